@@ -1,0 +1,55 @@
+package haftline.measure;
+
+/** Checks of values at construction; each names the field, the value and the range that is allowed. */
+public final class Checks {
+    private Checks() {}
+
+    /**
+     * Requires a finite number within a closed range.
+     *
+     * @param field name of the field, for the message
+     * @param value the value
+     * @param low least that is allowed
+     * @param high greatest that is allowed
+     * @return the value
+     * @throws IllegalArgumentException where the value is not a number or out of range
+     */
+    public static double within(String field, double value, double low, double high) {
+        if (!(value >= low && value <= high)) {
+            throw new IllegalArgumentException(
+                    field + " " + value + ": expected a number from " + low + " to " + high);
+        }
+        return value;
+    }
+
+    /**
+     * Requires every reading of a measured value within a closed range.
+     *
+     * @param field name of the field, for the message
+     * @param value the measured value
+     * @param low least that is allowed
+     * @param high greatest that is allowed
+     * @return the value
+     * @throws IllegalArgumentException where a reading is out of range
+     */
+    public static Measured within(String field, Measured value, double low, double high) {
+        within(field, value.least(), low, high);
+        within(field, value.greatest(), low, high);
+        return value;
+    }
+
+    /**
+     * Requires a text that is not blank.
+     *
+     * @param field name of the field, for the message
+     * @param text the text
+     * @return the text
+     * @throws IllegalArgumentException where the text is blank
+     */
+    public static String named(String field, String text) {
+        if (text == null || text.isBlank()) {
+            throw new IllegalArgumentException(field + ": expected a text that is not blank");
+        }
+        return text;
+    }
+}

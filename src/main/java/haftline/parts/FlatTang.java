@@ -1,0 +1,41 @@
+package haftline.parts;
+
+import haftline.measure.Checks;
+import haftline.measure.Measured;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A flat tang of rectangular section.
+ *
+ * @param width the larger cross size, mm
+ * @param thickness the smaller cross size, mm
+ * @param length mm, from the seating face
+ * @param massG g, where weighed
+ * @param flare thickening at the root, or empty
+ */
+public record FlatTang(
+        Measured width, Measured thickness, Measured length, OptionalDouble massG, Optional<Flare> flare)
+        implements Tang {
+    /** Checks the ranges; the thickness may not exceed the width. */
+    public FlatTang {
+        Checks.within("tang width", width, LEAST, WIDEST);
+        Checks.within("tang thickness", thickness, LEAST, width.mean());
+        Checks.within("tang length", length, LEAST, LONGEST);
+    }
+
+    @Override
+    public String kind() {
+        return "flat";
+    }
+
+    @Override
+    public double envelopeMm(double fromSeatMm) {
+        return Math.hypot(width.greatest(), thickness.greatest());
+    }
+
+    @Override
+    public double sectionMm2(double fromSeatMm) {
+        return width.mean() * thickness.mean();
+    }
+}

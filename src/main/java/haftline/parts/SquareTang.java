@@ -1,0 +1,38 @@
+package haftline.parts;
+
+import haftline.measure.Checks;
+import haftline.measure.Measured;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A square tang.
+ *
+ * @param width across the flats, mm
+ * @param length mm, from the seating face
+ * @param massG g, where weighed
+ * @param flare thickening at the root, or empty
+ */
+public record SquareTang(Measured width, Measured length, OptionalDouble massG, Optional<Flare> flare)
+        implements Tang {
+    /** Checks the ranges. */
+    public SquareTang {
+        Checks.within("tang width", width, LEAST, WIDEST);
+        Checks.within("tang length", length, LEAST, LONGEST);
+    }
+
+    @Override
+    public String kind() {
+        return "square";
+    }
+
+    @Override
+    public double envelopeMm(double fromSeatMm) {
+        return Math.sqrt(2) * width.greatest();
+    }
+
+    @Override
+    public double sectionMm2(double fromSeatMm) {
+        return width.mean() * width.mean();
+    }
+}

@@ -1,0 +1,157 @@
+package haftline.shape;
+
+import haftline.measure.Checks;
+
+/**
+ * A small form laid over the body, in turner's terms. Its width runs along the axis and is centred on its place; heights and
+ * depths are measured square to the axis from the chord between its two edges on the body.
+ */
+public sealed interface Detail {
+    /** Least and greatest width along the axis, mm. */
+    double NARROWEST = 0.2;
+
+    /** Greatest width along the axis, mm. */
+    double WIDEST = 80;
+
+    /**
+     * Its centre.
+     *
+     * @return where along the wood
+     */
+    Place place();
+
+    /**
+     * Width along the axis.
+     *
+     * @return mm
+     */
+    double widthMm();
+
+    /**
+     * The word for this kind of detail, as it is written in documents.
+     *
+     * @return the trade's word, lower case
+     */
+    String kind();
+
+    /**
+     * A convex round: an arc that stands above the body.
+     *
+     * @param place its centre
+     * @param widthMm width, mm
+     * @param heightMm how far it stands proud, mm, over 0 to half of the width (half a circle)
+     */
+    record Bead(Place place, double widthMm, double heightMm) implements Detail {
+        /** Checks the ranges. */
+        public Bead {
+            Checks.within("bead width", widthMm, NARROWEST, WIDEST);
+            Checks.within("bead height", heightMm, 0.05, widthMm / 2);
+        }
+
+        @Override
+        public String kind() {
+            return "bead";
+        }
+    }
+
+    /**
+     * A concave round: an arc cut into the body.
+     *
+     * @param place its centre
+     * @param widthMm width, mm
+     * @param depthMm depth, mm, over 0 to half of the width (half a circle)
+     */
+    record Cove(Place place, double widthMm, double depthMm) implements Detail {
+        /** Checks the ranges. */
+        public Cove {
+            Checks.within("cove width", widthMm, NARROWEST, WIDEST);
+            Checks.within("cove depth", depthMm, 0.05, widthMm / 2);
+        }
+
+        @Override
+        public String kind() {
+            return "cove";
+        }
+    }
+
+    /**
+     * A groove with straight sides that meet at the bottom.
+     *
+     * @param place its centre
+     * @param widthMm width at the surface, mm
+     * @param depthMm depth, mm, over 0 to twice the width
+     */
+    record Vee(Place place, double widthMm, double depthMm) implements Detail {
+        /** Checks the ranges. */
+        public Vee {
+            Checks.within("vee width", widthMm, NARROWEST, WIDEST);
+            Checks.within("vee depth", depthMm, 0.05, 2 * widthMm);
+        }
+
+        @Override
+        public String kind() {
+            return "vee";
+        }
+    }
+
+    /**
+     * A narrow level band with crisp edges, raised above the body or, with a negative height, sunk into it (a quirk).
+     *
+     * @param place its centre
+     * @param widthMm width, mm
+     * @param heightMm above the body at its centre, mm, -10 to 10, not 0
+     */
+    record Fillet(Place place, double widthMm, double heightMm) implements Detail {
+        /** Checks the ranges. */
+        public Fillet {
+            Checks.within("fillet width", widthMm, NARROWEST, WIDEST);
+            Checks.within("fillet height", heightMm, -10, 10);
+            if (heightMm == 0) {
+                throw new IllegalArgumentException("fillet height 0.0: a fillet is raised or sunk; a flat is neither");
+            }
+        }
+
+        @Override
+        public String kind() {
+            return "fillet";
+        }
+    }
+
+    /**
+     * A straight run between two points of the body.
+     *
+     * @param place its centre
+     * @param widthMm width, mm
+     */
+    record Flat(Place place, double widthMm) implements Detail {
+        /** Checks the range. */
+        public Flat {
+            Checks.within("flat width", widthMm, NARROWEST, WIDEST);
+        }
+
+        @Override
+        public String kind() {
+            return "flat";
+        }
+    }
+
+    /**
+     * A line burnt in with a wire, in a fine groove.
+     *
+     * @param place its centre
+     * @param widthMm width at the surface, mm, 0.2 to 3
+     * @param depthMm depth, mm, 0.05 to 2
+     */
+    record BurntLine(Place place, double widthMm, double depthMm) implements Detail {
+        /** Checks the ranges. */
+        public BurntLine {
+            Checks.within("burnt line width", widthMm, NARROWEST, 3);
+            Checks.within("burnt line depth", depthMm, 0.05, 2);
+        }
+
+        @Override
+        public String kind() {
+            return "burnt line";
+        }
+    }
+}
