@@ -1,6 +1,8 @@
 package haftline.measure;
 
-/** Checks of values at construction; each names the field, the value and the range that is allowed. */
+/**
+ * Checks of values at construction; each names the field, the value and the range that is allowed.
+ */
 public final class Checks {
     private Checks() {}
 

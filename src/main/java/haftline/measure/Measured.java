@@ -5,7 +5,8 @@ import java.util.List;
 import org.apache.commons.math3.distribution.TDistribution;
 
 /**
- * A length or mass that was measured: one number or several readings of the same thing, with the doubt that follows.
+ * A length or mass that was measured: one number or several readings of the same thing, with the
+ * doubt that follows.
  *
  * <p>Immutable. All readings are in one unit (mm or g), finite and not negative.
  */
@@ -29,11 +30,13 @@ public final class Measured {
         }
         for (double reading : readings) {
             if (!(reading >= 0) || Double.isInfinite(reading)) {
-                throw new IllegalArgumentException("reading " + reading + ": expected a finite number, 0 or more");
+                throw new IllegalArgumentException(
+                        "reading " + reading + ": expected a finite number, 0 or more");
             }
         }
         if (!(resolution >= 0) || Double.isInfinite(resolution)) {
-            throw new IllegalArgumentException("resolution " + resolution + ": expected a finite number, 0 or more");
+            throw new IllegalArgumentException(
+                    "resolution " + resolution + ": expected a finite number, 0 or more");
         }
         this.readings = readings;
         this.resolution = resolution;
@@ -75,7 +78,8 @@ public final class Measured {
      * @throws IllegalArgumentException where a reading or the resolution is out of range
      */
     public static Measured of(List<Double> readings, double resolution) {
-        return new Measured(readings.stream().mapToDouble(Double::doubleValue).toArray(), resolution);
+        return new Measured(
+                readings.stream().mapToDouble(Double::doubleValue).toArray(), resolution);
     }
 
     /**
@@ -151,9 +155,10 @@ public final class Measured {
     }
 
     /**
-     * Half-width of the 95 % interval of the mean: Student's t times s over the root of n (NIST/SEMATECH e-Handbook of
-     * Statistical Methods, 7.2.2.1), joined in quadrature with half the resolution, which all readings share. A single
-     * reading is doubted by one whole step of the resolution (common practice, no source).
+     * Half-width of the 95 % interval of the mean: Student's t times s over the root of n
+     * (NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.2.1), joined in quadrature with half
+     * the resolution, which all readings share. A single reading is doubted by one whole step of
+     * the resolution (common practice, no source).
      *
      * @return the doubt, 0 for an exact value
      */
@@ -167,12 +172,14 @@ public final class Measured {
 
     private static double tQuantile(int degreesOfFreedom) {
         if (degreesOfFreedom >= T_QUANTILE.length) {
-            return new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(UPPER_TAIL);
+            return new TDistribution(null, degreesOfFreedom)
+                    .inverseCumulativeProbability(UPPER_TAIL);
         }
         // A race only computes the same number twice.
         if (T_QUANTILE[degreesOfFreedom] == 0) {
             T_QUANTILE[degreesOfFreedom] =
-                    new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(UPPER_TAIL);
+                    new TDistribution(null, degreesOfFreedom)
+                            .inverseCumulativeProbability(UPPER_TAIL);
         }
         return T_QUANTILE[degreesOfFreedom];
     }

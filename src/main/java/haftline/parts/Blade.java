@@ -10,12 +10,13 @@ import java.util.OptionalDouble;
  * @param length exposed length, seating face to tip, mm
  * @param widthMm greatest depth of the blade, mm
  * @param thicknessMm mm
- * @param edgeBelowAxisMm how far the edge stands below the lathe axis, mm; half of the width where not said
+ * @param edgeBelowAxisMm how far the edge stands below the lathe axis, mm; half of the width where
+ *     not said
  * @param material key of the metal in the catalogue
  * @param massG g, where weighed
  * @param includesTang whether the tang was on the scale too
- * @param balanceMm centre of mass of what was weighed, in front of the seating face, mm (negative towards the handle), with the
- *     ferrule off; empty to reckon it from the sizes
+ * @param balanceMm centre of mass of what was weighed, in front of the seating face, mm (negative
+ *     towards the handle), with the ferrule off; empty to reckon it from the sizes
  */
 public record Blade(
         Measured length,
@@ -26,10 +27,16 @@ public record Blade(
         OptionalDouble massG,
         boolean includesTang,
         OptionalDouble balanceMm) {
-    /** Share of the enclosing box that a blade fills, tapered to its tip (common practice, no source). */
+    /**
+     * Share of the enclosing box that a blade fills, tapered to its tip (common practice, no
+     * source).
+     */
     private static final double FILL = 0.6;
 
-    /** Where the centre of a blade reckoned from sizes lies, as a share of its length (common practice, no source). */
+    /**
+     * Where the centre of a blade reckoned from sizes lies, as a share of its length (common
+     * practice, no source).
+     */
     private static final double CENTRE = 0.42;
 
     /** Checks the ranges. */

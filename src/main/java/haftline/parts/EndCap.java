@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
  * @param form form of the head
  * @param material key of the metal in the catalogue
  * @param massG g, where weighed
- * @param balanceMm centre of mass beyond the seating face, mm, negative towards the wood; empty to reckon it from the sizes
+ * @param balanceMm centre of mass beyond the seating face, mm, negative towards the wood; empty to
+ *     reckon it from the sizes
  */
 public record EndCap(
         Measured spigotDiameter,
@@ -53,7 +54,8 @@ public record EndCap(
     }
 
     /**
-     * Centre of mass beyond the seating face: as measured, else from the sizes (half of an ellipsoid: 3/8 of its height).
+     * Centre of mass beyond the seating face: as measured, else from the sizes (half of an
+     * ellipsoid: 3/8 of its height).
      *
      * @return mm, negative towards the wood
      */
@@ -70,7 +72,8 @@ public record EndCap(
     }
 
     private double headMm3() {
-        double disc = Math.PI / 4 * headDiameter.mean() * headDiameter.mean() * headThickness.mean();
+        double disc =
+                Math.PI / 4 * headDiameter.mean() * headDiameter.mean() * headThickness.mean();
         return form == Form.FLAT ? disc : disc * 2 / 3;
     }
 }

@@ -5,14 +5,17 @@ import haftline.measure.Measured;
 import java.util.OptionalDouble;
 
 /**
- * The metal ring between blade and wood. Its rear rim meets the wood's shoulder; its front may be closed by a lip.
+ * The metal ring between blade and wood. Its rear rim meets the wood's shoulder; its front may be
+ * closed by a lip.
  *
  * @param bore inside diameter, mm
  * @param outside outside diameter at the wood's end, mm; of an oval ferrule the greater axis
- * @param outsideLeast the lesser axis of an oval ferrule, mm; the same as {@code outside} for a round one
+ * @param outsideLeast the lesser axis of an oval ferrule, mm; the same as {@code outside} for a
+ *     round one
  * @param length front face to rear rim, mm
  * @param lipMm thickness of the lip that closes the front, mm; 0 for an open ferrule
- * @param lipHoleMm hole in the lip that the tang passes, mm; empty where there is no lip or it was not measured
+ * @param lipHoleMm hole in the lip that the tang passes, mm; empty where there is no lip or it was
+ *     not measured
  * @param chamferMm chamfer at the outside of the rear rim, mm, 0 or more
  * @param material key of the metal in the catalogue
  * @param massG g, where weighed
@@ -62,7 +65,10 @@ public record Ferrule(
     private double ringMm3() {
         double inside = bore.mean();
         // An oval ring's area is that of the ellipse of its two axes.
-        return Math.PI / 4 * (outside.mean() * outsideLeast.mean() - inside * inside) * length.mean();
+        return Math.PI
+                / 4
+                * (outside.mean() * outsideLeast.mean() - inside * inside)
+                * length.mean();
     }
 
     private double lipMm3() {

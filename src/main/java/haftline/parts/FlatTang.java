@@ -15,7 +15,11 @@ import java.util.OptionalDouble;
  * @param flare thickening at the root, or empty
  */
 public record FlatTang(
-        Measured width, Measured thickness, Measured length, OptionalDouble massG, Optional<Flare> flare)
+        Measured width,
+        Measured thickness,
+        Measured length,
+        OptionalDouble massG,
+        Optional<Flare> flare)
         implements Tang {
     /** Checks the ranges; the thickness may not exceed the width. */
     public FlatTang {

@@ -9,12 +9,13 @@ import java.util.Optional;
  * @param name name of the kit within its batch
  * @param blade the blade
  * @param tang the tang
- * @param seatMm how far behind the ferrule's front face the tang's seating face lies, mm; 0 where it seats on the front face,
- *     the lip's thickness where it seats inside
+ * @param seatMm how far behind the ferrule's front face the tang's seating face lies, mm; 0 where
+ *     it seats on the front face, the lip's thickness where it seats inside
  * @param ferrule the ferrule
  * @param cap the end cap, or empty
  */
-public record Kit(String name, Blade blade, Tang tang, double seatMm, Ferrule ferrule, Optional<EndCap> cap) {
+public record Kit(
+        String name, Blade blade, Tang tang, double seatMm, Ferrule ferrule, Optional<EndCap> cap) {
     /** Checks the ranges: the seat lies within the ferrule. */
     public Kit {
         Checks.named("kit name", name);

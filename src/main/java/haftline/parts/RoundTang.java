@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
  * @param massG g, where weighed
  * @param flare thickening at the root, or empty
  */
-public record RoundTang(Measured diameter, Measured length, OptionalDouble massG, Optional<Flare> flare)
+public record RoundTang(
+        Measured diameter, Measured length, OptionalDouble massG, Optional<Flare> flare)
         implements Tang {
     /** Checks the ranges. */
     public RoundTang {

@@ -5,12 +5,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The part of a blade that stands in the handle. Distances along it run from the seating face towards its tip, in mm.
+ * The part of a blade that stands in the handle. Distances along it run from the seating face
+ * towards its tip, in mm.
  *
- * <p>All cross sizes are at least {@value #LEAST} mm and at most {@value #WIDEST} mm, lengths at most {@value #LONGEST} mm:
- * limits of plausibility, not of the trade.
+ * <p>All cross sizes are at least {@value #LEAST} mm and at most {@value #WIDEST} mm, lengths at
+ * most {@value #LONGEST} mm: limits of plausibility, not of the trade.
  */
-public sealed interface Tang permits RoundTang, FlatTang, SquareTang, TaperedTang, BarbedTang, ThreadedTang {
+public sealed interface Tang
+        permits RoundTang, FlatTang, SquareTang, TaperedTang, BarbedTang, ThreadedTang {
     /** Least size that is taken as real, mm. */
     double LEAST = 0.1;
 
@@ -49,8 +51,8 @@ public sealed interface Tang permits RoundTang, FlatTang, SquareTang, TaperedTan
     String kind();
 
     /**
-     * Diameter of the smallest round hole that lets every reading pass, at a distance from the seating face: the largest
-     * reading's diameter, diagonal, barb or crest.
+     * Diameter of the smallest round hole that lets every reading pass, at a distance from the
+     * seating face: the largest reading's diameter, diagonal, barb or crest.
      *
      * @param fromSeatMm distance along the tang, mm, 0 to its length
      * @return mm

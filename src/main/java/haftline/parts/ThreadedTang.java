@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A threaded shank, or an insert with an outside thread, which screws into the wood or into a bore with adhesive. Its plain
- * part, if any, is next to the seating face.
+ * A threaded shank, or an insert with an outside thread, which screws into the wood or into a bore
+ * with adhesive. Its plain part, if any, is next to the seating face.
  *
  * @param crestDiameter diameter over the thread, mm
  * @param threadBoreMm bore that the thread cuts into or is bonded in, as its supplier gives it, mm
@@ -45,7 +45,10 @@ public record ThreadedTang(
         return crestDiameter.greatest();
     }
 
-    /** A thread's mean section lies near the middle of crest and thread bore (common practice, no source). */
+    /**
+     * A thread's mean section lies near the middle of crest and thread bore (common practice, no
+     * source).
+     */
     @Override
     public double sectionMm2(double fromSeatMm) {
         double middle = (crestDiameter.mean() + Math.min(threadBoreMm, crestDiameter.mean())) / 2;

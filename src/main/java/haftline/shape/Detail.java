@@ -3,8 +3,9 @@ package haftline.shape;
 import haftline.measure.Checks;
 
 /**
- * A small form laid over the body, in turner's terms. Its width runs along the axis and is centred on its place; heights and
- * depths are measured square to the axis from the chord between its two edges on the body.
+ * A small form laid over the body, in turner's terms. Its width runs along the axis and is centred
+ * on its place; heights and depths are measured square to the axis from the chord between its two
+ * edges on the body.
  */
 public sealed interface Detail {
     /** Least and greatest width along the axis, mm. */
@@ -95,7 +96,8 @@ public sealed interface Detail {
     }
 
     /**
-     * A narrow level band with crisp edges, raised above the body or, with a negative height, sunk into it (a quirk).
+     * A narrow level band with crisp edges, raised above the body or, with a negative height, sunk
+     * into it (a quirk).
      *
      * @param place its centre
      * @param widthMm width, mm
@@ -107,7 +109,8 @@ public sealed interface Detail {
             Checks.within("fillet width", widthMm, NARROWEST, WIDEST);
             Checks.within("fillet height", heightMm, -10, 10);
             if (heightMm == 0) {
-                throw new IllegalArgumentException("fillet height 0.0: a fillet is raised or sunk; a flat is neither");
+                throw new IllegalArgumentException(
+                        "fillet height 0.0: a fillet is raised or sunk; a flat is neither");
             }
         }
 

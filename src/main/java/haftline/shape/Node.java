@@ -10,18 +10,21 @@ import java.util.OptionalDouble;
  * @param place where along the wood
  * @param size its diameter
  * @param join smooth or crisp
- * @param slopeDeg slope of the outline there, degrees from the axis, positive where the wood thickens towards the butt, -85 to 85;
- *     empty to leave it to the batten; only at a smooth node
- * @param slides whether a widest or narrowest node may slide along the axis to where its flat spot is least
+ * @param slopeDeg slope of the outline there, degrees from the axis, positive where the wood
+ *     thickens towards the butt, -85 to 85; empty to leave it to the batten; only at a smooth node
+ * @param slides whether a widest or narrowest node may slide along the axis to where its flat spot
+ *     is least
  */
-public record Node(String name, Place place, Size size, Join join, OptionalDouble slopeDeg, boolean slides) {
+public record Node(
+        String name, Place place, Size size, Join join, OptionalDouble slopeDeg, boolean slides) {
     /** Steepest slope that may be asked for, degrees. */
     public static final double STEEPEST_DEG = 85;
 
     /** Checks the ranges. */
     public Node {
         Checks.named("node name", name);
-        slopeDeg.ifPresent(deg -> Checks.within("slope of " + name, deg, -STEEPEST_DEG, STEEPEST_DEG));
+        slopeDeg.ifPresent(
+                deg -> Checks.within("slope of " + name, deg, -STEEPEST_DEG, STEEPEST_DEG));
         if (slopeDeg.isPresent() && join == Join.CRISP) {
             throw new IllegalArgumentException(
                     "slope of " + name + ": a crisp node has two slopes, so none may be given");

@@ -25,7 +25,11 @@ public sealed interface Size {
     record Times(double factor, Reference reference) implements Size {
         /** Checks the range. */
         public Times {
-            Checks.within("diameter, multiple of " + reference.name().toLowerCase(java.util.Locale.ROOT), factor, 0.1, 10);
+            Checks.within(
+                    "diameter, multiple of " + reference.name().toLowerCase(java.util.Locale.ROOT),
+                    factor,
+                    0.1,
+                    10);
         }
     }
 }
