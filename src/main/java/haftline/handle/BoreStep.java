@@ -28,7 +28,9 @@ public record BoreStep(
      */
     public double pointMm() {
         // tan 90 degrees is not infinite in floating point; a flat drill has no point.
-        return pointAngleDeg == 180 ? 0 : diameterMm / (2 * Math.tan(Math.toRadians(pointAngleDeg / 2)));
+        return pointAngleDeg == 180
+                ? 0
+                : diameterMm / (2 * Math.tan(Math.toRadians(pointAngleDeg / 2)));
     }
 
     /**

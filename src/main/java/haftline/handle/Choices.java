@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * What the maker decides over the rules, for a whole set or for one piece. Everything is optional; what is empty follows from parts,
- * stock, shape and rules.
+ * What the maker decides over the rules, for a whole set or for one piece. Everything is optional;
+ * what is empty follows from parts, stock, shape and rules.
  *
  * @param lengthRatio handle length as a multiple of the blade's
  * @param swellMm the set's common greatest diameter, mm
@@ -25,7 +25,8 @@ import java.util.TreeMap;
  * @param blankSideMm side of the square blank or diameter of the rod on hand, mm
  * @param blankLengthMm length of the blank on hand, mm
  * @param nodeDiametersMm diameters of nodes by name, mm
- * @param nodePlaces places of nodes by name, as shares of the visible wood; such a node no longer slides
+ * @param nodePlaces places of nodes by name, as shares of the visible wood; such a node no longer
+ *     slides
  */
 public record Choices(
         OptionalDouble lengthRatio,

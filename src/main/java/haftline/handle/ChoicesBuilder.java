@@ -5,7 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Collects {@link Choices} one by one; each method sets the choice of its name and returns this builder. */
+/**
+ * Collects {@link Choices} one by one; each method sets the choice of its name and returns this
+ * builder.
+ */
 public final class ChoicesBuilder {
     private OptionalDouble lengthRatio = OptionalDouble.empty();
     private OptionalDouble swellMm = OptionalDouble.empty();

@@ -3,8 +3,9 @@ package haftline.handle;
 import haftline.measure.Checks;
 
 /**
- * The maker's rules: every allowance and limit that is a habit rather than a law. {@link #COMMON_PRACTICE} is where a maker starts;
- * all of it is common practice without a source unless a field says otherwise, and all of it may be changed.
+ * The maker's rules: every allowance and limit that is a habit rather than a law. {@link
+ * #COMMON_PRACTICE} is where a maker starts; all of it is common practice without a source unless a
+ * field says otherwise, and all of it may be changed.
  *
  * @param lengths how long a handle is
  * @param fits how a tang is held
@@ -50,8 +51,10 @@ public record Rules(
     /**
      * How long a handle is.
      *
-     * @param ratio handle length, ferrule's front face to butt with cap, as a multiple of the blade's, 0.1 to 10
-     * @param slideShare how far a node may slide either way, as a share of the visible wood, 0 to 0.2
+     * @param ratio handle length, ferrule's front face to butt with cap, as a multiple of the
+     *     blade's, 0.1 to 10
+     * @param slideShare how far a node may slide either way, as a share of the visible wood, 0 to
+     *     0.2
      */
     public record Lengths(double ratio, double slideShare) {
         static final Lengths COMMON_PRACTICE = new Lengths(1, 0.06);
@@ -68,8 +71,10 @@ public record Rules(
      *
      * @param pressedUnderMm how far a pressed bore lies under the tang, mm
      * @param pressedBarbUnderMm how far a pressed bore lies under the barbs, mm
-     * @param pressedFlatLeast least thickness over width of a flat tang that is pressed in a round bore
-     * @param bondedOverMm how far a bonded bore lies over the largest reading, at least, mm on the diameter
+     * @param pressedFlatLeast least thickness over width of a flat tang that is pressed in a round
+     *     bore
+     * @param bondedOverMm how far a bonded bore lies over the largest reading, at least, mm on the
+     *     diameter
      * @param lineThinMm thinnest good glue line, mm a side
      * @param lineThickMm thickest good glue line, mm a side
      * @param looseMm clearance on the diameter above which adhesive alone is a warning, mm
@@ -86,7 +91,8 @@ public record Rules(
             double looseMm,
             double sleeveMm,
             double splitWarn) {
-        static final Fits COMMON_PRACTICE = new Fits(0.5, 0.25, 0.6, 0.1, 0.05, 0.20, 0.6, 1.0, 1.5);
+        static final Fits COMMON_PRACTICE =
+                new Fits(0.5, 0.25, 0.6, 0.1, 0.05, 0.20, 0.6, 1.0, 1.5);
 
         /** Checks the ranges. */
         public Fits {
@@ -106,12 +112,16 @@ public record Rules(
      * How holes are made.
      *
      * @param depthAllowanceMm how much deeper than the tang's tip a bore goes at full diameter, mm
-     * @param capOverMm how far the cap's bore lies over the spigot's largest reading, mm on the diameter
+     * @param capOverMm how far the cap's bore lies over the spigot's largest reading, mm on the
+     *     diameter
      * @param capAllowanceMm how much deeper than the spigot the cap's bore goes, mm
-     * @param pointAngleDeg included angle of the drills' points where a drill does not say, degrees; 180 is flat
-     * @param eccentricityMm how far a wobbling drill's axis runs out; the hole is the drill and twice that, mm
+     * @param pointAngleDeg included angle of the drills' points where a drill does not say,
+     *     degrees; 180 is flat
+     * @param eccentricityMm how far a wobbling drill's axis runs out; the hole is the drill and
+     *     twice that, mm
      * @param mostSteps most drills for a tapered tang, 1 to 6
-     * @param webMm least wood between two bores, points included, mm; the larger bore where that is more
+     * @param webMm least wood between two bores, points included, mm; the larger bore where that is
+     *     more
      */
     public record Bores(
             double depthAllowanceMm,
@@ -138,14 +148,21 @@ public record Rules(
     /**
      * How the ferrule is held.
      *
-     * @param bondedUnderMm how far a bonded tenon in wood lies under the ferrule's smallest bore reading, mm on the diameter
+     * @param bondedUnderMm how far a bonded tenon in wood lies under the ferrule's smallest bore
+     *     reading, mm on the diameter
      * @param drivenOverMm how far a tenon without adhesive lies over it, mm
      * @param plasticUnderMm how far a tenon in plastics lies under it, mm
-     * @param shortMm how much shorter than the ferrule's inside the tenon is, so that the rim closes first, mm
-     * @param looseGapMm winter gap on the diameter above which a ferrule held by friction is called loose, mm
+     * @param shortMm how much shorter than the ferrule's inside the tenon is, so that the rim
+     *     closes first, mm
+     * @param looseGapMm winter gap on the diameter above which a ferrule held by friction is called
+     *     loose, mm
      */
     public record Tenons(
-            double bondedUnderMm, double drivenOverMm, double plasticUnderMm, double shortMm, double looseGapMm) {
+            double bondedUnderMm,
+            double drivenOverMm,
+            double plasticUnderMm,
+            double shortMm,
+            double looseGapMm) {
         static final Tenons COMMON_PRACTICE = new Tenons(0.10, 0.05, 0.20, 0.5, 0.20);
 
         /** Checks the ranges. */

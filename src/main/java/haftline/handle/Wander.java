@@ -3,11 +3,11 @@ package haftline.handle;
 import haftline.measure.Checks;
 
 /**
- * How far a bore's axis may leave the lathe axis: e(z) = e0 + k z at depth z from the face where the drill went in. The azimuth is
- * taken as the worst.
+ * How far a bore's axis may leave the lathe axis: e(z) = e0 + k z at depth z from the face where
+ * the drill went in. The azimuth is taken as the worst.
  *
- * @param startMm e0, mm, 0 to 5: remount error where the piece is turned between cones in its own bores, else the drill's start
- *     error
+ * @param startMm e0, mm, 0 to 5: remount error where the piece is turned between cones in its own
+ *     bores, else the drill's start error
  * @param slope k, mm of wander a mm of depth, 0 to 0.2
  */
 public record Wander(double startMm, double slope) {
