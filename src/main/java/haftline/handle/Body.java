@@ -22,12 +22,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The visible wood: nodes at their places, the batten through them, details over it, the butt behind it. */
+/**
+ * The visible wood: nodes at their places, the batten through them, details over it, the butt
+ * behind it.
+ */
 final class Body {
     /** Nodes closer than this make no shape that can be turned, mm. */
     static final double LEAST_SPACING = 0.5;
 
-    /** A maker who says nothing of swell or butt gets a kit table knife's (common practice, no source), mm. */
+    /**
+     * A maker who says nothing of swell or butt gets a kit table knife's (common practice, no
+     * source), mm.
+     */
     private static final double USUAL_SWELL = 22;
 
     private static final double USUAL_BUTT = 15;
@@ -85,7 +91,11 @@ final class Body {
                                 x[i] - x[i - 1],
                                 LEAST_SPACING,
                                 "mm",
-                                "Node " + name(i) + " does not stand behind " + name(i - 1) + " on a handle of this length");
+                                "Node "
+                                        + name(i)
+                                        + " does not stand behind "
+                                        + name(i - 1)
+                                        + " on a handle of this length");
                 return;
             }
         }
@@ -94,7 +104,9 @@ final class Body {
 
     private String name(int i) {
         List<Node> free = brief.shape().nodes();
-        return i == 0 ? "shoulder" : i > free.size() ? "seat" : "\"" + free.get(i - 1).name() + "\"";
+        return i == 0
+                ? "shoulder"
+                : i > free.size() ? "seat" : "\"" + free.get(i - 1).name() + "\"";
     }
 
     private void lay(double[] x, double[] r) {
@@ -149,7 +161,8 @@ final class Body {
                             ? BattenNode.crisp(x[i], r[i])
                             : BattenNode.smooth(x[i], r[i], slope(node.slopeDeg())));
         }
-        batten.add(BattenNode.smooth(x[x.length - 1], r[x.length - 1], slope(shape.seatSlopeDeg())));
+        batten.add(
+                BattenNode.smooth(x[x.length - 1], r[x.length - 1], slope(shape.seatSlopeDeg())));
         return batten;
     }
 
@@ -161,7 +174,14 @@ final class Body {
         double[] jumps = jumps(x.length, runs);
         for (int i = 0; i < x.length; i++) {
             if (i == 0) {
-                nodes.add(new PlacedNode("shoulder", x[i], r[i], Join.CRISP, "the ferrule's outside diameter fixes it", 0));
+                nodes.add(
+                        new PlacedNode(
+                                "shoulder",
+                                x[i],
+                                r[i],
+                                Join.CRISP,
+                                "the ferrule's outside diameter fixes it",
+                                0));
             } else if (i == x.length - 1) {
                 nodes.add(
                         new PlacedNode(
@@ -222,14 +242,19 @@ final class Body {
         if (length > 0 && length >= r && !(butt instanceof Butt.Domed)) {
             problem =
                     new Resolution.Impossible(
-                            "butt-too-small", r, length, "mm", "The butt is too thin for its form; make the form smaller");
+                            "butt-too-small",
+                            r,
+                            length,
+                            "mm",
+                            "The butt is too thin for its form; make the form smaller");
             return List.of();
         }
         if (butt instanceof Butt.Chamfered) {
             return List.of(new StraightLine(x, r, visibleWood, r - length));
         }
         if (butt instanceof Butt.Rounded) {
-            // A quarter turn clockwise: bulge -tan(90 / 4 degrees), from level to square to the axis.
+            // A quarter turn clockwise: bulge -tan(90 / 4 degrees), from level to square to the
+            // axis.
             return List.of(new CircularArc(x, r, visibleWood, r - length, -Math.tan(Math.PI / 8)));
         }
         if (butt instanceof Butt.Domed) {

@@ -4,8 +4,8 @@ import haftline.measure.Checks;
 import java.util.List;
 
 /**
- * A hole drilled along the axis from one end of the turned wood: the union of its steps, each a cylinder from the face with the
- * drill's point beyond.
+ * A hole drilled along the axis from one end of the turned wood: the union of its steps, each a
+ * cylinder from the face with the drill's point beyond.
  *
  * @param end the end where the drills go in
  * @param faceX x of that end's face, mm

@@ -4,8 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The edge of a bore in the half-plane: radius over depth as a chain of straight pieces, from the mouth to the deepest point. It is
- * the upper envelope of the bore's steps; a flat drill leaves an upright piece.
+ * The edge of a bore in the half-plane: radius over depth as a chain of straight pieces, from the
+ * mouth to the deepest point. It is the upper envelope of the bore's steps; a flat drill leaves an
+ * upright piece.
  */
 public final class BoreProfile {
     private final double[] depth;
@@ -28,12 +29,16 @@ public final class BoreProfile {
             BoreStep step = steps.get(0);
             double r = step.diameterMm() / 2;
             return new BoreProfile(
-                    new double[] {0, step.depthMm(), step.depthMm() + step.pointMm()}, new double[] {r, r, 0});
+                    new double[] {0, step.depthMm(), step.depthMm() + step.pointMm()},
+                    new double[] {r, r, 0});
         }
         return envelope(steps);
     }
 
-    /** Between two neighbouring breaks every step is straight, so the envelope is too once crossings are breaks as well. */
+    /**
+     * Between two neighbouring breaks every step is straight, so the envelope is too once crossings
+     * are breaks as well.
+     */
     private static BoreProfile envelope(List<BoreStep> steps) {
         double[] breaks = breaks(steps);
         double[] z = new double[2 * breaks.length];
@@ -181,7 +186,9 @@ public final class BoreProfile {
             double b = radius[i];
             double h = depth[i] - depth[i - 1];
             // Integral of z (a + (b - a) t)^2 over the piece, z = z0 + h t.
-            sum += depth[i - 1] * h * (a * a + a * b + b * b) / 3 + h * h * (a * a + 2 * a * b + 3 * b * b) / 12;
+            sum +=
+                    depth[i - 1] * h * (a * a + a * b + b * b) / 3
+                            + h * h * (a * a + 2 * a * b + 3 * b * b) / 12;
         }
         return Math.PI * sum;
     }

@@ -65,7 +65,8 @@ public record Brief(
     }
 
     /**
-     * How the piece is held: as chosen, else by three fingers, as most table ware is (common practice, no source).
+     * How the piece is held: as chosen, else by three fingers, as most table ware is (common
+     * practice, no source).
      *
      * @return the use
      */

@@ -26,26 +26,46 @@ final class Details {
             double to = centre + detail.widthMm() / 2;
             if (from < laid.startX() || to > laid.endX()) {
                 double over = Math.max(laid.startX() - from, to - laid.endX());
-                return new Laid(laid, Optional.of(problem(detail, over, 0, "reaches past the end of the wood; move or narrow it")));
+                return new Laid(
+                        laid,
+                        Optional.of(
+                                problem(
+                                        detail,
+                                        over,
+                                        0,
+                                        "reaches past the end of the wood; move or narrow it")));
             }
             double bottom = Math.min(laid.rAfter(from), laid.rBefore(to)) - depth(detail);
             if (bottom < LEAST_RADIUS) {
                 return new Laid(
-                        laid, Optional.of(problem(detail, bottom, LEAST_RADIUS, "cuts through to the axis; make it shallower")));
+                        laid,
+                        Optional.of(
+                                problem(
+                                        detail,
+                                        bottom,
+                                        LEAST_RADIUS,
+                                        "cuts through to the axis; make it shallower")));
             }
             try {
                 laid = laid.replaced(from, to, segments(laid, detail, from, to));
             } catch (IllegalArgumentException leansBack) {
-                // A round as deep as half its width on a steep slope would overhang, which cannot be turned.
+                // A round as deep as half its width on a steep slope would overhang, which cannot
+                // be turned.
                 return new Laid(
                         laid,
-                        Optional.of(problem(detail, depth(detail), 0, "overhangs on a slope as steep as this; make it lower or shallower")));
+                        Optional.of(
+                                problem(
+                                        detail,
+                                        depth(detail),
+                                        0,
+                                        "overhangs on a slope as steep as this; make it lower or shallower")));
             }
         }
         return new Laid(laid, Optional.empty());
     }
 
-    private static Resolution.Impossible problem(Detail detail, double figure, double limit, String what) {
+    private static Resolution.Impossible problem(
+            Detail detail, double figure, double limit, String what) {
         return new Resolution.Impossible(
                 "detail-does-not-fit", figure, limit, "mm", "The " + detail.kind() + " " + what);
     }
@@ -88,10 +108,14 @@ final class Details {
             return List.of(new StraightLine(from, a, to, b));
         }
         double bottom = (a + b) / 2 - depth(detail);
-        return List.of(new StraightLine(from, a, centre, bottom), new StraightLine(centre, bottom, to, b));
+        return List.of(
+                new StraightLine(from, a, centre, bottom), new StraightLine(centre, bottom, to, b));
     }
 
-    /** The arc over a chord whose sagitta, measured along the chord's normal, is the height: the bulge is 2 h / chord. */
+    /**
+     * The arc over a chord whose sagitta, measured along the chord's normal, is the height: the
+     * bulge is 2 h / chord.
+     */
     private static Segment arc(double from, double a, double to, double b, double height) {
         double chord = Math.hypot(to - from, b - a);
         return new CircularArc(from, a, to, b, Math.max(-1, Math.min(1, -2 * height / chord)));

@@ -10,7 +10,8 @@ import haftline.shape.Join;
  * @param radiusMm mm
  * @param join smooth or crisp
  * @param fixedBy why it cannot be moved, a sentence; empty for a node that the maker may move
- * @param curvatureJump second derivative behind the node less that before it, 1/mm; 0 where the curve passes evenly
+ * @param curvatureJump second derivative behind the node less that before it, 1/mm; 0 where the
+ *     curve passes evenly
  */
 public record PlacedNode(
         String name, double x, double radiusMm, Join join, String fixedBy, double curvatureJump) {

@@ -43,7 +43,8 @@ public final class Resolve {
         double capMm = kit.cap().map(cap -> cap.headThickness().mean()).orElse(0.0);
         Tenon tenon = tenon(ferrule);
         Lengths lengths =
-                new Lengths(ratio * kit.blade().length().mean(), ferruleMm, capMm, tenon.lengthMm());
+                new Lengths(
+                        ratio * kit.blade().length().mean(), ferruleMm, capMm, tenon.lengthMm());
         if (lengths.visibleWoodMm() < LEAST_WOOD) {
             return new Resolution.Impossible(
                     "no-wood-left",
@@ -53,7 +54,11 @@ public final class Resolve {
                     "Ferrule and cap leave too little wood between them; make the handle longer");
         }
         reasons.add(
-                new Reason("length", brief.choices().lengthRatio().isPresent() ? "your ratio to the blade" : "the rule: ratio to the blade"));
+                new Reason(
+                        "length",
+                        brief.choices().lengthRatio().isPresent()
+                                ? "your ratio to the blade"
+                                : "the rule: ratio to the blade"));
         double seatX = -ferruleMm + kit.seatMm();
         double tipX = seatX + kit.tang().length().mean();
         double seatDepth = seatX + tenon.lengthMm();
@@ -64,7 +69,13 @@ public final class Resolve {
         Bore tangBore = new Bore(Bore.End.FERRULE, -tenon.lengthMm(), plan.steps());
         TangFit tangFit =
                 new TangFit(
-                        fit, how.because(), plan.wishMm(), plan.onRack(), seatX, tipX, tipX + tenon.lengthMm());
+                        fit,
+                        how.because(),
+                        plan.wishMm(),
+                        plan.onRack(),
+                        seatX,
+                        tipX,
+                        tipX + tenon.lengthMm());
         Optional<Bore> capBore = kit.cap().map(cap -> capBore(cap, lengths.visibleWoodMm()));
         Body body = new Body(brief, lengths.visibleWoodMm());
         Optional<Resolution> bad = body.impossible();
@@ -104,7 +115,8 @@ public final class Resolve {
             because = "smallest ferrule bore less room for adhesive";
         }
         double inside = ferrule.length().least() - ferrule.lipMm();
-        double length = brief.choices().tenonLengthMm().orElse(Math.max(0.5, inside - rules.shortMm()));
+        double length =
+                brief.choices().tenonLengthMm().orElse(Math.max(0.5, inside - rules.shortMm()));
         reasons.add(new Reason("tenon diameter", because));
         reasons.add(
                 new Reason(
@@ -120,7 +132,9 @@ public final class Resolve {
         Stock stock = brief.stock();
         Tang tang = brief.kit().tang();
         boolean thin = tang instanceof FlatTang flat && isThin(flat, brief.rules());
-        return stock.isFibrous() && !thin && !(tang instanceof ThreadedTang) ? Fit.PRESSED : Fit.BONDED;
+        return stock.isFibrous() && !thin && !(tang instanceof ThreadedTang)
+                ? Fit.PRESSED
+                : Fit.BONDED;
     }
 
     /**
@@ -141,7 +155,10 @@ public final class Resolve {
         Tang tang = brief.kit().tang();
         String because;
         if (!brief.stock().isFibrous()) {
-            because = brief.stock() instanceof Wood ? "too hard or brittle for the fibres to part" : "no fibres to part";
+            because =
+                    brief.stock() instanceof Wood
+                            ? "too hard or brittle for the fibres to part"
+                            : "no fibres to part";
         } else if (tang instanceof FlatTang flat && isThin(flat, brief.rules())) {
             because = "a thin flat tang does not grip in a round bore";
         } else if (tang instanceof ThreadedTang) {
@@ -157,9 +174,14 @@ public final class Resolve {
         double wish = cap.spigotDiameter().greatest() + rules.capOverMm();
         Drill drill =
                 brief.choices().capDrillMm().isPresent()
-                        ? TangBore.chosenDrill(brief, brief.choices().capDrillMm().getAsDouble())
-                        : brief.rack().smallestAtLeast(wish).orElseGet(() -> TangBore.unowned(brief, wish));
-        double depth = brief.choices().capDepthMm().orElse(cap.spigotLength().greatest() + rules.capAllowanceMm());
+                        ? TangBore.ownedOrNot(brief, brief.choices().capDrillMm().getAsDouble())
+                        : brief.rack()
+                                .smallestAtLeast(wish)
+                                .orElseGet(() -> TangBore.unowned(brief, wish));
+        double depth =
+                brief.choices()
+                        .capDepthMm()
+                        .orElse(cap.spigotLength().greatest() + rules.capAllowanceMm());
         reasons.add(
                 new Reason(
                         "cap drill",

@@ -2,8 +2,8 @@ package haftline.handle;
 
 import haftline.measure.NumberText;
 import haftline.parts.BarbedTang;
-import haftline.parts.FlatTang;
 import haftline.parts.Flare;
+import haftline.parts.FlatTang;
 import haftline.parts.SquareTang;
 import haftline.parts.Tang;
 import haftline.parts.TaperedTang;
@@ -16,13 +16,19 @@ import java.util.OptionalDouble;
 
 /** Which drills, how deep, for a tang: DESIGN section 5, common practice. */
 final class TangBore {
-    /** Sizes typed in mm and in inches are one drill where they differ by less, mm; no series is finer. */
+    /**
+     * Sizes typed in mm and in inches are one drill where they differ by less, mm; no series is
+     * finer.
+     */
     private static final double SAME_DRILL = 0.005;
 
     private final Brief brief;
     private final Fit fit;
 
-    /** Depth below the tenon's end of a place on the tang, less that place's distance from the seating face, mm. */
+    /**
+     * Depth below the tenon's end of a place on the tang, less that place's distance from the
+     * seating face, mm.
+     */
     private final double seatDepth;
 
     private final List<BoreStep> steps = new ArrayList<>();
@@ -40,7 +46,8 @@ final class TangBore {
     /**
      * Plans the bore.
      *
-     * @param seatDepth depth of the tang's seating face below the tenon's end, mm; negative in front of it
+     * @param seatDepth depth of the tang's seating face below the tenon's end, mm; negative in
+     *     front of it
      */
     static Plan plan(Brief brief, Fit fit, double seatDepth) {
         return new TangBore(brief, fit, seatDepth).plan();
@@ -50,7 +57,9 @@ final class TangBore {
         Tang tang = brief.kit().tang();
         double tip = seatDepth + tang.length().mean();
         double depth =
-                brief.choices().tangDepthMm().orElse(Math.max(tip, 0) + brief.rules().bores().depthAllowanceMm());
+                brief.choices()
+                        .tangDepthMm()
+                        .orElse(Math.max(tip, 0) + brief.rules().bores().depthAllowanceMm());
         double wish;
         if (tang instanceof TaperedTang tapered) {
             wish = taperedSteps(tapered, depth);
@@ -59,7 +68,9 @@ final class TangBore {
         } else {
             wish = wish(tang);
             OptionalDouble chosen = brief.choices().tangDrillMm();
-            add(chosen.isPresent() ? chosenDrill(chosen.getAsDouble()) : drillFor(tang, wish), depth);
+            add(
+                    chosen.isPresent() ? chosenDrill(chosen.getAsDouble()) : drillFor(tang, wish),
+                    depth);
         }
         tang.flare().ifPresent(this::countersink);
         return new Plan(List.copyOf(steps), wish, onRack);
@@ -110,7 +121,14 @@ final class TangBore {
 
     /** The drill of a size, where the maker owns it. */
     static Optional<Drill> owned(Brief brief, double mm) {
-        return brief.rack().nearest(mm).filter(drill -> Math.abs(drill.diameterMm() - mm) < SAME_DRILL);
+        return brief.rack()
+                .nearest(mm)
+                .filter(drill -> Math.abs(drill.diameterMm() - mm) < SAME_DRILL);
+    }
+
+    /** The drill of a size, whether owned or not. */
+    static Drill ownedOrNot(Brief brief, double mm) {
+        return owned(brief, mm).orElseGet(() -> unowned(brief, mm));
     }
 
     /** A drill that would have to be bought or borrowed. */
@@ -120,15 +138,23 @@ final class TangBore {
     }
 
     /**
-     * Even spans along the tang, each with a drill that is none narrower than the tang in its span less the fit; then every drill
-     * stops where the next one is wide enough.
+     * Even spans along the tang, each with a drill that is none narrower than the tang in its span
+     * less the fit; then every drill stops where the next one is wide enough.
      */
     private double taperedSteps(TaperedTang tang, double depth) {
-        double over = fit == Fit.BONDED ? brief.rules().fits().bondedOverMm() : -brief.rules().fits().pressedUnderMm();
+        double over =
+                fit == Fit.BONDED
+                        ? brief.rules().fits().bondedOverMm()
+                        : -brief.rules().fits().pressedUnderMm();
         double length = tang.length().mean();
         double root = tang.envelopeMm(0) + over;
         double tip = tang.envelopeMm(length) + over;
-        int spans = Math.max(1, Math.min(brief.rules().bores().mostSteps(), 1 + (int) Math.floor(root - tip)));
+        int spans =
+                Math.max(
+                        1,
+                        Math.min(
+                                brief.rules().bores().mostSteps(),
+                                1 + (int) Math.floor(root - tip)));
         List<Drill> drills = new ArrayList<>();
         for (int i = 0; i < spans; i++) {
             double need = root + (tip - root) * i / spans;
@@ -136,13 +162,15 @@ final class TangBore {
             if (i == spans - 1 && brief.choices().tangDrillMm().isPresent()) {
                 drill = chosenDrill(brief.choices().tangDrillMm().getAsDouble());
             }
-            if (drills.isEmpty() || drill.diameterMm() < drills.get(drills.size() - 1).diameterMm()) {
+            if (drills.isEmpty()
+                    || drill.diameterMm() < drills.get(drills.size() - 1).diameterMm()) {
                 drills.add(drill);
             }
         }
         for (int i = 0; i + 1 < drills.size(); i++) {
             double next = drills.get(i + 1).diameterMm();
-            double from = length * Math.min(1, Math.max(0, (root - next) / Math.max(root - tip, 1e-12)));
+            double from =
+                    length * Math.min(1, Math.max(0, (root - next) / Math.max(root - tip, 1e-12)));
             if (seatDepth + from > 0) {
                 add(drills.get(i), seatDepth + from);
             }
@@ -156,10 +184,18 @@ final class TangBore {
         double plain = seatDepth + tang.plainLength().mean();
         double wish = tang.threadBoreMm();
         if (plain > 0 && tang.clearanceBoreMm() > wish) {
-            add(orWished(brief.rack().smallestAtLeast(tang.clearanceBoreMm()), tang.clearanceBoreMm()), plain);
+            add(
+                    orWished(
+                            brief.rack().smallestAtLeast(tang.clearanceBoreMm()),
+                            tang.clearanceBoreMm()),
+                    plain);
         }
         OptionalDouble chosen = brief.choices().tangDrillMm();
-        add(chosen.isPresent() ? chosenDrill(chosen.getAsDouble()) : orWished(brief.rack().nearest(wish), wish), depth);
+        add(
+                chosen.isPresent()
+                        ? chosenDrill(chosen.getAsDouble())
+                        : orWished(brief.rack().nearest(wish), wish),
+                depth);
         return wish;
     }
 

@@ -12,7 +12,13 @@ package haftline.handle;
  * @param engagedMm length of tang in the wood, mm
  */
 public record TangFit(
-        Fit fit, String because, double wishMm, boolean onRack, double seatX, double tipX, double engagedMm) {
+        Fit fit,
+        String because,
+        double wishMm,
+        boolean onRack,
+        double seatX,
+        double tipX,
+        double engagedMm) {
     /**
      * The bore's miss: how much wider the drill's hole is than the wish.
      *
