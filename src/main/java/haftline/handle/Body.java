@@ -105,8 +105,8 @@ final class Body {
     private String name(int i) {
         List<Node> free = brief.shape().nodes();
         return i == 0
-                ? "shoulder"
-                : i > free.size() ? "seat" : "\"" + free.get(i - 1).name() + "\"";
+                ? Shape.SHOULDER
+                : i > free.size() ? Shape.SEAT : "\"" + free.get(i - 1).name() + "\"";
     }
 
     private void lay(double[] x, double[] r) {
@@ -176,7 +176,7 @@ final class Body {
             if (i == 0) {
                 nodes.add(
                         new PlacedNode(
-                                "shoulder",
+                                Shape.SHOULDER,
                                 x[i],
                                 r[i],
                                 Join.CRISP,
@@ -185,7 +185,7 @@ final class Body {
             } else if (i == x.length - 1) {
                 nodes.add(
                         new PlacedNode(
-                                "seat",
+                                Shape.SEAT,
                                 x[i],
                                 r[i],
                                 Join.CRISP,
