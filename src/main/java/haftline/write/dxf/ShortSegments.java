@@ -8,6 +8,7 @@ import haftline.drawing.Vertex;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Merges segments that are too short for a cutter into a neighbour, where the line hardly moves by
@@ -19,6 +20,11 @@ final class ShortSegments {
 
     /** Flatter than this, a merged piece is a line. */
     private static final double STRAIGHT_RISE_MM = 1e-6;
+
+    /**
+     * A sharper bend between two segments is a corner that is meant, not the seam of a smooth line.
+     */
+    private static final double SHARPEST_BEND_RAD = Math.PI / 4;
 
     private ShortSegments() {}
 
@@ -72,13 +78,14 @@ final class ShortSegments {
     private static Optional<Segment> oneFor(Segment a, Segment b) {
         Vertex start = a.start();
         Vertex end = b.end();
-        if (start.equals(end)) {
+        Vertex guide = middle(lengthMm(a) > lengthMm(b) ? a : b);
+        double bend = bendRad(start, guide, end);
+        if (start.equals(end) || Math.abs(bend) > SHARPEST_BEND_RAD) {
             return Optional.empty();
         }
-        Vertex guide = middle(lengthMm(a) > lengthMm(b) ? a : b);
-        Segment one = through(start, guide, end);
+        Segment one = bent(start, end, bend);
         boolean close =
-                List.of(middle(a), a.end(), middle(b)).stream()
+                Stream.of(middle(a), a.end(), middle(b))
                         .allMatch(v -> distanceMm(v, one) <= DxfWriter.MERGE_DEVIATION_MM);
         return close && sameExtent(a.bounds().with(b.bounds()), one.bounds())
                 ? Optional.of(one)
@@ -95,15 +102,21 @@ final class ShortSegments {
                 (start.yMm() + end.yMm() - bulge * (end.xMm() - start.xMm())) / 2);
     }
 
-    /** The arc from start to end through a guide between them, or the line if they are in line. */
-    private static Segment through(Vertex start, Vertex guide, Vertex end) {
+    /** The turn of a chain of two chords at its middle. */
+    private static double bendRad(Vertex start, Vertex guide, Vertex end) {
         double ax = guide.xMm() - start.xMm();
         double ay = guide.yMm() - start.yMm();
         double bx = end.xMm() - guide.xMm();
         double by = end.yMm() - guide.yMm();
-        // The turn at the guide is half the angle swept, whatever arc it is (inscribed angle).
-        double turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
-        double bulge = Math.tan(turn / 2);
+        return Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+    }
+
+    /**
+     * The arc from start to end whose chords bend so at any point between; the bend is half the
+     * angle swept (inscribed angle), the bulge the tangent of a quarter of that.
+     */
+    private static Segment bent(Vertex start, Vertex end, double bendRad) {
+        double bulge = Math.tan(bendRad / 2);
         double rise = Math.abs(bulge) * start.distanceMm(end) / 2;
         return rise < STRAIGHT_RISE_MM ? new Line(start, end) : new Arc(start, end, bulge);
     }
