@@ -154,6 +154,7 @@ public record Rules(
      * @param plasticUnderMm how far a tenon in plastics lies under it, mm
      * @param shortMm how much shorter than the ferrule's inside the tenon is, so that the rim
      *     closes first, mm
+     * @param driven whether the ferrule is driven on dry rather than bonded
      * @param looseGapMm winter gap on the diameter above which a ferrule held by friction is called
      *     loose, mm
      */
@@ -162,8 +163,9 @@ public record Rules(
             double drivenOverMm,
             double plasticUnderMm,
             double shortMm,
+            boolean driven,
             double looseGapMm) {
-        static final Tenons COMMON_PRACTICE = new Tenons(0.10, 0.05, 0.20, 0.5, 0.20);
+        static final Tenons COMMON_PRACTICE = new Tenons(0.10, 0.05, 0.20, 0.5, false, 0.20);
 
         /** Checks the ranges. */
         public Tenons {

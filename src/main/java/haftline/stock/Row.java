@@ -1,0 +1,215 @@
+package haftline.stock;
+
+import haftline.measure.NearestWord;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleSupplier;
+import java.util.regex.Pattern;
+
+/**
+ * One row of a catalogue file. A cell that is wrong adds a problem and gives a harmless stand-in,
+ * so that one reading of the file finds everything; {@link #isSound} then says whether the row may
+ * be used.
+ */
+final class Row {
+    private static final Pattern KEY = Pattern.compile("[a-z0-9]+([.-][a-z0-9]+)*");
+    private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}");
+
+    /** Decimal point or none; no sign of thousands, no NaN, no hexadecimal. */
+    private static final Pattern NUMBER =
+            Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)(e[+-]?\\d+)?");
+
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+
+    /** A maker may ask for the estimate by this word where he has no figure. */
+    private static final String ESTIMATE = "estimate";
+
+    private static final Source STAND_IN = new Source("none", "none", Basis.INVENTED);
+
+    private final String file;
+    private final int line;
+    private final List<String> header;
+    private final List<String> cells;
+    private final List<CatalogueProblem> problems;
+    private boolean sound = true;
+
+    Row(
+            String file,
+            int line,
+            List<String> header,
+            List<String> cells,
+            List<CatalogueProblem> problems) {
+        this.file = file;
+        this.line = line;
+        this.header = header;
+        this.cells = cells;
+        this.problems = problems;
+    }
+
+    String place() {
+        return file + ", line " + line;
+    }
+
+    boolean isSound() {
+        return sound;
+    }
+
+    void problem(String field, String message) {
+        problems.add(new CatalogueProblem(file, line, field, message));
+        sound = false;
+    }
+
+    /** The cell, blank where the column is not there. */
+    String cell(String column) {
+        int index = header.indexOf(column);
+        return index < 0 ? "" : cells.get(index);
+    }
+
+    boolean has(String column) {
+        return !cell(column).isEmpty();
+    }
+
+    String text(String column) {
+        String text = cell(column);
+        if (text.isEmpty()) {
+            problem(column, "is empty; expected a text");
+            return "-";
+        }
+        return text;
+    }
+
+    String key(String column) {
+        String key = cell(column);
+        if (!KEY.matcher(key).matches()) {
+            problem(column, "\"" + key + "\": expected small letters and digits joined by hyphens");
+            return "-";
+        }
+        return key;
+    }
+
+    <T extends Enum<T>> T word(String column, Class<T> type) {
+        String word = cell(column);
+        for (T constant : type.getEnumConstants()) {
+            if (wordOf(constant).equals(word)) {
+                return constant;
+            }
+        }
+        List<String> allowed = Arrays.stream(type.getEnumConstants()).map(Row::wordOf).toList();
+        problem(column, "\"" + word + "\": expected one of " + String.join(", ", allowed));
+        return type.getEnumConstants()[0];
+    }
+
+    private static String wordOf(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    double number(String column, double low, double high) {
+        String text = cell(column);
+        if (!NUMBER.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
+            String hint = DECIMAL_COMMA.matcher(text).matches() ? "; write a decimal point" : "";
+            problem(column, "\"" + text + "\": expected a number from " + range(low, high) + hint);
+            return low;
+        }
+        double value = Double.parseDouble(text);
+        if (!(value >= low && value <= high)) {
+            problem(column, text + ": expected a number from " + range(low, high));
+            return low;
+        }
+        return value;
+    }
+
+    private static String range(double low, double high) {
+        return plain(low) + " to " + plain(high);
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e9
+                ? Long.toString((long) value)
+                : Double.toString(value);
+    }
+
+    int colour(String column) {
+        String text = cell(column);
+        if (!COLOUR.matcher(text).matches()) {
+            problem(column, "\"" + text + "\": expected a colour such as #8a4b2f");
+            return 0;
+        }
+        return Integer.parseInt(text.substring(1), 16);
+    }
+
+    Source source(String column, Catalogue<Source> sources) {
+        String key = cell(column);
+        if (key.isEmpty()) {
+            problem(column, "is empty; a figure needs the key of its source");
+            return STAND_IN;
+        }
+        Optional<Source> source = sources.find(key);
+        if (source.isEmpty()) {
+            problem(column, sources.missing(key));
+            return STAND_IN;
+        }
+        return source.get();
+    }
+
+    /** A figure that must be there. */
+    Figure figure(
+            String column,
+            String sourceColumn,
+            double low,
+            double high,
+            Catalogue<Source> sources) {
+        return Figure.of(number(column, low, high), source(sourceColumn, sources));
+    }
+
+    /** A figure that may be missing: an empty cell is "no figure". */
+    Optional<Figure> maybe(
+            String column,
+            String sourceColumn,
+            double low,
+            double high,
+            Catalogue<Source> sources) {
+        return has(column)
+                ? Optional.of(figure(column, sourceColumn, low, high, sources))
+                : Optional.empty();
+    }
+
+    /** A figure that may be missing, or be asked for by the word {@code estimate}. */
+    Optional<Figure> maybe(
+            String column,
+            String sourceColumn,
+            double low,
+            double high,
+            Catalogue<Source> sources,
+            DoubleSupplier estimate) {
+        if (!cell(column).equals(ESTIMATE)) {
+            return maybe(column, sourceColumn, low, high, sources);
+        }
+        Source source = source(sourceColumn, sources);
+        if (source.basis() != Basis.ESTIMATE && source != STAND_IN) {
+            problem(sourceColumn, "\"" + source.key() + "\": expected a source of kind estimate");
+        }
+        return Optional.of(Figure.of(estimate.getAsDouble(), source));
+    }
+
+    /** The codes of a cell, parted by blanks; each must be one of those allowed. */
+    List<String> codes(String column, Collection<String> allowed) {
+        String cell = cell(column);
+        if (cell.isEmpty()) {
+            return List.of();
+        }
+        List<String> codes = List.of(cell.split("\\s+"));
+        for (String code : codes) {
+            if (!allowed.contains(code)) {
+                String nearest =
+                        NearestWord.to(allowed, code)
+                                .map(near -> "; did you mean \"" + near + "\"?")
+                                .orElse("");
+                problem(column, "\"" + code + "\" is not known" + nearest);
+            }
+        }
+        return codes;
+    }
+}
