@@ -1,7 +1,5 @@
 package haftline.measure;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -89,20 +87,11 @@ public final class Length {
      *
      * @param mm the length, mm, finite
      * @param units the unit to show
-     * @param decimals places after the point, 0 to 12
+     * @param decimals places after the point, 0 to 15
      * @return such as {@code 12.50 mm} or {@code 0.492 in}
      */
     public static String text(double mm, Units units, int decimals) {
-        return number(mm / units.millimetres(), decimals) + " " + units.symbol();
-    }
-
-    private static String number(double value, int decimals) {
-        Checks.within("length", value, -Double.MAX_VALUE, Double.MAX_VALUE);
-        Checks.within("decimals", decimals, 0, 12);
-        // Through the shortest decimal that means this double, so that 0.15 to one place is 0.2.
-        BigDecimal rounded =
-                new BigDecimal(Double.toString(value)).setScale(decimals, RoundingMode.HALF_UP);
-        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+        return NumberText.fixed(mm / units.millimetres(), decimals) + " " + units.symbol();
     }
 
     /**

@@ -44,13 +44,13 @@ final class Document {
 
     /** A document of another kind or version would only give a heap of unknown keys. */
     private static boolean isReadable(MappingNode map, String kind, Problems problems) {
-        int before = problems.count();
-        Value document = new Value(problems, "", map);
+        Problems room = problems.room();
+        Value document = new Value(room, "", map);
         document.peek(HAFTLINE.name()).ifPresent(Document::checkVersion);
         document.peek("kind")
                 .filter(given -> !given.word().equals(Optional.of(kind)))
                 .ifPresent(given -> given.expected(kind));
-        return problems.count() == before;
+        return room.isEmpty();
     }
 
     private static void checkVersion(Value given) {

@@ -1,5 +1,6 @@
 package haftline.store;
 
+import haftline.measure.NumberText;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,7 +39,8 @@ record Key(
         }
 
         String text() {
-            String numbers = "from " + Numbers.text(low) + " to " + Numbers.text(high);
+            String numbers =
+                    "from " + NumberText.shortest(low) + " to " + NumberText.shortest(high);
             return unit.isEmpty() ? numbers : numbers + " " + unit;
         }
     }
@@ -96,7 +98,8 @@ record Key(
     }
 
     static Key namedMaps(String name, Keys child, String says) {
-        return new Key(name, Form.NAMED_MAPS, Range.NONE, false, says, List.of(), Optional.of(child));
+        return new Key(
+                name, Form.NAMED_MAPS, Range.NONE, false, says, List.of(), Optional.of(child));
     }
 
     /** The same key, which must be there. */

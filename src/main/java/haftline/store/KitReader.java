@@ -3,6 +3,7 @@ package haftline.store;
 import static haftline.store.PartsKeys.*;
 
 import haftline.measure.Measured;
+import haftline.measure.NumberText;
 import haftline.parts.Blade;
 import haftline.parts.EndCap;
 import haftline.parts.Ferrule;
@@ -80,7 +81,9 @@ final class KitReader {
                 atLeast("the bore's largest reading", bore.greatest()));
         map.require(lip <= length.least(), LIP, atMost("the ferrule's length", length.least()));
         map.require(
-                lipHole.orElse(0) <= bore.greatest(), LIP_HOLE, atMost("the bore", bore.greatest()));
+                lipHole.orElse(0) <= bore.greatest(),
+                LIP_HOLE,
+                atMost("the bore", bore.greatest()));
         map.require(chamfer <= wall, CHAMFER, atMost("the ferrule's wall", wall));
         return map.build(
                 () ->
@@ -167,10 +170,10 @@ final class KitReader {
     }
 
     static String atLeast(String what, double mm) {
-        return "at least " + what + ", " + Numbers.text(mm) + " mm";
+        return "at least " + what + ", " + NumberText.shortest(mm) + " mm";
     }
 
     static String atMost(String what, double mm) {
-        return "at most " + what + ", " + Numbers.text(mm) + " mm";
+        return "at most " + what + ", " + NumberText.shortest(mm) + " mm";
     }
 }

@@ -15,18 +15,16 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
  * Reads a map of known keys. Unknown, doubled and missing keys are told when it is made.
  *
  * <p>Every method returns something usable even where the value is not; {@link #build} makes
- * nothing unless all that was read since this reader was made is in order.
+ * nothing unless all that was read in this map is in order.
  */
 final class MapReader {
     private final Problems problems;
-    private final int problemsBefore;
     private final String path;
     private final Value self;
     private final Map<String, Value> values = new LinkedHashMap<>();
 
-    MapReader(Problems problems, String path, MappingNode map, Keys keys) {
-        this.problems = problems;
-        this.problemsBefore = problems.count();
+    MapReader(Problems around, String path, MappingNode map, Keys keys) {
+        this.problems = around.room();
         this.path = path;
         this.self = new Value(problems, path, map);
         for (Entry entry : Entry.of(problems, path, map)) {
@@ -74,9 +72,9 @@ final class MapReader {
         }
     }
 
-    /** Whether all that was read since this reader was made is in order. */
+    /** Whether all that was read in this map so far is in order. */
     boolean isSound() {
-        return problems.count() == problemsBefore;
+        return problems.isEmpty();
     }
 
     String text(Key key) {
@@ -142,7 +140,8 @@ final class MapReader {
             }
         }
         value.ifPresent(
-                v -> v.expected(
+                v ->
+                        v.expected(
                                 key.expected()
                                         + word.map(w -> Hint.near(key.words(), w)).orElse("")));
         return Optional.empty();

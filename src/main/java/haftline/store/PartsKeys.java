@@ -92,16 +92,14 @@ final class PartsKeys {
     static final Keys SQUARE = tang("square", WIDTH);
     static final Keys TAPERED = tang("tapered", ROOT, TIP);
     static final Keys BARBED = tang("barbed", CORE, BARB);
-    static final Keys THREADED =
-            tang("threaded", CREST, THREAD_BORE, CLEARANCE_BORE, PLAIN_LENGTH);
+    static final Keys THREADED = tang("threaded", CREST, THREAD_BORE, CLEARANCE_BORE, PLAIN_LENGTH);
     static final Key TANG_KIND =
             Key.word(
                             "kind",
                             List.of("round", "flat", "square", "tapered", "barbed", "threaded"),
                             "kind of tang")
                     .must();
-    static final List<Keys> TANGS =
-            List.of(ROUND, FLAT, SQUARE, TAPERED, BARBED, THREADED);
+    static final List<Keys> TANGS = List.of(ROUND, FLAT, SQUARE, TAPERED, BARBED, THREADED);
     static final Key TANG =
             Key.several(
                             "tang",
@@ -128,8 +126,7 @@ final class PartsKeys {
             Key.length("lip", 0, 100, "thickness of the lip that closes the front in mm");
     static final Key LIP_HOLE =
             Key.length("lip_hole", 0.5, 60, "hole in the lip that the tang passes in mm");
-    static final Key CHAMFER =
-            Key.length("chamfer", 0, 40, "chamfer outside the rear rim in mm");
+    static final Key CHAMFER = Key.length("chamfer", 0, 40, "chamfer outside the rear rim in mm");
     static final Key FERRULE =
             Key.map(
                             "ferrule",
@@ -188,8 +185,7 @@ final class PartsKeys {
     static final Keys KIT = Keys.of("kit", SEAT, BLADE, TANG, FERRULE, CAP);
     static final Key KITS = Key.namedMaps("kits", KIT, "the kits by name").must();
     static final Key ID = Key.text("batch", "what the maker calls the batch").must();
-    static final Keys BATCH =
-            Keys.of("batch", ID, NOTE, MeasuredKeys.RESOLUTION, KITS);
+    static final Keys BATCH = Keys.of("batch", ID, NOTE, MeasuredKeys.RESOLUTION, KITS);
     static final Key BATCHES = Key.maps("batches", BATCH, "measured batches, oldest first").must();
 
     static final Keys PARTS = Document.keys(KIND, NAME, NOTE, BATCHES);

@@ -71,8 +71,7 @@ final class RulesKeys {
                     "included angle of a drill's point where it does not say its own");
     static final Key ECCENTRICITY =
             Key.length("eccentricity", 0, 2, "how far a wobbling drill runs out, mm");
-    static final Key MOST_STEPS =
-            Key.whole("most_steps", 1, 6, "most drills for a tapered tang");
+    static final Key MOST_STEPS = Key.whole("most_steps", 1, 6, "most drills for a tapered tang");
     static final Key WEB =
             Key.length("web", 0, 50, "least wood between two bores, points included, mm");
     static final Key BORES =
@@ -95,6 +94,8 @@ final class RulesKeys {
             Key.length("plastic_under", 0, 2, "tenon in plastics under the ferrule's bore, mm");
     static final Key SHORT =
             Key.length("short", -2, 10, "tenon shorter than the ferrule's inside, mm");
+    static final Key DRIVEN =
+            Key.yesNo("driven", "whether the ferrule is driven on dry rather than bonded");
     static final Key LOOSE_GAP =
             Key.length("loose_gap", 0, 2, "winter gap above which a ferrule is loose, mm");
     static final Key TENONS =
@@ -105,6 +106,7 @@ final class RulesKeys {
                     DRIVEN_OVER,
                     PLASTIC_UNDER,
                     SHORT,
+                    DRIVEN,
                     LOOSE_GAP);
 
     static final Key TENON_WOOD = wall("tenon_wood", "on the tenon, wood");
@@ -140,8 +142,7 @@ final class RulesKeys {
     static final Key FACING = Key.length("facing", 0, 50, "faced off a bored end, mm");
     static final Key PARTING =
             Key.length("parting", 0, 100, "waste at a butt that is parted off, mm");
-    static final Key SANDING =
-            Key.length("sanding", 0, 5, "left on the diameter for sanding, mm");
+    static final Key SANDING = Key.length("sanding", 0, 5, "left on the diameter for sanding, mm");
     static final Key BLANKS =
             group(
                     "blanks",
@@ -155,8 +156,7 @@ final class RulesKeys {
 
     static final Key TEMPERATURE =
             Key.number("temperature", -1, 60, "°C", "temperature of the air");
-    static final Key HUMIDITY =
-            Key.number("humidity", 5, 95, "%", "relative humidity of the air");
+    static final Key HUMIDITY = Key.number("humidity", 5, 95, "%", "relative humidity of the air");
     static final Key SHOP = group("shop", "the workshop", TEMPERATURE, HUMIDITY);
     static final Key DRY = group("dry", "a heated room in winter", TEMPERATURE, HUMIDITY);
     static final Key DAMP = group("damp", "a damp kitchen", TEMPERATURE, HUMIDITY);

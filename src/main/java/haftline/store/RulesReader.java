@@ -76,8 +76,7 @@ final class RulesReader {
     /** The lesser of a pair may not exceed the other; told at the one that the document gives. */
     private static void ordered(MapReader map, Key lesser, double less, Key greater, double more) {
         if (map.has(greater)) {
-            map.require(
-                    less <= more, greater, KitReader.atLeast(lesser.name(), less));
+            map.require(less <= more, greater, KitReader.atLeast(lesser.name(), less));
         } else {
             map.require(less <= more, lesser, KitReader.atMost(greater.name(), more));
         }
@@ -94,13 +93,7 @@ final class RulesReader {
         return map.build(
                 () ->
                         new Rules.Bores(
-                                allowance,
-                                capOver,
-                                capAllowance,
-                                angle,
-                                eccentricity,
-                                steps,
-                                web));
+                                allowance, capOver, capAllowance, angle, eccentricity, steps, web));
     }
 
     private static Optional<Rules.Tenons> tenons(MapReader map, Rules.Tenons usual) {
@@ -108,8 +101,9 @@ final class RulesReader {
         double driven = map.length(DRIVEN_OVER, usual.drivenOverMm());
         double plastic = map.length(PLASTIC_UNDER, usual.plasticUnderMm());
         double shorter = map.length(SHORT, usual.shortMm());
+        boolean dry = map.yesNo(DRIVEN, usual.driven());
         double gap = map.length(LOOSE_GAP, usual.looseGapMm());
-        return map.build(() -> new Rules.Tenons(bonded, driven, plastic, shorter, gap));
+        return map.build(() -> new Rules.Tenons(bonded, driven, plastic, shorter, dry, gap));
     }
 
     private static Optional<Rules.Walls> walls(MapReader map, Rules.Walls usual) {
@@ -137,8 +131,7 @@ final class RulesReader {
         double facing = map.length(FACING, usual.facingMm());
         double parting = map.length(PARTING, usual.partingMm());
         double sanding = map.length(SANDING, usual.sandingMm());
-        return map.build(
-                () -> new Rules.Blanks(centre, mouth, cleanUp, facing, parting, sanding));
+        return map.build(() -> new Rules.Blanks(centre, mouth, cleanUp, facing, parting, sanding));
     }
 
     private static Optional<Rules.Climate> climate(MapReader map, Rules.Climate usual) {

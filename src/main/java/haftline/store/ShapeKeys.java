@@ -30,10 +30,7 @@ final class ShapeKeys {
                                     + " from_shoulder or from_butt in mm")
                     .must();
     static final Key DIAMETER =
-            Key.several(
-                            "diameter",
-                            "a length from 1 to 200 mm, or a map with times and of")
-                    .must();
+            Key.several("diameter", "a length from 1 to 200 mm, or a map with times and of").must();
     static final Key JOIN = Key.word("join", words(Join.values()), "how the outline passes");
     static final Key SLOPE = slope("slope", "of the outline at a smooth node");
     static final Key SLIDES =
@@ -45,8 +42,7 @@ final class ShapeKeys {
             Key.maps("nodes", NODE, "the nodes between ferrule and seat, in order");
 
     static final Key SHARE = Key.number("at", 0, 1, "", "share of the visible wood");
-    static final Key FROM_SHOULDER =
-            Key.length("from_shoulder", 0, 1000, "mm behind the shoulder");
+    static final Key FROM_SHOULDER = Key.length("from_shoulder", 0, 1000, "mm behind the shoulder");
     static final Key FROM_BUTT = Key.length("from_butt", 0, 1000, "mm in front of the butt");
     static final Keys PLACE = Keys.of("place", FROM_SHOULDER, FROM_BUTT);
 
@@ -66,8 +62,7 @@ final class ShapeKeys {
     static final Key VEE_DEPTH =
             Key.length("depth", 0.05, 2 * Detail.WIDEST, "how deep it is cut in mm").must();
     static final Key FILLET_HEIGHT =
-            Key.length("height", -10, 10, "above the body in mm, negative where it is sunk")
-                    .must();
+            Key.length("height", -10, 10, "above the body in mm, negative where it is sunk").must();
     static final Key BURNT_WIDTH =
             Key.length("width", Detail.NARROWEST, 3, "width at the surface in mm").must();
     static final Key BURNT_DEPTH = Key.length("depth", 0.05, 2, "depth in mm").must();
@@ -92,6 +87,15 @@ final class ShapeKeys {
     static final Keys DETAIL = Keys.of("detail", BEAD, COVE, VEE, FILLET, FLAT, BURNT_LINE);
     static final Key DETAILS = Key.maps("details", DETAIL, "small forms laid over the body");
 
+    static final Key RUN_FROM = Key.text("from", "node where it begins, or shoulder").must();
+    static final Key RUN_TO = Key.text("to", "node where it ends, or seat").must();
+    static final Keys RUN = Keys.of("monotone run", RUN_FROM, RUN_TO);
+    static final Key MONOTONE =
+            Key.maps(
+                    "monotone",
+                    RUN,
+                    "runs along which the wood is to thicken or thin without a turn");
+
     static final String SQUARE = "square";
     static final Key CHAMFERED =
             Key.length("chamfered", 0.1, 20, "a chamfer of 45 degrees, mm along and across");
@@ -111,13 +115,13 @@ final class ShapeKeys {
                     NODES,
                     SEAT_SLOPE,
                     DETAILS,
+                    MONOTONE,
                     BUTT);
 
     private ShapeKeys() {}
 
     private static Key slope(String name, String where) {
-        return Key.number(
-                name, -Node.STEEPEST_DEG, Node.STEEPEST_DEG, "degrees", "slope " + where);
+        return Key.number(name, -Node.STEEPEST_DEG, Node.STEEPEST_DEG, "degrees", "slope " + where);
     }
 
     static List<String> words(Enum<?>[] constants) {

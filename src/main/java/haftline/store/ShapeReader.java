@@ -30,9 +30,20 @@ final class ShapeReader {
         OptionalDouble seat = map.optionalNumber(SEAT_SLOPE);
         List<Node> nodes = nodes(map);
         List<Detail> details = details(map);
+        List<Shape.Run> runs = runs(map, nodes);
         Butt butt = map.value(BUTT).flatMap(ShapeReader::butt).orElse(new Butt.Square());
         return map.build(
-                () -> new Shape(name, note, shoulder, nodes, seat, details, butt, shadowLine));
+                () ->
+                        new Shape(
+                                name,
+                                note,
+                                shoulder,
+                                nodes,
+                                seat,
+                                details,
+                                runs,
+                                butt,
+                                shadowLine));
     }
 
     private static List<Node> nodes(MapReader map) {
@@ -46,7 +57,9 @@ final class ShapeReader {
             }
             Node node = read.get();
             Value name = each.value(NODE_NAME).orElseThrow();
-            if (names.putIfAbsent(node.name(), name) != null) {
+            if (node.name().equals(Shape.SHOULDER) || node.name().equals(Shape.SEAT)) {
+                name.problem("found " + name.found() + ", the name of an end; expected another");
+            } else if (names.putIfAbsent(node.name(), name) != null) {
                 name.problem("found " + name.found() + " a second time, expected another name");
             }
             if (before != null) {
@@ -97,14 +110,7 @@ final class ShapeReader {
             map.problem(SLOPE, "a crisp node has two slopes, so none may be given");
         }
         return map.build(
-                () ->
-                        new Node(
-                                name,
-                                place.orElseThrow(),
-                                size.orElseThrow(),
-                                join,
-                                slope,
-                                slides));
+                () -> new Node(name, place.orElseThrow(), size.orElseThrow(), join, slope, slides));
     }
 
     /** A place between the ends, which belong to the ferrule and the seat. */
@@ -121,18 +127,14 @@ final class ShapeReader {
             double mm = map.length(map.has(FROM_BUTT) ? FROM_BUTT : FROM_SHOULDER, 0);
             map.require(mm > 0, map.has(FROM_BUTT) ? FROM_BUTT : FROM_SHOULDER, "over 0 mm");
             return map.build(
-                    () ->
-                            map.has(FROM_BUTT)
-                                    ? new Place.FromButt(mm)
-                                    : new Place.FromShoulder(mm));
+                    () -> map.has(FROM_BUTT) ? new Place.FromButt(mm) : new Place.FromShoulder(mm));
         }
         return Optional.empty();
     }
 
     /** Whether a map has just one of the keys; told where it has none or several. */
     static boolean onlyOneOf(MapReader map, Key at, Key... keys) {
-        List<String> given =
-                Arrays.stream(keys).filter(map::has).map(key -> key.name()).toList();
+        List<String> given = Arrays.stream(keys).filter(map::has).map(key -> key.name()).toList();
         if (given.isEmpty() && map.isSound()) {
             map.self().problem("found an empty map, expected " + at.expected());
         } else if (given.size() > 1) {
@@ -198,6 +200,34 @@ final class ShapeReader {
         double width = map.length(BURNT_WIDTH, 1);
         double depth = map.length(BURNT_DEPTH, 0.5);
         return map.build(() -> new Detail.BurntLine(at.orElseThrow(), width, depth));
+    }
+
+    private static List<Shape.Run> runs(MapReader map, List<Node> nodes) {
+        List<String> order = new ArrayList<>();
+        order.add(Shape.SHOULDER);
+        nodes.forEach(node -> order.add(node.name()));
+        order.add(Shape.SEAT);
+        List<Shape.Run> runs = new ArrayList<>();
+        for (MapReader each : map.maps(MONOTONE)) {
+            String from = each.text(RUN_FROM);
+            String to = each.text(RUN_TO);
+            if (map.isSound()) {
+                requireNode(each, RUN_FROM, from, order);
+                requireNode(each, RUN_TO, to, order);
+                each.require(
+                        order.indexOf(from) < order.indexOf(to),
+                        RUN_TO,
+                        "a node behind " + Quote.of(from));
+            }
+            runs.add(new Shape.Run(from, to));
+        }
+        return runs;
+    }
+
+    private static void requireNode(MapReader map, Key key, String name, List<String> known) {
+        if (!known.contains(name)) {
+            map.problem(key, "no node " + Quote.of(name) + Hint.nearest(known, name));
+        }
     }
 
     private static Optional<Butt> butt(Value value) {

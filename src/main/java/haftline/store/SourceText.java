@@ -93,7 +93,11 @@ final class SourceText {
     }
 
     private static String tooLarge(long bytes) {
-        return "is " + bytes / 1024 + " KiB large, expected at most " + LARGEST_BYTES / 1024 + " KiB";
+        return "is "
+                + bytes / 1024
+                + " KiB large, expected at most "
+                + LARGEST_BYTES / 1024
+                + " KiB";
     }
 
     /** The text of bytes in UTF-8, without its byte order mark. */

@@ -4,8 +4,8 @@ import static haftline.store.PartsKeys.*;
 
 import haftline.measure.Measured;
 import haftline.parts.BarbedTang;
-import haftline.parts.FlatTang;
 import haftline.parts.Flare;
+import haftline.parts.FlatTang;
 import haftline.parts.RoundTang;
 import haftline.parts.SquareTang;
 import haftline.parts.Tang;

@@ -2,6 +2,7 @@ package haftline.store;
 
 import haftline.measure.Length;
 import haftline.measure.Measured;
+import haftline.measure.NumberText;
 import haftline.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,7 +95,9 @@ final class Value {
 
     /** The word here in lower case, or empty where no plain text stands here; tells nothing. */
     Optional<String> word() {
-        return hasText() ? Optional.of(scalar().strip().toLowerCase(Locale.ROOT)) : Optional.empty();
+        return hasText()
+                ? Optional.of(scalar().strip().toLowerCase(Locale.ROOT))
+                : Optional.empty();
     }
 
     String text(Key key) {
@@ -150,7 +153,7 @@ final class Value {
             return mm.getAsDouble();
         }
         boolean converted = mm.isPresent() && tagged(Tag.STR);
-        String inMm = converted ? " (" + Numbers.text(mm.getAsDouble()) + " mm)" : "";
+        String inMm = converted ? " (" + NumberText.shortest(mm.getAsDouble()) + " mm)" : "";
         problem("found " + found() + inMm + ", expected " + expected);
         return range.low();
     }
@@ -238,8 +241,7 @@ final class Value {
 
     /** Says that the map here lacks a key. */
     void missing(Key key) {
-        problems.add(
-                mark(), Entry.join(path, key.name()), "missing, expected " + key.expected());
+        problems.add(mark(), Entry.join(path, key.name()), "missing, expected " + key.expected());
     }
 
     /** The map here, which the caller knows to be one, with only these keys. */

@@ -1,6 +1,7 @@
 package haftline.store;
 
 import haftline.handle.Wander;
+import haftline.measure.NumberText;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -18,12 +19,10 @@ final class WanderReader {
 
     static final Key AT_FACE =
             Key.length("at_face", 0, 5, "how far the axis is off at the face, mm").must();
-    static final Key PER_MM =
-            Key.number("per_mm", 0, 0.2, "", "mm of wander a mm of depth").must();
+    static final Key PER_MM = Key.number("per_mm", 0, 0.2, "", "mm of wander a mm of depth").must();
     static final Keys FIGURES = Keys.of("wander", AT_FACE, PER_MM);
 
-    static final Key ENTRY =
-            Key.length("entry", -5, 5, "test hole: offset at the face, mm").must();
+    static final Key ENTRY = Key.length("entry", -5, 5, "test hole: offset at the face, mm").must();
     static final Key EXIT =
             Key.length("exit", -50, 50, "test hole: offset at the far end, mm").must();
     static final Key DEPTH =
@@ -80,7 +79,7 @@ final class WanderReader {
         map.require(
                 Math.abs(exit - entry) <= most * depth,
                 EXIT,
-                "at most " + Numbers.text(most) + " mm of wander a mm of depth");
+                "at most " + NumberText.shortest(most) + " mm of wander a mm of depth");
         return map.build(() -> Wander.ofTestHole(entry, exit, depth));
     }
 }

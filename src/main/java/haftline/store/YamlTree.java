@@ -4,11 +4,8 @@ import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
-import org.snakeyaml.engine.v2.common.Anchor;
-import org.snakeyaml.engine.v2.events.AliasEvent;
-import org.snakeyaml.engine.v2.events.Event;
-import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
+import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
@@ -96,8 +93,7 @@ final class YamlTree {
                 return false;
             }
             if (hasOwnTag(event)) {
-                problems.add(
-                        event.getStartMark(), "", "found a tag (!), expected a plain value");
+                problems.add(event.getStartMark(), "", "found a tag (!), expected a plain value");
                 return false;
             }
         }
@@ -135,7 +131,9 @@ final class YamlTree {
 
     private static void tell(ReaderException e, String text, Problems problems) {
         // The engine gives a position in code points of the text.
-        int end = text.offsetByCodePoints(0, Math.min(e.getPosition(), text.codePointCount(0, text.length())));
+        int end =
+                text.offsetByCodePoints(
+                        0, Math.min(e.getPosition(), text.codePointCount(0, text.length())));
         int line = 1 + (int) text.substring(0, end).chars().filter(c -> c == '\n').count();
         int start = text.lastIndexOf('\n', Math.max(0, end - 1)) + 1;
         problems.add(
