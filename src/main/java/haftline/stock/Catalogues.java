@@ -1,12 +1,11 @@
 package haftline.stock;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -57,7 +56,7 @@ public final class Catalogues {
      * @throws CatalogueException where a woods, plastics or reactions file has errors
      */
     public Catalogue<Stock> stock() throws CatalogueException {
-        return once("stock", () -> Catalogue.joined("stock", woods(), plastics()));
+        return once("stock", this::joinStock);
     }
 
     /**
@@ -183,6 +182,20 @@ public final class Catalogues {
         return once("dust", () -> load("dust limit", Layout.DUST, new ShopRows(sources())::dust));
     }
 
+    private Catalogue<Stock> joinStock() throws CatalogueException {
+        for (String key : plastics().keys()) {
+            if (woods().find(key).isPresent()) {
+                throw new CatalogueException(
+                        new CatalogueProblem(
+                                "plastics",
+                                0,
+                                "key",
+                                "\"" + key + "\" names a wood as well; give one another key"));
+            }
+        }
+        return Catalogue.joined("stock", woods(), plastics());
+    }
+
     private List<Sheet> sheets(Layout layout) throws CatalogueException {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(CatalogueReader.starterSheet(layout));
@@ -193,31 +206,31 @@ public final class Catalogues {
     private <E extends Keyed> Catalogue<E> load(
             String kind, Layout layout, Function<Row, E> reading) throws CatalogueException {
         Map<String, E> entries = new LinkedHashMap<>();
-        Map<String, String> places = new LinkedHashMap<>();
+        Map<String, Row> places = new HashMap<>();
         List<String> notes = new ArrayList<>();
         for (Sheet sheet : sheets(layout)) {
-            Set<String> here = new LinkedHashSet<>();
             sheet.read(
                     row -> {
                         E entry = reading.apply(row);
                         if (!row.isSound()) {
                             return;
                         }
-                        String key = entry.key();
-                        String earlier = places.put(key, row.place());
-                        if (!here.add(key)) {
-                            row.problem("key", "\"" + key + "\" stands already in " + earlier);
+                        Row earlier = places.put(entry.key(), row);
+                        if (earlier != null && earlier.isOfSameFile(row)) {
+                            row.problem(
+                                    "key",
+                                    "\"" + entry.key() + "\" stands already in " + earlier.place());
                         } else if (earlier != null) {
                             notes.add(
                                     row.place()
                                             + ": "
                                             + kind
                                             + " \""
-                                            + key
+                                            + entry.key()
                                             + "\" takes the place of "
-                                            + earlier);
+                                            + earlier.place());
                         }
-                        entries.put(key, entry);
+                        entries.put(entry.key(), entry);
                     });
         }
         return Catalogue.of(kind, entries.values(), notes);
