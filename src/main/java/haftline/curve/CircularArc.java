@@ -38,7 +38,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
         double b2 = bulge * bulge;
         double x = (x1 - x0) * (1 - b2);
         double r = (r1 - r0) * 2 * bulge;
-        double size = Math.hypot(x1 - x0, r1 - r0) * (1 + b2);
+        double size = Math.sqrt((x1 - x0) * (x1 - x0) + (r1 - r0) * (r1 - r0)) * (1 + b2);
         if (Math.min(x + r, x - r) < -POLE_ROUNDING * size) {
             throw new IllegalArgumentException(
                     "bulge "
@@ -46,91 +46,29 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
                             + " makes the arc lean back over itself; its tangent must stay within"
                             + " 90 degrees of the axis");
         }
-        if (bulge > 0 && Math.min(r0, r1) - size < 0) {
-            Checks.radius("least r", new Frame(x0, r0, x1, r1, bulge).lowest());
+        if (bulge > 0) {
+            Checks.radius("least r", low(x0, r0, x1, r1, bulge));
         }
     }
 
-    /** Sines and cosines of the end tangents and the curvature; kept out of the record's state. */
-    private record Frame(
-            double sin0,
-            double cos0,
-            double sin1,
-            double cos1,
-            double k,
-            double x0,
-            double r0,
-            double x1,
-            double r1) {
-        Frame(double x0, double r0, double x1, double r1, double bulge) {
-            this(
-                    sine(x0, r0, x1, r1, -bulge),
-                    cosine(x0, r0, x1, r1, -bulge),
-                    sine(x0, r0, x1, r1, bulge),
-                    cosine(x0, r0, x1, r1, bulge),
-                    4 * bulge / ((1 + bulge * bulge) * Math.hypot(x1 - x0, r1 - r0)),
-                    x0,
-                    r0,
-                    x1,
-                    r1);
+    /** Least radius of a hollow: its lowest point where the arc holds it, or the lower end. */
+    private static double low(double x0, double r0, double x1, double r1, double bulge) {
+        double b2 = bulge * bulge;
+        double dx = x1 - x0;
+        double dr = r1 - r0;
+        // A tangent stands off the chord by half the sweep: it is level inside if the chord is
+        // less.
+        if (Math.abs(dr) * (1 - b2) >= dx * 2 * bulge) {
+            return Math.min(r0, r1);
         }
-
-        /** Sine of the chord's angle plus half the sweep of the given bulge. */
-        static double sine(double x0, double r0, double x1, double r1, double bulge) {
-            double b2 = bulge * bulge;
-            return ((r1 - r0) * (1 - b2) + (x1 - x0) * 2 * bulge)
-                    / ((1 + b2) * Math.hypot(x1 - x0, r1 - r0));
-        }
-
-        static double cosine(double x0, double r0, double x1, double r1, double bulge) {
-            double b2 = bulge * bulge;
-            return Math.max(
-                    0,
-                    ((x1 - x0) * (1 - b2) - (r1 - r0) * 2 * bulge)
-                            / ((1 + b2) * Math.hypot(x1 - x0, r1 - r0)));
-        }
-
-        boolean fromStart(double x) {
-            return x - x0 <= x1 - x;
-        }
-
-        double sin(double x) {
-            double s = fromStart(x) ? sin0 + k * (x - x0) : sin1 + k * (x - x1);
-            return Math.max(-1, Math.min(1, s));
-        }
-
-        /** The tangent's cosine, from the nearer end so that a pole keeps its figures. */
-        double cos(double x) {
-            double sin = fromStart(x) ? sin0 : sin1;
-            double cos = fromStart(x) ? cos0 : cos1;
-            double w = k * (fromStart(x) ? x - x0 : x - x1);
-            return Math.sqrt(Math.max(0, cos * cos - w * (2 * sin + w)));
-        }
-
-        double r(double x) {
-            boolean start = fromStart(x);
-            double u = start ? x - x0 : x - x1;
-            double near = start ? r0 : r1;
-            if (u == 0) {
-                return near;
-            }
-            return near + u * (sin(x) + (start ? sin0 : sin1)) / (cos(x) + (start ? cos0 : cos1));
-        }
-
-        double placeOfSine(double sine) {
-            return Math.abs(sine - sin0) <= Math.abs(sine - sin1)
-                    ? x0 + (sine - sin0) / k
-                    : x1 + (sine - sin1) / k;
-        }
-
-        double lowest() {
-            double x = placeOfSine(0);
-            return x > x0 && x < x1 ? r(x) : Math.min(r0, r1);
-        }
+        // Centre height less radius, multiplied out: ((1 - b^2) dx - (1 + b^2) chord) / (4 b).
+        double chord = Math.sqrt(dx * dx + dr * dr);
+        double fall = -(4 * b2 * dx * dx + (1 + b2) * (1 + b2) * dr * dr);
+        return 0.5 * (r0 + r1) + fall / (4 * bulge * ((1 - b2) * dx + (1 + b2) * chord));
     }
 
-    private Frame frame() {
-        return new Frame(x0, r0, x1, r1, bulge);
+    private ArcFrame frame() {
+        return ArcFrame.of(this);
     }
 
     /**
@@ -216,7 +154,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
      * @return mm
      */
     public double chord() {
-        return Math.hypot(x1 - x0, r1 - r0);
+        return Math.sqrt((x1 - x0) * (x1 - x0) + (r1 - r0) * (r1 - r0));
     }
 
     /**
@@ -264,7 +202,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
      * @return degrees; a round runs from here clockwise, a hollow anticlockwise
      */
     public double fromDegrees() {
-        return angleDegrees(Math.atan2(frame().sin0, frame().cos0));
+        return angleDegrees(Math.atan2(frame().sin0(), frame().cos0()));
     }
 
     /**
@@ -273,7 +211,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
      * @return degrees in [-180, 180]
      */
     public double toDegrees() {
-        return angleDegrees(Math.atan2(frame().sin1, frame().cos1));
+        return angleDegrees(Math.atan2(frame().sin1(), frame().cos1()));
     }
 
     /** The radius stands square to the tangent, on its left for a round, on its right otherwise. */
@@ -288,8 +226,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
 
     @Override
     public double slope(double x) {
-        Frame f = frame();
-        return f.sin(x) / f.cos(x);
+        return frame().slope(x);
     }
 
     @Override
@@ -348,7 +285,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
         if (fromX == x0 && toX == x1) {
             return this;
         }
-        Frame f = frame();
+        ArcFrame f = frame();
         double sweep = Math.atan2(f.sin(toX), f.cos(toX)) - Math.atan2(f.sin(fromX), f.cos(fromX));
         double b = Math.tan(sweep / 4);
         return b == 0
@@ -374,7 +311,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
     /** Least (sign 1) or greatest (sign -1): the ends, and the tangent point where it is inside. */
     private Gap extreme(double c, double m, double fromX, double toX, int sign) {
         Checks.overlap(fromX, toX, x0, x1);
-        Frame f = frame();
+        ArcFrame f = frame();
         double from = Math.max(fromX, x0);
         double to = Math.min(toX, x1);
         double bestX = from;
@@ -385,7 +322,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
             bestX = to;
         }
         if (sign * bulge > 0) {
-            double x = f.placeOfSine(m / Math.hypot(1, m));
+            double x = f.placeOfSine(m / Math.sqrt(1 + m * m));
             if (x > from && x < to) {
                 double g = f.r(x) - (c + m * x);
                 if (sign * g < sign * best) {
@@ -396,13 +333,18 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
         return new Gap(bestX, best);
     }
 
+    /** Where the slope is m; may lie outside the arc. */
+    double placeOfSlope(double m) {
+        return frame().placeOfSine(m / Math.sqrt(1 + m * m));
+    }
+
     @Override
     public double steepest(double fromX, double toX) {
         Checks.overlap(fromX, toX, x0, x1);
-        Frame f = frame();
+        ArcFrame f = frame();
         double from = Math.max(fromX, x0);
         double to = Math.min(toX, x1);
-        return Math.max(Math.abs(f.sin(from) / f.cos(from)), Math.abs(f.sin(to) / f.cos(to)));
+        return Math.max(Math.abs(f.slope(from)), Math.abs(f.slope(to)));
     }
 
     @Override

@@ -159,9 +159,7 @@ public record EllipseQuarter(
             bestX = to;
         }
         if (upper == (sign < 0)) {
-            // The slope is m where s / sqrt(1 - s^2) = -m semiX / side.
-            double steep = -m * semiX / side();
-            double x = centreX + semiX * (steep / Math.hypot(1, steep));
+            double x = placeOfSlope(m);
             if (x > from && x < to) {
                 double g = r(x) - (c + m * x);
                 if (sign * g < sign * best) {
@@ -170,6 +168,12 @@ public record EllipseQuarter(
             }
         }
         return new Gap(bestX, best);
+    }
+
+    /** Where the slope is m: s / sqrt(1 - s^2) = -m semiX / side; may lie outside the piece. */
+    double placeOfSlope(double m) {
+        double steep = -m * semiX / side();
+        return centreX + semiX * (steep / Math.sqrt(1 + steep * steep));
     }
 
     @Override
@@ -223,6 +227,8 @@ public record EllipseQuarter(
 
     /** Length of arc for each radian of the parameter. */
     private double speed(double t) {
-        return Math.hypot(semiX * Math.sin(t), semiR * Math.cos(t));
+        double along = semiX * Math.sin(t);
+        double across = semiR * Math.cos(t);
+        return Math.sqrt(along * along + across * across);
     }
 }

@@ -227,33 +227,45 @@ public record GraphCubic(double x0, double x1, double r0, double d0, double r1, 
             best = atEnd;
             bestX = to;
         }
+        double[] places = new double[2];
+        int count = placesOfSlope(m, places);
+        for (int i = 0; i < count; i++) {
+            double x = places[i];
+            if (x > from && x < to) {
+                double g = r(x) - (c + m * x);
+                if (sign * g < sign * best) {
+                    best = g;
+                    bestX = x;
+                }
+            }
+        }
+        return new Gap(bestX, best);
+    }
+
+    /** The places inside where the slope is m: none, one or two. */
+    int placesOfSlope(double m, double[] places) {
         double q0 = d0 - m;
         double q1 = middleSlope() - m;
         double q2 = d1 - m;
         double a = q0 - 2 * q1 + q2;
         double b = q1 - q0;
         double disc = b * b - a * q0;
-        if (disc >= 0) {
-            double q = -(b + Math.copySign(Math.sqrt(disc), b));
-            double h = x1 - x0;
-            double first = x0 + h * (q / a);
-            double second = x0 + h * (q0 / q);
-            if (first > from && first < to) {
-                double g = r(first) - (c + m * first);
-                if (sign * g < sign * best) {
-                    best = g;
-                    bestX = first;
-                }
-            }
-            if (second > from && second < to) {
-                double g = r(second) - (c + m * second);
-                if (sign * g < sign * best) {
-                    best = g;
-                    bestX = second;
-                }
-            }
+        if (!(disc >= 0)) {
+            return 0;
         }
-        return new Gap(bestX, best);
+        // The stable pair q / a and q0 / q; a root that is infinite or no number is not inside.
+        double q = -(b + Math.copySign(Math.sqrt(disc), b));
+        double h = x1 - x0;
+        int count = 0;
+        double first = x0 + h * (q / a);
+        if (first > x0 && first < x1) {
+            places[count++] = first;
+        }
+        double second = x0 + h * (q0 / q);
+        if (second > x0 && second < x1) {
+            places[count++] = second;
+        }
+        return count;
     }
 
     @Override
@@ -314,7 +326,7 @@ public record GraphCubic(double x0, double x1, double r0, double d0, double r1, 
     @Override
     public double arcLength(double toleranceMm) {
         Checks.positive("toleranceMm", toleranceMm);
-        return GaussLegendre.adaptive(x -> Math.hypot(1, slope(x)), x0, x1, toleranceMm);
+        return GaussLegendre.adaptive(this::stretch, x0, x1, toleranceMm);
     }
 
     @Override
@@ -323,6 +335,12 @@ public record GraphCubic(double x0, double x1, double r0, double d0, double r1, 
         return 2
                 * Math.PI
                 * GaussLegendre.adaptive(
-                        x -> r(x) * Math.hypot(1, slope(x)), x0, x1, toleranceMm2 / (2 * Math.PI));
+                        x -> r(x) * stretch(x), x0, x1, toleranceMm2 / (2 * Math.PI));
+    }
+
+    /** Length of arc for each mm of x. */
+    private double stretch(double x) {
+        double d = slope(x);
+        return Math.sqrt(1 + d * d);
     }
 }

@@ -41,29 +41,19 @@ public record Outline(List<Segment> segments) {
         return new Outline(List.of(segments));
     }
 
-    /**
-     * Returns where the outline starts.
-     *
-     * @return x, mm
-     */
+    /** Returns the x where the outline starts, mm. */
     public double startX() {
         return segments.get(0).startX();
     }
 
-    /**
-     * Returns where the outline ends.
-     *
-     * @return x, mm
-     */
+    /** Returns the x where the outline ends, mm. */
     public double endX() {
         return segments.get(segments.size() - 1).endX();
     }
 
     /**
-     * Returns the place in the list of the segment that holds x; at a joint the later one.
-     *
-     * @param x place, mm, within the outline
-     * @return index from 0
+     * Returns the place in the list of the segment that holds x; at a joint the later one; x in mm,
+     * within the outline.
      */
     public int indexAt(double x) {
         Checks.inside("x", x, startX(), endX());
@@ -80,73 +70,42 @@ public record Outline(List<Segment> segments) {
         return low;
     }
 
-    /**
-     * Returns the segment that holds x; at a joint the later one.
-     *
-     * @param x place, mm, within the outline
-     * @return the segment
-     */
+    /** Returns the segment that holds x; at a joint the later one; x in mm, within the outline. */
     public Segment segmentAt(double x) {
         return segments.get(indexAt(x));
     }
 
-    /**
-     * Returns the radius as x is reached from the smaller side.
-     *
-     * @param x place, mm, within the outline
-     * @return radius, mm
-     */
+    /** Returns the radius as x is reached from the smaller side; x in mm, within the outline. */
     public double rBefore(double x) {
         int i = indexAt(x);
         Segment segment = segments.get(i);
         return i > 0 && segment.startX() == x ? segments.get(i - 1).r(x) : segment.r(x);
     }
 
-    /**
-     * Returns the radius as x is left towards the greater side.
-     *
-     * @param x place, mm, within the outline
-     * @return radius, mm
-     */
+    /** Returns the radius as x is left towards the greater side; x in mm, within the outline. */
     public double rAfter(double x) {
         return segmentAt(x).r(x);
     }
 
-    /**
-     * Returns the radius; at a step the lesser of the two.
-     *
-     * @param x place, mm, within the outline
-     * @return radius, mm
-     */
+    /** Returns the radius; at a step the lesser of the two; x in mm, within the outline. */
     public double r(double x) {
         return Math.min(rBefore(x), rAfter(x));
     }
 
-    /**
-     * Returns the slope; at a joint that of the later segment.
-     *
-     * @param x place, mm, within the outline
-     * @return dr/dx
-     */
+    /** Returns the slope; at a joint that of the later segment; x in mm, within the outline. */
     public double slope(double x) {
         return segmentAt(x).slope(x);
     }
 
     /**
-     * Returns the signed curvature; at a joint that of the later segment.
-     *
-     * @param x place, mm, within the outline
-     * @return 1/mm, positive in a hollow
+     * Returns the signed curvature; at a joint that of the later segment; x in mm, within the
+     * outline.
      */
     public double curvature(double x) {
         return segmentAt(x).curvature(x);
     }
 
-    /**
-     * Returns volume and moments of the whole solid.
-     *
-     * @return the moments
-     */
+    /** Returns volume and moments of the whole solid. */
     public Moments moments() {
         double volume = 0;
         double first = 0;
@@ -184,21 +143,18 @@ public record Outline(List<Segment> segments) {
      * @return least of r(x) - (c + m x) and where
      */
     public Gap leastAbove(double c, double m, double fromX, double toX) {
-        Checks.overlap(fromX, toX, startX(), endX());
-        Gap best = null;
-        for (int i = first(fromX, toX); i < segments.size(); i++) {
-            Segment segment = segments.get(i);
-            if (best != null && segment.startX() >= toX) {
-                break;
-            }
-            Gap gap = segment.leastAbove(c, m, fromX, toX);
-            best = best == null ? gap : best.least(gap);
+        int last = segments.size() - 1;
+        int i = first(fromX, toX);
+        Gap best = segments.get(i).leastAbove(c, m, fromX, toX);
+        while (i < last && segments.get(i).endX() < toX) {
+            i++;
+            best = best.least(segments.get(i).leastAbove(c, m, fromX, toX));
         }
         return best;
     }
 
     /**
-     * Returns the greatest height over the line c + m x.
+     * Returns the greatest height over the line c + m x, as {@link #leastAbove} the least.
      *
      * @param c the line's height at x = 0, mm
      * @param m the line's slope
@@ -207,62 +163,41 @@ public record Outline(List<Segment> segments) {
      * @return greatest of r(x) - (c + m x) and where
      */
     public Gap greatestAbove(double c, double m, double fromX, double toX) {
-        Checks.overlap(fromX, toX, startX(), endX());
-        Gap best = null;
-        for (int i = first(fromX, toX); i < segments.size(); i++) {
-            Segment segment = segments.get(i);
-            if (best != null && segment.startX() >= toX) {
-                break;
-            }
-            Gap gap = segment.greatestAbove(c, m, fromX, toX);
-            best = best == null || gap.height() > best.height() ? gap : best;
+        int last = segments.size() - 1;
+        int i = first(fromX, toX);
+        Gap best = segments.get(i).greatestAbove(c, m, fromX, toX);
+        while (i < last && segments.get(i).endX() < toX) {
+            i++;
+            Gap next = segments.get(i).greatestAbove(c, m, fromX, toX);
+            best = next.height() > best.height() ? next : best;
         }
         return best;
     }
 
     /** The first segment that shares more than an end with the stretch. */
     private int first(double fromX, double toX) {
+        Checks.overlap(fromX, toX, startX(), endX());
         return indexAt(Math.min(Math.max(fromX, startX()), endX()));
     }
 
-    /**
-     * Returns the least radius of a stretch.
-     *
-     * @param fromX start, mm
-     * @param toX end, mm
-     * @return radius and place
-     */
+    /** Returns the least radius of a stretch, from and to in mm, cut to the outline. */
     public Extreme least(double fromX, double toX) {
         Gap gap = leastAbove(0, 0, fromX, toX);
         return new Extreme(gap.x(), gap.height());
     }
 
-    /**
-     * Returns the least radius.
-     *
-     * @return radius and place
-     */
+    /** Returns the least radius. */
     public Extreme least() {
         return least(startX(), endX());
     }
 
-    /**
-     * Returns the greatest radius of a stretch.
-     *
-     * @param fromX start, mm
-     * @param toX end, mm
-     * @return radius and place
-     */
+    /** Returns the greatest radius of a stretch, from and to in mm, cut to the outline. */
     public Extreme greatest(double fromX, double toX) {
         Gap gap = greatestAbove(0, 0, fromX, toX);
         return new Extreme(gap.x(), gap.height());
     }
 
-    /**
-     * Returns the greatest radius.
-     *
-     * @return radius and place
-     */
+    /** Returns the greatest radius. */
     public Extreme greatest() {
         return greatest(startX(), endX());
     }
@@ -295,14 +230,7 @@ public record Outline(List<Segment> segments) {
      * @return radius and place, or {@link BendRadius#NONE}
      */
     public BendRadius tightestConcave(double fromX, double toX) {
-        Checks.overlap(fromX, toX, startX(), endX());
-        BendRadius best = BendRadius.NONE;
-        for (Segment segment : segments) {
-            if (segment.startX() <= toX && segment.endX() >= fromX) {
-                best = best.tighter(segment.tightestConcave(fromX, toX));
-            }
-        }
-        return best;
+        return tightest(fromX, toX, true);
     }
 
     /**
@@ -313,11 +241,19 @@ public record Outline(List<Segment> segments) {
      * @return radius and place, or {@link BendRadius#NONE}
      */
     public BendRadius tightestConvex(double fromX, double toX) {
+        return tightest(fromX, toX, false);
+    }
+
+    private BendRadius tightest(double fromX, double toX, boolean concave) {
         Checks.overlap(fromX, toX, startX(), endX());
         BendRadius best = BendRadius.NONE;
         for (Segment segment : segments) {
             if (segment.startX() <= toX && segment.endX() >= fromX) {
-                best = best.tighter(segment.tightestConvex(fromX, toX));
+                best =
+                        best.tighter(
+                                concave
+                                        ? segment.tightestConcave(fromX, toX)
+                                        : segment.tightestConvex(fromX, toX));
             }
         }
         return best;
@@ -393,12 +329,16 @@ public record Outline(List<Segment> segments) {
      * @return the slice
      */
     public Outline part(double fromX, double toX) {
-        Checks.inside("fromX", fromX, startX(), endX());
-        Checks.inside("toX", toX, startX(), endX());
-        Checks.increasing(fromX, toX);
+        stretch(fromX, toX);
         List<Segment> kept = new ArrayList<>();
         addPart(kept, fromX, toX);
         return new Outline(kept);
+    }
+
+    private void stretch(double fromX, double toX) {
+        Checks.inside("fromX", fromX, startX(), endX());
+        Checks.inside("toX", toX, startX(), endX());
+        Checks.increasing(fromX, toX);
     }
 
     private void addPart(List<Segment> kept, double fromX, double toX) {
@@ -421,9 +361,7 @@ public record Outline(List<Segment> segments) {
      * @return the new outline
      */
     public Outline replaced(double fromX, double toX, List<Segment> detail) {
-        Checks.inside("fromX", fromX, startX(), endX());
-        Checks.inside("toX", toX, startX(), endX());
-        Checks.increasing(fromX, toX);
+        stretch(fromX, toX);
         Outline laid = new Outline(detail);
         if (laid.startX() != fromX || laid.endX() != toX) {
             throw new IllegalArgumentException(

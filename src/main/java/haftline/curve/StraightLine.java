@@ -134,11 +134,20 @@ public record StraightLine(double x0, double r0, double x1, double r1) implement
 
     @Override
     public double arcLength(double toleranceMm) {
-        return Math.hypot(x1 - x0, r1 - r0);
+        return length();
     }
 
     @Override
     public double surfaceArea(double toleranceMm2) {
-        return Math.PI * (r0 + r1) * Math.hypot(x1 - x0, r1 - r0);
+        return Math.PI * (r0 + r1) * length();
+    }
+
+    /**
+     * Returns the length.
+     *
+     * @return mm
+     */
+    public double length() {
+        return Math.sqrt((x1 - x0) * (x1 - x0) + (r1 - r0) * (r1 - r0));
     }
 }

@@ -1,6 +1,8 @@
 package haftline.figures;
 
+import haftline.curve.Edge;
 import haftline.curve.Gap;
+import haftline.curve.NearestDistance;
 import haftline.curve.Outline;
 import haftline.handle.Bore;
 import haftline.handle.BoreProfile;
@@ -109,9 +111,24 @@ public final class Walls {
         return best;
     }
 
+    /**
+     * Shortest way from the wandered edge, every piece of it, to the outline of a stretch, its step
+     * faces included.
+     */
     private static double shortest(
             Outline outline, Bore bore, BoreProfile edge, Wander wander, double from, double to) {
-        return Double.POSITIVE_INFINITY;
+        List<Edge> edges = new ArrayList<>(edge.size());
+        for (int i = 1; i < edge.size(); i++) {
+            double za = edge.depth(i - 1);
+            double zb = edge.depth(i);
+            edges.add(
+                    new Edge(
+                            bore.xAt(za),
+                            edge.radius(i - 1) + wander.at(za),
+                            bore.xAt(zb),
+                            edge.radius(i) + wander.at(zb)));
+        }
+        return NearestDistance.ofEdges(outline.part(from, to), edges, true).distance();
     }
 
     /**

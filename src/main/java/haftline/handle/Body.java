@@ -2,9 +2,12 @@ package haftline.handle;
 
 import haftline.curve.BattenNode;
 import haftline.curve.BattenRuns;
+import haftline.curve.BattenSlide;
+import haftline.curve.BattenSpline;
 import haftline.curve.CircularArc;
 import haftline.curve.EllipseQuarter;
 import haftline.curve.EndSlope;
+import haftline.curve.GraphCubic;
 import haftline.curve.Outline;
 import haftline.curve.Segment;
 import haftline.curve.SlopeOutsideRangeException;
@@ -18,6 +21,7 @@ import haftline.shape.Reference;
 import haftline.shape.Shape;
 import haftline.shape.Size;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -105,8 +109,8 @@ final class Body {
     private String name(int i) {
         List<Node> free = brief.shape().nodes();
         return i == 0
-                ? "shoulder"
-                : i > free.size() ? "seat" : "\"" + free.get(i - 1).name() + "\"";
+                ? Shape.SHOULDER
+                : i > free.size() ? Shape.SEAT : "\"" + free.get(i - 1).name() + "\"";
     }
 
     private void lay(double[] x, double[] r) {
@@ -114,7 +118,7 @@ final class Body {
         List<BattenNode> batten = battenNodes(x, r);
         BattenRuns runs;
         try {
-            runs = BattenRuns.through(batten);
+            runs = settled(batten, x, r);
         } catch (SlopeOutsideRangeException refused) {
             problem = slopeRefused(refused);
             return;
@@ -130,6 +134,49 @@ final class Body {
         }
         outline = butt.isEmpty() ? laid.body() : laid.body().followedBy(new Outline(butt));
         place(x, r, runs);
+    }
+
+    /**
+     * The batten through the nodes, widest and narrowest nodes slid to where their flat spots are
+     * least; x follows.
+     */
+    private BattenRuns settled(List<BattenNode> batten, double[] x, double[] r) {
+        BattenRuns runs = BattenRuns.through(batten);
+        double reach = brief.rules().lengths().slideShare() * visibleWood;
+        double[] slide = new double[x.length];
+        boolean any = false;
+        for (int i = 1; i < x.length - 1; i++) {
+            Node node = brief.shape().nodes().get(i - 1);
+            boolean slides =
+                    node.slides() && !brief.choices().nodePlaces().containsKey(node.name());
+            slide[i] = slides ? reach : 0;
+            any |= slide[i] > 0;
+        }
+        if (!any) {
+            return runs;
+        }
+        List<BattenSpline> settled = new ArrayList<>(runs.splines().size());
+        int start = 0;
+        for (BattenSpline run : runs.splines()) {
+            int end = start + run.nodes() - 1;
+            double[] slides = Arrays.copyOfRange(slide, start, end + 1);
+            BattenSpline moved =
+                    BattenSlide.settle(
+                            Arrays.copyOfRange(x, start, end + 1),
+                            Arrays.copyOfRange(r, start, end + 1),
+                            slides,
+                            slides,
+                            batten.get(start).after(),
+                            batten.get(end).before(),
+                            LEAST_SPACING);
+            settled.add(moved);
+            List<GraphCubic> cubics = moved.cubics();
+            for (int i = 1; i < cubics.size(); i++) {
+                x[start + i] = cubics.get(i).startX();
+            }
+            start = end;
+        }
+        return new BattenRuns(settled);
     }
 
     private Resolution.Impossible slopeRefused(SlopeOutsideRangeException refused) {
@@ -176,7 +223,7 @@ final class Body {
             if (i == 0) {
                 nodes.add(
                         new PlacedNode(
-                                "shoulder",
+                                Shape.SHOULDER,
                                 x[i],
                                 r[i],
                                 Join.CRISP,
@@ -185,7 +232,7 @@ final class Body {
             } else if (i == x.length - 1) {
                 nodes.add(
                         new PlacedNode(
-                                "seat",
+                                Shape.SEAT,
                                 x[i],
                                 r[i],
                                 Join.CRISP,
