@@ -199,6 +199,11 @@ public record Arc(Vertex start, Vertex end, double bulge) implements Segment {
     }
 
     @Override
+    public Arc mirrored() {
+        return new Arc(start.mirrored(), end.mirrored(), -bulge);
+    }
+
+    @Override
     public List<Vertex> chords(double toleranceMm) {
         Segment.requireTolerance(toleranceMm);
         double sweepRad = 4 * Math.atan(bulge);

@@ -64,6 +64,12 @@ public record Cubic(Vertex start, Vertex control1, Vertex control2, Vertex end) 
     }
 
     @Override
+    public Cubic mirrored() {
+        return new Cubic(
+                start.mirrored(), control1.mirrored(), control2.mirrored(), end.mirrored());
+    }
+
+    @Override
     public List<Vertex> chords(double toleranceMm) {
         Segment.requireTolerance(toleranceMm);
         // The chord of a span of 1/n in t is off by at most the greatest second derivative / (8 n

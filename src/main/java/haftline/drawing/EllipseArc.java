@@ -96,6 +96,17 @@ public record EllipseArc(
     }
 
     @Override
+    public EllipseArc mirrored() {
+        return new EllipseArc(
+                start.mirrored(),
+                end.mirrored(),
+                centre.mirrored(),
+                semiXMm,
+                semiYMm,
+                !anticlockwise);
+    }
+
+    @Override
     public List<Vertex> chords(double toleranceMm) {
         Segment.requireTolerance(toleranceMm);
         // A chord over a parameter step h is off by at most the larger semi-axis x (1 - cos(h/2)).

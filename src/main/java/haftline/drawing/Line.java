@@ -34,6 +34,11 @@ public record Line(Vertex start, Vertex end) implements Segment {
     }
 
     @Override
+    public Line mirrored() {
+        return new Line(start.mirrored(), end.mirrored());
+    }
+
+    @Override
     public List<Vertex> chords(double toleranceMm) {
         Segment.requireTolerance(toleranceMm);
         return List.of(end);

@@ -86,6 +86,15 @@ public record Path(Layer layer, List<Segment> segments, boolean closed) implemen
     }
 
     /**
+     * The same path on the other side of the axis y = 0, walked the same way.
+     *
+     * @return the reflected path
+     */
+    public Path mirrored() {
+        return new Path(layer, segments.stream().map(Segment::mirrored).toList(), closed);
+    }
+
+    /**
      * The same path with every curve that is neither line nor arc replaced by lines and arcs.
      *
      * @param fitting how a curve is replaced

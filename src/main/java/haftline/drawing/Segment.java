@@ -41,6 +41,13 @@ public sealed interface Segment permits Line, Arc, Cubic, EllipseArc {
     Segment reversed();
 
     /**
+     * The same piece on the other side of the axis y = 0, walked the same way.
+     *
+     * @return the reflected piece
+     */
+    Segment mirrored();
+
+    /**
      * Vertices of a chain of chords, the start left out and the end included.
      *
      * @param toleranceMm greatest distance between the piece and its chords, over 0

@@ -43,4 +43,13 @@ public record Vertex(double xMm, double yMm) {
         return new Vertex(
                 xMm + lengthMm * Angle.cos(directionDeg), yMm + lengthMm * Angle.sin(directionDeg));
     }
+
+    /**
+     * The place on the other side of the axis.
+     *
+     * @return the same x, the opposite y
+     */
+    public Vertex mirrored() {
+        return new Vertex(xMm, -yMm);
+    }
 }
