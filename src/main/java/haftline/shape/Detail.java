@@ -4,8 +4,9 @@ import haftline.measure.Checks;
 
 /**
  * A small form laid over the body, in turner's terms. Its width runs along the axis and is centred
- * on its place; heights and depths are measured square to the axis from the chord between its two
- * edges on the body.
+ * on its place; heights and depths are measured from the chord between its two edges on the body:
+ * of a bead and a cove square to that chord, of a vee, a burnt line and a fillet square to the
+ * axis.
  */
 public sealed interface Detail {
     /** Least and greatest width along the axis, mm. */

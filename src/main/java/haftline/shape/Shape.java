@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param nodes the nodes between the ends, in order from the shoulder; may be empty
  * @param seatSlopeDeg slope where the wood meets the seat, degrees, or empty
  * @param details laid over the body
+ * @param monotone runs along which the maker wants the wood to thicken or thin without a turn
  * @param butt form of the butt
  * @param shadowLineMm step in radius at the ferrule, mm: 0 is flush, positive where the wood stands
  *     proud, -3 to 3
@@ -26,13 +27,30 @@ public record Shape(
         List<Node> nodes,
         OptionalDouble seatSlopeDeg,
         List<Detail> details,
+        List<Run> monotone,
         Butt butt,
         double shadowLineMm) {
-    /** Checks the ranges; node names are unique. */
+    /** Name of the first node, which the ferrule fixes. */
+    public static final String SHOULDER = "shoulder";
+
+    /** Name of the last node, which the cap or the butt fixes. */
+    public static final String SEAT = "seat";
+
+    /**
+     * A stretch between two nodes.
+     *
+     * @param from name of the node where it begins, {@value Shape#SHOULDER} for the ferrule's end
+     * @param to name of the node where it ends, behind the first; {@value Shape#SEAT} for the
+     *     butt's end
+     */
+    public record Run(String from, String to) {}
+
+    /** Checks the ranges; node names are unique, runs lead from a node to a later one. */
     public Shape {
         Checks.named("shape name", name);
         nodes = List.copyOf(nodes);
         details = List.copyOf(details);
+        monotone = List.copyOf(monotone);
         Checks.within("shadow line", shadowLineMm, -3, 3);
         shoulderSlopeDeg.ifPresent(
                 d -> Checks.within("shoulder slope", d, -Node.STEEPEST_DEG, Node.STEEPEST_DEG));
@@ -41,6 +59,31 @@ public record Shape(
         if (nodes.stream().map(Node::name).distinct().count() != nodes.size()) {
             throw new IllegalArgumentException("shape " + name + ": two nodes have one name");
         }
+        for (Run run : monotone) {
+            int from = order(nodes, run.from());
+            int to = order(nodes, run.to());
+            if (from < 0 || to < 0 || from >= to) {
+                throw new IllegalArgumentException(
+                        "monotone from "
+                                + run.from()
+                                + " to "
+                                + run.to()
+                                + ": expected two nodes in order from the shoulder");
+            }
+        }
+    }
+
+    /** Place of a node in the row from shoulder to seat, or -1. */
+    private static int order(List<Node> nodes, String name) {
+        if (name.equals(SHOULDER)) {
+            return 0;
+        }
+        for (int i = 0; i < nodes.size(); i++) {
+            if (nodes.get(i).name().equals(name)) {
+                return i + 1;
+            }
+        }
+        return name.equals(SEAT) ? nodes.size() + 1 : -1;
     }
 
     /**
@@ -51,6 +94,14 @@ public record Shape(
      */
     public Shape withNodes(List<Node> newNodes) {
         return new Shape(
-                name, note, shoulderSlopeDeg, newNodes, seatSlopeDeg, details, butt, shadowLineMm);
+                name,
+                note,
+                shoulderSlopeDeg,
+                newNodes,
+                seatSlopeDeg,
+                details,
+                monotone,
+                butt,
+                shadowLineMm);
     }
 }

@@ -1,0 +1,50 @@
+package haftline.drawing;
+
+import haftline.measure.Checks;
+import haftline.measure.NumberText;
+import java.util.List;
+
+/**
+ * A bar of known length, to be measured on the print: ends marked with short strokes, the length
+ * written above. A paper or a driver that scales shows here.
+ */
+public final class CheckBar {
+    private static final double TICK_MM = 3;
+    private static final double TEXT_HEIGHT_MM = 2.5;
+    private static final double TEXT_GAP_MM = 1;
+
+    private CheckBar() {}
+
+    /**
+     * A level bar.
+     *
+     * @param topLeft the upper left corner of the room it takes
+     * @param lengthMm its length, over 0
+     * @return lines and text, on {@link Layer#DIMENSION}, never cut
+     */
+    public static Group of(Vertex topLeft, double lengthMm) {
+        Checks.within("check bar length", lengthMm, 1, Vertex.LIMIT_MM);
+        double left = topLeft.xMm();
+        double right = left + lengthMm;
+        double y = topLeft.yMm() - TEXT_HEIGHT_MM - TEXT_GAP_MM;
+        String text = "check bar " + NumberText.upTo(lengthMm, 2) + " mm";
+        return new Group(
+                "check bar",
+                List.of(
+                        tick(left, y),
+                        tick(right, y),
+                        Path.line(Layer.DIMENSION, new Vertex(left, y), new Vertex(right, y)),
+                        Text.level(
+                                Layer.DIMENSION,
+                                (left + right) / 2,
+                                y + TEXT_GAP_MM,
+                                TEXT_HEIGHT_MM,
+                                Anchor.MIDDLE,
+                                text)));
+    }
+
+    private static Path tick(double x, double y) {
+        return Path.line(
+                Layer.DIMENSION, new Vertex(x, y - TICK_MM / 2), new Vertex(x, y + TICK_MM / 2));
+    }
+}

@@ -1,0 +1,62 @@
+package haftline.handle;
+
+import haftline.measure.Checks;
+
+/**
+ * One drill's hole: a full cylinder from the face to its depth, and the drill's point beyond.
+ *
+ * @param diameterMm the hole as made: drill and twice its eccentricity, mm
+ * @param drillMm the drill, mm
+ * @param drillName what the maker calls the drill
+ * @param depthMm depth to full diameter from the face, mm
+ * @param pointAngleDeg included angle of the point, degrees; 180 is flat
+ */
+public record BoreStep(
+        double diameterMm, double drillMm, String drillName, double depthMm, double pointAngleDeg) {
+    /** Checks the ranges. */
+    public BoreStep {
+        Checks.within("drill", drillMm, 0.1, 80);
+        Checks.within("hole", diameterMm, drillMm, drillMm + 10);
+        Checks.within("bore depth", depthMm, 0, 1000);
+        Checks.within("point angle", pointAngleDeg, 30, 180);
+    }
+
+    /**
+     * How much deeper the point goes: d / (2 tan(angle / 2)), none for a flat drill.
+     *
+     * @return mm
+     */
+    public double pointMm() {
+        // tan 90 degrees is not infinite in floating point; a flat drill has no point.
+        return pointAngleDeg == 180
+                ? 0
+                : diameterMm / (2 * Math.tan(Math.toRadians(pointAngleDeg / 2)));
+    }
+
+    /**
+     * Depth at which the hole's radius has shrunk to a value, within its point.
+     *
+     * @param radiusMm 0 to half of the diameter
+     * @return mm from the face
+     */
+    public double depthOfRadius(double radiusMm) {
+        return depthMm + pointMm() * (1 - 2 * radiusMm / diameterMm);
+    }
+
+    /**
+     * Radius of the hole at a depth.
+     *
+     * @param z depth from the face, mm
+     * @return mm, 0 beyond the point
+     */
+    public double radiusAt(double z) {
+        if (z < 0) {
+            return 0;
+        }
+        if (z <= depthMm) {
+            return diameterMm / 2;
+        }
+        double point = pointMm();
+        return z >= depthMm + point ? 0 : diameterMm / 2 * (1 - (z - depthMm) / point);
+    }
+}

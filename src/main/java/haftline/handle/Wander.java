@@ -1,0 +1,42 @@
+package haftline.handle;
+
+import haftline.measure.Checks;
+
+/**
+ * How far a bore's axis may leave the lathe axis: e(z) = e0 + k z at depth z from the face where
+ * the drill went in. The azimuth is taken as the worst.
+ *
+ * @param startMm e0, mm, 0 to 5: remount error where the piece is turned between cones in its own
+ *     bores, else the drill's start error
+ * @param slope k, mm of wander a mm of depth, 0 to 0.2
+ */
+public record Wander(double startMm, double slope) {
+    /** Checks the ranges. */
+    public Wander {
+        Checks.within("wander at the face", startMm, 0, 5);
+        Checks.within("wander a mm of depth", slope, 0, 0.2);
+    }
+
+    /**
+     * The wander at a depth.
+     *
+     * @param depthMm depth from the face, mm, 0 or more
+     * @return mm
+     */
+    public double at(double depthMm) {
+        return startMm + slope * depthMm;
+    }
+
+    /**
+     * From the maker's own test hole: where the drill went in and where it came out.
+     *
+     * @param entryMm offset of the hole from the axis at the face, mm
+     * @param exitMm offset in the same direction at the far end, mm
+     * @param depthMm depth between the two, mm, over 0
+     * @return the wander that this hole shows
+     */
+    public static Wander ofTestHole(double entryMm, double exitMm, double depthMm) {
+        Checks.within("test hole depth", depthMm, 1, 1000);
+        return new Wander(Math.abs(entryMm), Math.abs(exitMm - entryMm) / depthMm);
+    }
+}

@@ -1,0 +1,2 @@
+/** Tables as CSV after RFC 4180, with units in the header. */
+package haftline.write.csv;

@@ -1,0 +1,68 @@
+package haftline.write.dxf;
+
+import java.util.Locale;
+
+/** A user's text made safe for a TEXT entity of an ASCII file. */
+final class DxfText {
+    /** Strings of a TEXT entity hold 255 characters in older readers; escapes count in full. */
+    private static final int MOST_CHARACTERS = 250;
+
+    private static final String CUT_SHORT = "...";
+    private static final int REPLACEMENT = 0xFFFD;
+
+    private DxfText() {}
+
+    /**
+     * Escapes a text.
+     *
+     * <p>The signs for diameter, degree and plus-minus have codes of their own, other characters
+     * beyond ASCII become U+XXXX escapes. Those reach four digits: what lies above (emoji) becomes
+     * the replacement character. Line breaks and control characters become spaces or go. A
+     * backslash is escaped and a double percent sign taken apart, so that no code can be smuggled
+     * in; a caret is followed by a space, as the format wants. Too long a text ends in three dots.
+     */
+    static String escaped(String text) {
+        StringBuilder out = new StringBuilder();
+        for (int character : text.codePoints().toArray()) {
+            String escaped = escaped(character, out);
+            if (out.length() + escaped.length() > MOST_CHARACTERS) {
+                return out.append(CUT_SHORT).toString();
+            }
+            out.append(escaped);
+        }
+        return out.toString();
+    }
+
+    private static String escaped(int character, StringBuilder before) {
+        switch (character) {
+            case '\t', '\n', '\r':
+                return " ";
+            case '\u2300', '\u00D8':
+                return "%%c";
+            case '\u00B0':
+                return "%%d";
+            case '\u00B1':
+                return "%%p";
+            case '\\':
+                return unicode(character);
+            case '^':
+                return "^ ";
+            case '%':
+                return before.length() > 0 && before.charAt(before.length() - 1) == '%'
+                        ? " %"
+                        : "%";
+            default:
+                if (Character.isISOControl(character)) {
+                    return "";
+                }
+                return character < 0x80 ? Character.toString(character) : unicode(character);
+        }
+    }
+
+    private static String unicode(int character) {
+        boolean isSurrogate =
+                character >= Character.MIN_SURROGATE && character <= Character.MAX_SURROGATE;
+        boolean reachable = Character.isBmpCodePoint(character) && !isSurrogate;
+        return String.format(Locale.ROOT, "\\U+%04X", reachable ? character : REPLACEMENT);
+    }
+}

@@ -1,0 +1,2 @@
+/** Drawings as DXF in millimetres, for cutters and drawing programs. */
+package haftline.write.dxf;

@@ -1,0 +1,2 @@
+/** Drawings as SVG at full size: one user unit is one millimetre. */
+package haftline.write.svg;
