@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -334,6 +336,30 @@ class CatalogueFilesTest {
                                 CatalogueException.class,
                                 () -> CatalogueReader.starterWith(List.of(folder))))
                 .hasMessage(folder + ": is a folder; expected a file");
+    }
+
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void deviceWithoutEnd_isRefusedUnread() {
+        Path zeros = Path.of("/dev/zero");
+        assertThat(
+                        catchThrowableOfType(
+                                CatalogueException.class,
+                                () -> CatalogueReader.starterWith(List.of(zeros))))
+                .hasMessage("/dev/zero: is not a plain file");
+    }
+
+    @Test
+    void adhesiveWhoseGapsFall_isRefused() {
+        String text =
+                "key,name,density_kg_m3,density_source,mixing,caution,caution_source,"
+                        + "gap_least_mm,gap_best_mm,gap_source\n"
+                        + "paste,paste,1200,own-scale,Mix.,Gloves.,own-scale,0.2,0.1,own-scale\n";
+        assertThat(
+                        catchThrowableOfType(
+                                CatalogueException.class,
+                                () -> with(OWN_SOURCES, text).adhesives()))
+                .hasMessageContaining("line 2: gap_best_mm 0.1: expected a number from 0.2");
     }
 
     @Test
