@@ -57,7 +57,7 @@ public final class Catalogues {
      * @throws CatalogueException where a woods, plastics or reactions file has errors
      */
     public Catalogue<Stock> stock() throws CatalogueException {
-        return once("stock", () -> Catalogue.joined("stock", woods(), plastics()));
+        return once("stock", this::joinStock);
     }
 
     /**
@@ -181,6 +181,20 @@ public final class Catalogues {
      */
     public Catalogue<DustLimit> dustLimits() throws CatalogueException {
         return once("dust", () -> load("dust limit", Layout.DUST, new ShopRows(sources())::dust));
+    }
+
+    private Catalogue<Stock> joinStock() throws CatalogueException {
+        for (String key : plastics().keys()) {
+            if (woods().find(key).isPresent()) {
+                throw new CatalogueException(
+                        new CatalogueProblem(
+                                "plastics",
+                                0,
+                                "key",
+                                "\"" + key + "\" names a wood as well; give one another key"));
+            }
+        }
+        return Catalogue.joined("stock", woods(), plastics());
     }
 
     private List<Sheet> sheets(Layout layout) throws CatalogueException {

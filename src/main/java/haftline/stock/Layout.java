@@ -166,7 +166,7 @@ record Layout(String kind, List<String> required, List<String> optional) {
                     SOURCES, WOODS, REACTIONS, PLASTICS, METALS, ADHESIVES, DRILLS, FLUTES, HANDS,
                     GRIPS, SPEEDS, CLIMATES, DUST);
 
-    /** All columns, in the order in which the starter file has them. */
+    /** All columns, for the search of the nearest name. */
     List<String> columns() {
         List<String> columns = new ArrayList<>(required);
         columns.addAll(optional);
