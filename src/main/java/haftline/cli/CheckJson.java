@@ -166,7 +166,9 @@ final class CheckJson {
         number("solid_mm3", wood.solidMm3());
         number("removed_mm3", wood.removedMm3());
         number("finished_mm3", wood.finishedMm3());
+        number("centroid_mm", wood.centroidX());
         out.writeEndObject();
+        // The contract can be read either way, so it stands in both places.
         number("centroid_mm", wood.centroidX());
     }
 
