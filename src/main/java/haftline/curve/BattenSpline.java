@@ -117,7 +117,7 @@ public final class BattenSpline {
         double stiffBefore = 0;
         for (int i = 0; i < n; i++) {
             double stiff = i + 1 < n ? 1 / (x[i + 1] - x[i]) : 0;
-            double after = i + 1 < n ? (r[i + 1] - r[i]) * stiff : Double.NaN;
+            double after = i + 1 < n ? (r[i + 1] - r[i]) / (x[i + 1] - x[i]) : Double.NaN;
             double pull = i + 1 < n ? 3 * after * stiff : 0;
             // A quarter of the gradient: rows of 2 (1/h + 1/h') d_i + d_i-1 / h + d_i+1 / h'.
             diagonal[i] = 2 * (stiffBefore + stiff);
@@ -147,11 +147,12 @@ public final class BattenSpline {
             low = 3 * Math.max(before, after);
         }
         if (!wish.free()) {
-            if (!(wish.slope() >= low && wish.slope() <= high)) {
-                throw new SlopeOutsideRangeException(i, wish.slope(), new SlopeRange(low, high));
+            SlopeRange allowed = new SlopeRange(low, high);
+            if (!allowed.holds(wish.slope())) {
+                throw new SlopeOutsideRangeException(i, wish.slope(), allowed);
             }
-            low = wish.slope();
-            high = wish.slope();
+            low = allowed.held(wish.slope());
+            high = low;
         }
         least[i] = low;
         greatest[i] = high;

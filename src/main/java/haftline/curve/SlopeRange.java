@@ -7,6 +7,9 @@ package haftline.curve;
  * @param greatest greatest allowed dr/dx
  */
 public record SlopeRange(double least, double greatest) {
+    /** Share of the range by which a slope may miss it: the rounding of a handful of operations. */
+    private static final double ROUNDING = 1e-12;
+
     /**
      * Returns the range beside one chord: from level to three times its slope (Fritsch and Carlson
      * 1980, the box that suffices for a monotone cubic).
@@ -36,12 +39,19 @@ public record SlopeRange(double least, double greatest) {
     }
 
     /**
-     * Tells whether a slope is allowed.
+     * Tells whether a slope is allowed; one that misses an end only by rounding is, because the
+     * ends are shown to people and typed back.
      *
      * @param slope dr/dx
      * @return true inside the range, its ends included
      */
     public boolean holds(double slope) {
-        return slope >= least && slope <= greatest;
+        double slack = ROUNDING * (greatest - least);
+        return slope >= least - slack && slope <= greatest + slack;
+    }
+
+    /** The slope, or the end that it misses by rounding. */
+    double held(double slope) {
+        return Math.max(least, Math.min(greatest, slope));
     }
 }

@@ -73,6 +73,26 @@ public final class ChoicesBuilder {
         return this;
     }
 
+    /**
+     * Leaves the tang's drill to the rule.
+     *
+     * @return this builder
+     */
+    public ChoicesBuilder tangDrillByRule() {
+        tangDrillMm = OptionalDouble.empty();
+        return this;
+    }
+
+    /**
+     * Leaves the cap's drill to the rule.
+     *
+     * @return this builder
+     */
+    public ChoicesBuilder capDrillByRule() {
+        capDrillMm = OptionalDouble.empty();
+        return this;
+    }
+
     public ChoicesBuilder tangDepthMm(double mm) {
         tangDepthMm = OptionalDouble.of(mm);
         return this;

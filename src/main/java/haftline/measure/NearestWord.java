@@ -6,10 +6,8 @@ import java.util.Optional;
 
 /** The known word that a mistyped one most likely meant. */
 public final class NearestWord {
-    /** One slip in three letters is still recognisable, and two in a short word (tried on keys). */
+    /** One slip in three letters is still recognisable; more turn oak into teak. */
     private static final int LETTERS_PER_SLIP = 3;
-
-    private static final int SLIPS_ALWAYS_ALLOWED = 2;
 
     /** A part of a word shorter than this is found in too many words to be a hint. */
     private static final int LEAST_PART = 3;
@@ -26,9 +24,8 @@ public final class NearestWord {
      */
     public static Optional<String> to(Collection<String> known, String given) {
         String typed = given.strip().toLowerCase(Locale.ROOT);
-        int allowed = Math.max(SLIPS_ALWAYS_ALLOWED, typed.length() / LETTERS_PER_SLIP);
         String nearest = null;
-        int fewest = Math.min(allowed, typed.length() - 1) + 1;
+        int fewest = (typed.length() + 1) / LETTERS_PER_SLIP + 1;
         for (String word : known) {
             int slips = slips(typed, word.toLowerCase(Locale.ROOT), fewest);
             if (slips < fewest) {

@@ -151,10 +151,16 @@ public final class CatalogueReader {
         return new Sheet(file, layout, header, lines, problems);
     }
 
-    /** The parser stands at the end of the record; texts with line breaks are counted back. */
+    /** The parser stands at the end of the record; line breaks within texts are counted back. */
     private static int lineOf(CSVParser parser, CSVRecord cells) {
-        long breaks = cells.stream().flatMapToInt(String::chars).filter(c -> c == '\n').count();
-        return (int) (parser.getCurrentLineNumber() - breaks);
+        int line = (int) parser.getCurrentLineNumber();
+        for (int i = 0; i < cells.size(); i++) {
+            String cell = cells.get(i);
+            for (int at = cell.indexOf('\n'); at >= 0; at = cell.indexOf('\n', at + 1)) {
+                line--;
+            }
+        }
+        return line;
     }
 
     private static void checkHeader(String file, int line, List<String> header, Layout layout)

@@ -1,12 +1,11 @@
 package haftline.stock;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -207,31 +206,31 @@ public final class Catalogues {
     private <E extends Keyed> Catalogue<E> load(
             String kind, Layout layout, Function<Row, E> reading) throws CatalogueException {
         Map<String, E> entries = new LinkedHashMap<>();
-        Map<String, String> places = new LinkedHashMap<>();
+        Map<String, Row> places = new HashMap<>();
         List<String> notes = new ArrayList<>();
         for (Sheet sheet : sheets(layout)) {
-            Set<String> here = new LinkedHashSet<>();
             sheet.read(
                     row -> {
                         E entry = reading.apply(row);
                         if (!row.isSound()) {
                             return;
                         }
-                        String key = entry.key();
-                        String earlier = places.put(key, row.place());
-                        if (!here.add(key)) {
-                            row.problem("key", "\"" + key + "\" stands already in " + earlier);
+                        Row earlier = places.put(entry.key(), row);
+                        if (earlier != null && earlier.isOfSameFile(row)) {
+                            row.problem(
+                                    "key",
+                                    "\"" + entry.key() + "\" stands already in " + earlier.place());
                         } else if (earlier != null) {
                             notes.add(
                                     row.place()
                                             + ": "
                                             + kind
                                             + " \""
-                                            + key
+                                            + entry.key()
                                             + "\" takes the place of "
-                                            + earlier);
+                                            + earlier.place());
                         }
-                        entries.put(key, entry);
+                        entries.put(entry.key(), entry);
                     });
         }
         return Catalogue.of(kind, entries.values(), notes);

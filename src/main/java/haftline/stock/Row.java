@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleSupplier;
 import java.util.regex.Pattern;
 
 /**
@@ -18,10 +18,6 @@ final class Row {
     private static final Pattern KEY = Pattern.compile("[a-z0-9]+([.-][a-z0-9]+)*");
     private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}");
 
-    /** Decimal point or none; no sign of thousands, no NaN, no hexadecimal. */
-    private static final Pattern NUMBER =
-            Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)(e[+-]?\\d+)?");
-
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
 
     /** A maker may ask for the estimate by this word where he has no figure. */
@@ -31,7 +27,7 @@ final class Row {
 
     private final String file;
     private final int line;
-    private final List<String> header;
+    private final Map<String, Integer> columns;
     private final List<String> cells;
     private final List<CatalogueProblem> problems;
     private boolean sound = true;
@@ -39,18 +35,23 @@ final class Row {
     Row(
             String file,
             int line,
-            List<String> header,
+            Map<String, Integer> columns,
             List<String> cells,
             List<CatalogueProblem> problems) {
         this.file = file;
         this.line = line;
-        this.header = header;
+        this.columns = columns;
         this.cells = cells;
         this.problems = problems;
     }
 
     String place() {
         return file + ", line " + line;
+    }
+
+    /** The rows of one reading of a file share the list of what is wrong with it. */
+    boolean isOfSameFile(Row other) {
+        return problems == other.problems;
     }
 
     boolean isSound() {
@@ -64,8 +65,8 @@ final class Row {
 
     /** The cell, blank where the column is not there. */
     String cell(String column) {
-        int index = header.indexOf(column);
-        return index < 0 ? "" : cells.get(index);
+        Integer index = columns.get(column);
+        return index == null ? "" : cells.get(index);
     }
 
     boolean has(String column) {
@@ -108,17 +109,32 @@ final class Row {
 
     double number(String column, double low, double high) {
         String text = cell(column);
-        if (!NUMBER.matcher(text.toLowerCase(Locale.ROOT)).matches()) {
-            String hint = DECIMAL_COMMA.matcher(text).matches() ? "; write a decimal point" : "";
-            problem(column, "\"" + text + "\": expected a number from " + range(low, high) + hint);
-            return low;
+        double value = plainNumber(text);
+        if (value >= low && value <= high) {
+            return value;
         }
-        double value = Double.parseDouble(text);
-        if (!(value >= low && value <= high)) {
-            problem(column, text + ": expected a number from " + range(low, high));
-            return low;
+        String hint = DECIMAL_COMMA.matcher(text).matches() ? "; write a decimal point" : "";
+        String shown = Double.isNaN(value) ? "\"" + text + "\"" : text;
+        problem(column, shown + ": expected a number from " + range(low, high) + hint);
+        return low;
+    }
+
+    /**
+     * A number written with digits, a decimal point or none, an exponent or none, else NaN: what
+     * Java would read besides (hexadecimal, a trailing d) is no number to a turner. By hand, for
+     * there are thousands at every start and a pattern costs a good part of a start.
+     */
+    private static double plainNumber(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if ("0123456789+-.eE".indexOf(text.charAt(i)) < 0) {
+                return Double.NaN;
+            }
         }
-        return value;
+        try {
+            return Double.parseDouble(text);
+        } catch (NumberFormatException e) {
+            return Double.NaN;
+        }
     }
 
     private static String range(double low, double high) {
@@ -183,7 +199,7 @@ final class Row {
             double low,
             double high,
             Catalogue<Source> sources,
-            DoubleSupplier estimate) {
+            double estimate) {
         if (!cell(column).equals(ESTIMATE)) {
             return maybe(column, sourceColumn, low, high, sources);
         }
@@ -191,7 +207,7 @@ final class Row {
         if (source.basis() != Basis.ESTIMATE && source != STAND_IN) {
             problem(sourceColumn, "\"" + source.key() + "\": expected a source of kind estimate");
         }
-        return Optional.of(Figure.of(estimate.getAsDouble(), source));
+        return Optional.of(Figure.of(estimate, source));
     }
 
     /** The codes of a cell, parted by blanks; each must be one of those allowed. */

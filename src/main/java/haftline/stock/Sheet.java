@@ -1,7 +1,9 @@
 package haftline.stock;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 
 /**
@@ -43,8 +45,12 @@ record Sheet(
      */
     void read(Consumer<Row> reading) throws CatalogueException {
         List<CatalogueProblem> found = new ArrayList<>(problems);
+        Map<String, Integer> columns = new HashMap<>();
+        for (int i = 0; i < header.size(); i++) {
+            columns.put(header.get(i), i);
+        }
         for (Line line : lines) {
-            Row row = new Row(file, line.number(), header, line.cells(), found);
+            Row row = new Row(file, line.number(), columns, line.cells(), found);
             try {
                 reading.accept(row);
             } catch (IllegalArgumentException e) {

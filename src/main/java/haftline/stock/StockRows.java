@@ -1,5 +1,6 @@
 package haftline.stock;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,11 +50,18 @@ final class StockRows {
                 source(row, "pressed", "pressed_source"),
                 row.has("pores") ? row.word("pores", Wood.Pores.class) : Wood.Pores.OPEN,
                 source(row, "pores", "pores_source"),
-                row.codes("reactions", reactions.keySet()).stream()
-                        .flatMap(key -> reactions.getOrDefault(key, List.of()).stream())
-                        .toList(),
+                reactionsOf(row, reactions),
                 colours(row),
                 row.has("grain") ? row.word("grain", Wood.Grain.class) : Wood.Grain.DIFFUSE);
+    }
+
+    private static List<WoodReaction> reactionsOf(
+            Row row, Map<String, List<WoodReaction>> reactions) {
+        List<WoodReaction> found = new ArrayList<>();
+        for (String key : row.codes("reactions", reactions.keySet())) {
+            found.addAll(reactions.getOrDefault(key, List.of()));
+        }
+        return found;
     }
 
     private WoodStrength strength(Row row, Wood.Group group, double gravity) {
@@ -64,28 +72,28 @@ final class StockRows {
                         100,
                         40000,
                         sources,
-                        () -> WoodEstimate.sideHardnessN(group, gravity)),
+                        WoodEstimate.sideHardnessN(group, gravity)),
                 row.maybe(
                         "compression_across_mpa",
                         "compression_across_source",
                         0.1,
                         100,
                         sources,
-                        () -> WoodEstimate.compressionAcrossMPa(group, gravity)),
+                        WoodEstimate.compressionAcrossMPa(group, gravity)),
                 row.maybe(
                         "tension_across_mpa",
                         "tension_across_source",
                         0.1,
                         50,
                         sources,
-                        () -> WoodEstimate.tensionAcrossMPa(group, gravity)),
+                        WoodEstimate.tensionAcrossMPa(group, gravity)),
                 row.maybe(
                         "shear_along_mpa",
                         "shear_along_source",
                         0.1,
                         100,
                         sources,
-                        () -> WoodEstimate.shearAlongMPa(group, gravity)));
+                        WoodEstimate.shearAlongMPa(group, gravity)));
     }
 
     private WoodStiffness stiffness(Row row, Wood.Group group, double gravity) {
@@ -96,28 +104,28 @@ final class StockRows {
                         500,
                         50000,
                         sources,
-                        () -> WoodEstimate.bendingModulusMPa(group, gravity)),
+                        WoodEstimate.bendingModulusMPa(group, gravity)),
                 row.maybe(
                         "tangential_ratio",
                         "tangential_ratio_source",
                         0.01,
                         1,
                         sources,
-                        () -> WoodEstimate.tangentialRatio(group)),
+                        WoodEstimate.tangentialRatio(group)),
                 row.maybe(
                         "radial_ratio",
                         "radial_ratio_source",
                         0.01,
                         1,
                         sources,
-                        () -> WoodEstimate.radialRatio(group)),
+                        WoodEstimate.radialRatio(group)),
                 row.maybe(
                         "poisson_across",
                         "poisson_across_source",
                         0,
                         1,
                         sources,
-                        () -> WoodEstimate.POISSON_ACROSS));
+                        WoodEstimate.POISSON_ACROSS));
     }
 
     private WoodMovement movement(Row row) {

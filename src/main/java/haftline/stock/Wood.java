@@ -1,8 +1,9 @@
 package haftline.stock;
 
 import haftline.measure.Checks;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A wood.
@@ -108,7 +109,8 @@ public record Wood(
 
     @Override
     public List<Caution> cautions() {
-        List<Caution> cautions = new ArrayList<>();
+        // Two lists' entries for one wood may come to the same words.
+        Set<Caution> cautions = new LinkedHashSet<>();
         for (WoodReaction reaction : reactions) {
             cautions.add(reaction.caution());
         }

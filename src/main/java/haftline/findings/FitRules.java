@@ -1,0 +1,482 @@
+package haftline.findings;
+
+import haftline.figures.Figures;
+import haftline.figures.Seasons;
+import haftline.handle.Bore;
+import haftline.handle.BoreStep;
+import haftline.handle.Brief;
+import haftline.handle.Fit;
+import haftline.handle.Handle;
+import haftline.handle.Resolve;
+import haftline.handle.Rules;
+import haftline.parts.BarbedTang;
+import haftline.parts.EndCap;
+import haftline.parts.Ferrule;
+import haftline.parts.FlatTang;
+import haftline.parts.RoundTang;
+import haftline.parts.SquareTang;
+import haftline.parts.Tang;
+import haftline.parts.TaperedTang;
+import haftline.parts.ThreadedTang;
+import haftline.shape.Butt;
+import haftline.stock.Drill;
+import haftline.stock.Plastic;
+import haftline.stock.Wood;
+import java.util.List;
+import java.util.Optional;
+
+/** Fits of tang, ferrule and cap, and the drills that make them. */
+final class FitRules {
+    /**
+     * A pressed bore may miss its wish by this much before the grip changes noticeably, mm; common
+     * practice, no source.
+     */
+    static final double PRESSED_MISS = 0.2;
+
+    /** Depth over diameter above which a drill wanders and packs; common practice, no source. */
+    static final double DEEP = 8;
+
+    /**
+     * Best range of a bonded tenon's clearance in wood, mm on the diameter; common practice, no
+     * source.
+     */
+    private static final double[] TENON_WOOD = {0.05, 0.15};
+
+    /**
+     * Best range of a tenon's clearance in plastics, mm on the diameter; common practice, no
+     * source.
+     */
+    private static final double[] TENON_PLASTIC = {0.15, 0.25};
+
+    /**
+     * Best range of a driven tenon's interference, mm on the diameter; common practice, no source.
+     */
+    private static final double[] TENON_DRIVEN = {0, 0.10};
+
+    /** Differences under this are rounding, mm. */
+    private static final double ROUNDING = 1e-9;
+
+    private FitRules() {}
+
+    static void add(Figures figures, List<Finding> found) {
+        addKindOfFit(figures, found);
+        addTangBore(figures.handle(), found);
+        addDrills(figures.handle(), found);
+        addMouth(figures.handle(), found);
+        addFerrule(figures, found);
+        addCap(figures.handle(), found);
+    }
+
+    private static void addKindOfFit(Figures figures, List<Finding> found) {
+        Handle handle = figures.handle();
+        Brief brief = handle.brief();
+        if (handle.fit().fit() == Fit.BONDED) {
+            boolean closed =
+                    !(brief.kit().tang() instanceof FlatTang
+                            || brief.kit().tang() instanceof SquareTang);
+            if (closed) {
+                found.add(Finding.plain(Code.NO_AIR_PATH, Gravity.NOTE, Place.BORE, ""));
+            }
+            return;
+        }
+        if (brief.stock() instanceof Plastic) {
+            found.add(
+                    Finding.plain(
+                            Code.PRESSED_IN_PLASTIC,
+                            Gravity.STOP,
+                            Place.BORE,
+                            brief.stock().name()));
+        } else if (!brief.stock().isFibrous()) {
+            found.add(
+                    Finding.plain(
+                            Code.PRESSED_WHERE_BONDED,
+                            Gravity.WARN,
+                            Place.BORE,
+                            "stock as hard or brittle as this"));
+        }
+        if (brief.kit().tang() instanceof FlatTang flat && Resolve.isThin(flat, brief.rules())) {
+            found.add(
+                    Finding.plain(
+                            Code.PRESSED_WHERE_BONDED,
+                            Gravity.WARN,
+                            Place.TANG,
+                            "a flat tang as thin as this"));
+        } else if (brief.kit().tang() instanceof ThreadedTang) {
+            found.add(
+                    Finding.plain(
+                            Code.PRESSED_WHERE_BONDED,
+                            Gravity.WARN,
+                            Place.TANG,
+                            "a threaded shank"));
+        }
+        if (figures.splitIndex().isPresent()) {
+            var split = figures.splitIndex().get();
+            double limit = brief.rules().fits().splitWarn();
+            if (split.index() > limit) {
+                found.add(
+                        new Finding(
+                                Code.SPLIT_INDEX,
+                                Gravity.WARN,
+                                Place.BODY,
+                                split.atX(),
+                                split.index(),
+                                limit,
+                                Finding.Unit.PLAIN,
+                                split.estimated() ? "estimated" : ""));
+            }
+        } else if (brief.stock() instanceof Wood) {
+            found.add(
+                    Finding.plain(
+                            Code.FIGURE_MISSING,
+                            Gravity.NOTE,
+                            Place.STOCK,
+                            "strength across the grain"));
+        }
+    }
+
+    /** Judged on the reading that hurts: bonded on the largest tang, pressed on both. */
+    private static void addTangBore(Handle handle, List<Finding> found) {
+        Rules.Fits rules = handle.brief().rules().fits();
+        Tang tang = handle.brief().kit().tang();
+        double hole = handle.tangBore().deepest().diameterMm();
+        double x = handle.fit().tipX();
+        boolean straight = !(tang instanceof TaperedTang || tang instanceof ThreadedTang);
+        if (handle.fit().fit() == Fit.BONDED) {
+            double widest = straight ? tang.envelopeMm(0) : narrowestTangInLastStep(handle);
+            double clearance = hole - widest;
+            if (clearance < -ROUNDING && !(tang instanceof ThreadedTang)) {
+                found.add(
+                        Finding.mm(
+                                Code.BORE_TIGHT,
+                                Gravity.STOP,
+                                Place.BORE,
+                                x,
+                                clearance,
+                                0,
+                                "tang"));
+            } else if (clearance < 2 * rules.lineThinMm() - ROUNDING && straight) {
+                found.add(
+                        Finding.mm(
+                                Code.BORE_TIGHT,
+                                Gravity.WARN,
+                                Place.BORE,
+                                x,
+                                clearance,
+                                2 * rules.lineThinMm(),
+                                "glue line"));
+            } else if (straight && clearance > rules.looseMm() + ROUNDING) {
+                boolean sleeve = clearance > rules.sleeveMm() + ROUNDING;
+                found.add(
+                        Finding.mm(
+                                Code.BORE_LOOSE,
+                                Gravity.WARN,
+                                Place.BORE,
+                                x,
+                                clearance,
+                                sleeve ? rules.sleeveMm() : rules.looseMm(),
+                                sleeve ? "sleeve" : "glue line"));
+            }
+        } else if (straight) {
+            addPressed(handle, tang, hole, x, found);
+        }
+    }
+
+    /**
+     * What the deepest step must let pass: a tapered tang where that step begins, a thread's own
+     * bore.
+     */
+    private static double narrowestTangInLastStep(Handle handle) {
+        Tang tang = handle.brief().kit().tang();
+        Bore bore = handle.tangBore();
+        double from = 0;
+        for (BoreStep step : bore.steps()) {
+            if (step != bore.deepest()) {
+                from = Math.max(from, bore.xAt(step.depthMm()) - handle.fit().seatX());
+            }
+        }
+        return tang.envelopeMm(Math.min(from, tang.length().mean()));
+    }
+
+    private static void addPressed(
+            Handle handle, Tang tang, double hole, double x, List<Finding> found) {
+        double least;
+        if (tang instanceof BarbedTang barbed) {
+            least = barbed.barbDiameter().least() - hole;
+            if (hole < barbed.coreDiameter().greatest() - ROUNDING) {
+                found.add(
+                        Finding.mm(
+                                Code.BORE_TIGHT,
+                                Gravity.WARN,
+                                Place.BORE,
+                                x,
+                                hole,
+                                barbed.coreDiameter().greatest(),
+                                "core"));
+            }
+        } else {
+            least = leastRound(tang) - hole;
+        }
+        if (least <= 0) {
+            found.add(
+                    Finding.mm(Code.BORE_LOOSE, Gravity.WARN, Place.BORE, x, -least, 0, "pressed"));
+        }
+        double miss = handle.fit().missMm(handle.tangBore());
+        if (Math.abs(miss) > PRESSED_MISS && handle.fit().onRack()) {
+            found.add(
+                    Finding.mm(
+                            Code.DRILL_NOT_ON_RACK,
+                            Gravity.WARN,
+                            Place.BORE,
+                            x,
+                            hole,
+                            handle.fit().wishMm(),
+                            "near enough"));
+        }
+    }
+
+    /** Smallest readings, as the round of equal area for square and flat, mm. */
+    private static double leastRound(Tang tang) {
+        if (tang instanceof RoundTang round) {
+            return round.diameter().least();
+        }
+        double area =
+                tang instanceof FlatTang flat
+                        ? flat.width().least() * flat.thickness().least()
+                        : Math.pow(((SquareTang) tang).width().least(), 2);
+        return 2 * Math.sqrt(area / Math.PI);
+    }
+
+    private static void addDrills(Handle handle, List<Finding> found) {
+        if (!handle.fit().onRack()) {
+            double wish = handle.tangBore().deepest().drillMm();
+            found.add(
+                    Finding.mm(
+                            Code.DRILL_NOT_ON_RACK,
+                            Gravity.WARN,
+                            Place.BORE,
+                            Finding.NONE,
+                            wish,
+                            handle.fit().wishMm(),
+                            "tang"));
+        }
+        addReach(handle, handle.tangBore(), found);
+        if (handle.capBore().isPresent()) {
+            Bore cap = handle.capBore().get();
+            double drill = cap.deepest().drillMm();
+            if (!handle.brief().rack().holds(drill, 0.005)) {
+                found.add(
+                        Finding.mm(
+                                Code.DRILL_NOT_ON_RACK,
+                                Gravity.WARN,
+                                Place.CAP,
+                                Finding.NONE,
+                                drill,
+                                drill,
+                                "cap"));
+            }
+            addReach(handle, cap, found);
+        }
+    }
+
+    private static void addReach(Handle handle, Bore bore, List<Finding> found) {
+        BoreStep step = bore.deepest();
+        Optional<Drill> drill = handle.brief().rack().nearest(step.drillMm());
+        if (drill.isPresent() && drill.get().fluteLengthMm().isPresent()) {
+            double flute = drill.get().fluteLengthMm().getAsDouble();
+            if (flute < bore.reachMm()
+                    && Math.abs(drill.get().diameterMm() - step.drillMm()) < 0.005) {
+                found.add(
+                        Finding.mm(
+                                Code.DRILL_TOO_SHORT,
+                                Gravity.WARN,
+                                bore.end() == Bore.End.BUTT ? Place.CAP : Place.BORE,
+                                bore.xAt(flute),
+                                flute,
+                                bore.reachMm(),
+                                step.drillName()));
+            }
+        }
+        double ratio = step.depthMm() / step.drillMm();
+        if (ratio > DEEP) {
+            found.add(
+                    new Finding(
+                            Code.BORE_DEEP_FOR_DRILL,
+                            Gravity.NOTE,
+                            bore.end() == Bore.End.BUTT ? Place.CAP : Place.BORE,
+                            Finding.NONE,
+                            ratio,
+                            DEEP,
+                            Finding.Unit.PLAIN,
+                            ""));
+        }
+    }
+
+    private static void addMouth(Handle handle, List<Finding> found) {
+        Ferrule ferrule = handle.brief().kit().ferrule();
+        Tang tang = handle.brief().kit().tang();
+        if (ferrule.lipHoleMm().isPresent() && handle.brief().kit().seatMm() < ferrule.lipMm()) {
+            double hole = ferrule.lipHoleMm().getAsDouble();
+            if (tang.envelopeMm(0) > hole) {
+                found.add(
+                        Finding.mm(
+                                Code.TANG_WILL_NOT_PASS,
+                                Gravity.STOP,
+                                Place.FERRULE,
+                                handle.ferruleFaceX(),
+                                tang.envelopeMm(0),
+                                hole,
+                                ""));
+            }
+        }
+        if (tang.flare().isPresent()) {
+            double into =
+                    handle.fit().seatX()
+                            + tang.flare().get().length().greatest()
+                            - handle.tenonEndX();
+            if (into > 0) {
+                found.add(
+                        Finding.mm(
+                                Code.FLARE_WANTS_COUNTERSINK,
+                                Gravity.NOTE,
+                                Place.BORE,
+                                handle.tenonEndX(),
+                                tang.flare().get().diameter().greatest(),
+                                into,
+                                ""));
+            }
+        }
+    }
+
+    private static void addFerrule(Figures figures, List<Finding> found) {
+        Handle handle = figures.handle();
+        Ferrule ferrule = handle.brief().kit().ferrule();
+        Rules rules = handle.brief().rules();
+        double oval = ferrule.outside().mean() - ferrule.outsideLeast().mean();
+        if (oval > rules.readings().ovalMm()) {
+            found.add(
+                    Finding.mm(
+                            Code.FERRULE_OVAL,
+                            Gravity.WARN,
+                            Place.FERRULE,
+                            0,
+                            oval,
+                            rules.readings().ovalMm(),
+                            ""));
+        }
+        boolean wood = handle.brief().stock() instanceof Wood;
+        boolean driven = wood && rules.tenons().driven();
+        double clearance = ferrule.bore().least() - handle.tenon().diameterMm();
+        double[] range = !wood ? TENON_PLASTIC : driven ? TENON_DRIVEN : TENON_WOOD;
+        double judged = driven ? -clearance : clearance;
+        if (judged < range[0] - ROUNDING || judged > range[1] + ROUNDING) {
+            double limit = judged < range[0] ? range[0] : range[1];
+            found.add(
+                    Finding.mm(
+                            Code.TENON_FIT,
+                            Gravity.WARN,
+                            Place.TENON,
+                            handle.tenonEndX() / 2,
+                            judged,
+                            limit,
+                            driven ? "driven" : "bonded"));
+        }
+        double inside = ferrule.length().least() - ferrule.lipMm();
+        if (handle.tenon().lengthMm() > inside + ROUNDING) {
+            found.add(
+                    Finding.mm(
+                            Code.SHOULDER_GAP,
+                            Gravity.WARN,
+                            Place.TENON,
+                            0,
+                            handle.tenon().lengthMm(),
+                            inside,
+                            "tenon"));
+        } else if (ferrule.chamferMm() > rules.readings().ovalMm()) {
+            found.add(
+                    Finding.mm(
+                            Code.SHOULDER_GAP,
+                            Gravity.NOTE,
+                            Place.FERRULE,
+                            0,
+                            ferrule.chamferMm(),
+                            rules.readings().ovalMm(),
+                            "chamfer"));
+        }
+        addWinter(figures, driven, found);
+    }
+
+    private static void addWinter(Figures figures, boolean driven, List<Finding> found) {
+        if (figures.seasons().isEmpty()) {
+            if (figures.handle().brief().stock() instanceof Wood) {
+                found.add(
+                        Finding.plain(Code.FIGURE_MISSING, Gravity.NOTE, Place.STOCK, "shrinkage"));
+            }
+            return;
+        }
+        Seasons seasons = figures.seasons().get();
+        double limit = figures.handle().brief().rules().tenons().looseGapMm();
+        if (driven && seasons.ferruleGapMm() > 0) {
+            found.add(
+                    Finding.mm(
+                            Code.FERRULE_LOOSE_IN_WINTER,
+                            Gravity.WARN,
+                            Place.TENON,
+                            0,
+                            seasons.ferruleGapMm(),
+                            0,
+                            "driven"));
+        } else if (!driven && seasons.tenonShrinkMm() > limit) {
+            found.add(
+                    Finding.mm(
+                            Code.FERRULE_LOOSE_IN_WINTER,
+                            Gravity.WARN,
+                            Place.TENON,
+                            0,
+                            seasons.tenonShrinkMm(),
+                            limit,
+                            "bonded"));
+        }
+    }
+
+    private static void addCap(Handle handle, List<Finding> found) {
+        if (handle.capBore().isEmpty()) {
+            return;
+        }
+        EndCap cap = handle.brief().kit().cap().orElseThrow();
+        BoreStep step = handle.capBore().get().deepest();
+        double clearance = step.diameterMm() - cap.spigotDiameter().greatest();
+        if (clearance < -ROUNDING) {
+            found.add(
+                    Finding.mm(
+                            Code.BORE_TIGHT,
+                            Gravity.STOP,
+                            Place.CAP,
+                            handle.buttX(),
+                            clearance,
+                            0,
+                            "spigot"));
+        }
+        if (step.depthMm() < cap.spigotLength().greatest()) {
+            found.add(
+                    Finding.mm(
+                            Code.CAP_PROUD,
+                            Gravity.WARN,
+                            Place.CAP,
+                            handle.buttX(),
+                            step.depthMm(),
+                            cap.spigotLength().greatest(),
+                            "spigot"));
+        }
+        if (!(handle.brief().shape().butt() instanceof Butt.Square)) {
+            found.add(
+                    Finding.mm(
+                            Code.CAP_PROUD,
+                            Gravity.WARN,
+                            Place.CAP,
+                            handle.buttX(),
+                            handle.brief().shape().butt().lengthMm(),
+                            0,
+                            "butt"));
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package haftline.findings;
+
+import haftline.measure.NumberText;
+import haftline.measure.Units;
+
+/** Lengths as they stand in sentences. */
+final class Say {
+    /** An inch wants this many decimals more than a millimetre for the same worth. */
+    private static final int INCH_DECIMALS = 2;
+
+    private Say() {}
+
+    static String length(double mm, int decimals, Units units) {
+        int shown = units == Units.MM ? decimals : decimals + INCH_DECIMALS;
+        return NumberText.fixed(mm / units.millimetres(), shown) + " " + units.symbol();
+    }
+
+    /** A wall, rounded down: none is called thicker than it is. */
+    static String wall(double mm, Units units) {
+        double step = units == Units.MM ? 0.1 : Units.INCH.millimetres() / 1000;
+        // A wall that is a whole number of steps but for rounding is that number.
+        return length(Math.floor(mm / step + 1e-9) * step, 1, units);
+    }
+}

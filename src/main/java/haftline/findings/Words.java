@@ -1,0 +1,371 @@
+package haftline.findings;
+
+import haftline.measure.NumberText;
+import haftline.measure.Units;
+
+/** The words of a finding, made on demand: what is so, against what, and whose rule that is. */
+public final class Words {
+    private final Finding finding;
+    private final Units units;
+
+    private Words(Finding finding, Units units) {
+        this.finding = finding;
+        this.units = units;
+    }
+
+    /**
+     * A finding as a sentence.
+     *
+     * @param finding the finding
+     * @param units unit of the lengths in it
+     * @return a sentence without a full stop
+     */
+    public static String message(Finding finding, Units units) {
+        return new Words(finding, units).message();
+    }
+
+    /**
+     * Whose rule a finding goes by.
+     *
+     * @param finding the finding
+     * @return a published source, or common practice
+     */
+    public static String rule(Finding finding) {
+        return switch (finding.code()) {
+            case SPLIT_INDEX ->
+                    "screening figure from Wood Handbook (FPL-GTR-190) strengths and Lamé's thick wall; the limit is common practice";
+            case FERRULE_LOOSE_IN_WINTER ->
+                    "Wood Handbook (FPL-GTR-190), Eq. 13-2 and 4-5; the limit is common practice";
+            case TOO_SLENDER, TOO_THICK, LENGTH_FOR_THE_HAND -> finding.subject();
+            case STOCK_IRRITATES -> "published lists of irritating woods, named in the catalogue";
+            case TANG_LONGER_THAN_WOOD,
+                    BORE_TIGHT,
+                    TANG_WILL_NOT_PASS,
+                    CANNOT_BE_DRAWN,
+                    BORES_MEET ->
+                    finding.gravity() == Gravity.STOP ? "geometry" : "common practice";
+            case FLAT_SPOT -> "from memory";
+            case NO_FOOD_CLAIM, FIGURE_MISSING -> "what is not known is not claimed";
+            default -> "common practice";
+        };
+    }
+
+    private String message() {
+        return switch (finding.code()) {
+            case WALL_TOO_THIN ->
+                    "Wall "
+                            + wall()
+                            + " "
+                            + where()
+                            + at()
+                            + " at the worst wander, limit "
+                            + limit();
+            case BORE_THROUGH_DETAIL ->
+                    "The "
+                            + finding.subject()
+                            + at()
+                            + " is cut over the bore: wall "
+                            + wall()
+                            + " at the worst wander, limit "
+                            + limit();
+            case BORE_BOTTOM_TOO_NEAR ->
+                    finding.subject().equals("butt")
+                            ? "The bore's point comes within "
+                                    + wall()
+                                    + " of the butt, limit "
+                                    + limit()
+                            : "The bore comes within "
+                                    + wall()
+                                    + " of the surface "
+                                    + where()
+                                    + ", limit "
+                                    + limit();
+            case BORES_MEET ->
+                    finding.figure() < 0
+                            ? "The two bores meet: their points overlap by "
+                                    + length(-finding.figure(), 1)
+                            : "Only "
+                                    + wall()
+                                    + " of wood stands between the two bores, limit "
+                                    + limit();
+            case TANG_LONGER_THAN_WOOD ->
+                    "The tang is longer than the wood by "
+                            + length(finding.figure() - finding.limit(), 1);
+            case SHOULDER_GAP -> shoulderGap();
+            case FERRULE_LOOSE_IN_WINTER ->
+                    finding.subject().equals("driven")
+                            ? "In a dry winter the ferrule has "
+                                    + length(finding.figure(), 2)
+                                    + " of play: bond it"
+                            : "In a dry winter the tenon shrinks "
+                                    + length(finding.figure(), 2)
+                                    + " inside its ferrule, limit "
+                                    + length(finding.limit(), 2)
+                                    + ": the adhesive must hold it";
+            case FERRULE_OVAL ->
+                    "The ferrule is oval by "
+                            + length(finding.figure(), 2)
+                            + ": the shoulder follows its greater axis; blend the lesser by hand";
+            case TENON_FIT -> tenonFit();
+            case PRESSED_IN_PLASTIC ->
+                    "A tang is not pressed into "
+                            + finding.subject()
+                            + ": it has no fibres to part, and cracks; bond it";
+            case PRESSED_WHERE_BONDED ->
+                    capital(finding.subject()) + " is bonded, not pressed in a round bore";
+            case SPLIT_INDEX ->
+                    "Split index "
+                            + NumberText.fixed(finding.figure(), 1)
+                            + (finding.subject().isEmpty() ? "" : " (from estimated strengths)")
+                            + at()
+                            + ", limit "
+                            + NumberText.fixed(finding.limit(), 1)
+                            + "; cherry with a 6 mm tang in 5.5 mm and a 3 mm wall is 1";
+            case DRILL_NOT_ON_RACK -> drillNotOnRack();
+            case DRILL_TOO_SHORT ->
+                    "The flutes of drill "
+                            + finding.subject()
+                            + " are "
+                            + length(finding.figure(), 0)
+                            + " long and the bore is "
+                            + figureOf(finding.limit())
+                            + " deep: clear chips often, or take a long drill";
+            case BORE_DEEP_FOR_DRILL ->
+                    "The "
+                            + (finding.place() == Place.CAP ? "cap's" : "tang's")
+                            + " bore is "
+                            + NumberText.fixed(finding.figure(), 1)
+                            + " times as deep as its drill is wide: centre drill first, then a short drill, clear chips often";
+            case BORE_LOOSE -> boreLoose();
+            case BORE_TIGHT -> boreTight();
+            case TANG_WILL_NOT_PASS ->
+                    "The tang, "
+                            + length(finding.figure(), 2)
+                            + " across, does not pass the hole of "
+                            + length(finding.limit(), 2)
+                            + " in the ferrule's lip";
+            case FLARE_WANTS_COUNTERSINK ->
+                    "The tang's root flares to "
+                            + length(finding.figure(), 2)
+                            + ": open the bore's mouth for it, "
+                            + length(finding.limit(), 1)
+                            + " deep";
+            case CAP_PROUD ->
+                    finding.subject().equals("spigot")
+                            ? "The cap's spigot is "
+                                    + length(finding.limit(), 1)
+                                    + " long and its bore "
+                                    + figure()
+                                    + " deep: the cap will stand proud"
+                            : "The butt is not square: the cap's head will not seat all round";
+            case NO_AIR_PATH ->
+                    "Glue at the bottom of a blind bore holds air: cut a fine flat along the tang and push slowly";
+            case NOT_MONOTONE ->
+                    "The outline turns at \""
+                            + finding.subject()
+                            + "\", where a run without a turn was asked: diameter "
+                            + figure()
+                            + " after "
+                            + limit();
+            case FLAT_SPOT ->
+                    "The curvature jumps at \""
+                            + finding.subject()
+                            + "\": the eye may see a flat spot; move the node along";
+            case TOO_STEEP_TO_COPY ->
+                    "Slope "
+                            + NumberText.fixed(finding.figure(), 0)
+                            + "°"
+                            + at()
+                            + ", limit "
+                            + NumberText.fixed(finding.limit(), 0)
+                            + "°: a follower cannot climb it; cut it by hand";
+            case HOLLOW_TIGHTER_THAN_CUTTER ->
+                    (finding.figure() == 0
+                                    ? "Crisp inside corner"
+                                    : "Hollow of radius " + length(finding.figure(), 1))
+                            + at()
+                            + ", the cutter's nose is "
+                            + length(finding.limit(), 1)
+                            + ": cut it by hand";
+            case TOO_SLENDER ->
+                    "Greatest diameter "
+                            + figure()
+                            + at()
+                            + " is slender for its use, at least "
+                            + limit();
+            case TOO_THICK ->
+                    "Greatest diameter "
+                            + figure()
+                            + at()
+                            + " is thick for its use, at most "
+                            + limit();
+            case LENGTH_FOR_THE_HAND ->
+                    "The hand finds "
+                            + length(finding.figure(), 0)
+                            + " to hold; for its use "
+                            + (finding.figure() < finding.limit() ? "at least " : "at most ")
+                            + length(finding.limit(), 0)
+                            + " is usual";
+            case BALANCE_OFF_TARGET -> balance();
+            case BLANK_TOO_SMALL ->
+                    "The blank's "
+                            + finding.subject()
+                            + " is "
+                            + figure()
+                            + ", the piece wants "
+                            + limit()
+                            + (finding.gravity() == Gravity.STOP
+                                    ? " finished"
+                                    : " with its allowances");
+            case READINGS_DISAGREE ->
+                    "Readings of the "
+                            + finding.subject()
+                            + " differ by "
+                            + length(finding.figure(), 2)
+                            + ", more than "
+                            + length(finding.limit(), 2)
+                            + ": measure every part";
+            case STOCK_IRRITATES ->
+                    finding.subject()
+                            + " is listed as harmful to some: collect the dust, wear a mask, cover the skin";
+            case NO_FOOD_CLAIM ->
+                    "Nothing is claimed about contact with food: follow local rules, the kit's and the finish's data sheets";
+            case WILL_ROLL -> "Round all over, it will roll off a table";
+            case FIGURE_MISSING ->
+                    "Not known: "
+                            + finding.subject()
+                            + "; what depends on it is left out or estimated";
+            case CANNOT_BE_DRAWN -> finding.subject();
+        };
+    }
+
+    private String shoulderGap() {
+        return finding.subject().equals("tenon")
+                ? "The tenon, "
+                        + figure()
+                        + " long, fills the ferrule's "
+                        + limit()
+                        + " before the rim closes: a gap is left at the shoulder"
+                : "The ferrule's chamfer of "
+                        + length(finding.figure(), 2)
+                        + " makes it look smaller than the wood at the joint: plan a shadow line";
+    }
+
+    private String tenonFit() {
+        if (finding.subject().equals("driven")) {
+            return "The tenon is "
+                    + length(finding.figure(), 2)
+                    + " over the ferrule's smallest bore; a driven one wants 0 to "
+                    + length(0.10, 2);
+        }
+        return "The tenon leaves "
+                + length(finding.figure(), 2)
+                + " in the ferrule's smallest bore, "
+                + (finding.figure() < finding.limit() ? "too little" : "too much")
+                + " for adhesive: "
+                + (finding.figure() < finding.limit() ? "at least " : "at most ")
+                + length(finding.limit(), 2);
+    }
+
+    private String drillNotOnRack() {
+        return switch (finding.subject()) {
+            case "near enough" ->
+                    "The nearest drill on the rack, "
+                            + length(finding.figure(), 2)
+                            + ", misses the wish of "
+                            + length(finding.limit(), 2)
+                            + " for a pressed tang";
+            case "cap" ->
+                    "The rack holds no drill of "
+                            + length(finding.figure(), 2)
+                            + " for the cap's spigot";
+            default ->
+                    "The rack holds no drill of " + length(finding.figure(), 2) + " for the tang";
+        };
+    }
+
+    private String boreLoose() {
+        return switch (finding.subject()) {
+            case "pressed" ->
+                    "The smallest tang finds no grip: the bore is wider by "
+                            + length(finding.figure(), 2);
+            case "sleeve" ->
+                    "The bore leaves "
+                            + length(finding.figure(), 2)
+                            + " round the tang, over "
+                            + length(finding.limit(), 2)
+                            + ": pack or sleeve it";
+            default ->
+                    "The bore leaves "
+                            + length(finding.figure(), 2)
+                            + " on the diameter, over "
+                            + length(finding.limit(), 2)
+                            + ": a thick glue line";
+        };
+    }
+
+    private String boreTight() {
+        return switch (finding.subject()) {
+            case "core" ->
+                    "The bore of "
+                            + length(finding.figure(), 2)
+                            + " is narrower than the barbed tang's core of "
+                            + length(finding.limit(), 2);
+            case "glue line" ->
+                    "The bore leaves "
+                            + length(finding.figure(), 2)
+                            + " on the diameter; adhesive wants at least "
+                            + length(finding.limit(), 2);
+            case "spigot" ->
+                    "The cap's spigot is " + length(-finding.figure(), 2) + " wider than its bore";
+            default -> "The tang is " + length(-finding.figure(), 2) + " wider than its bore";
+        };
+    }
+
+    private String balance() {
+        String at =
+                finding.figure() < 0
+                        ? length(-finding.figure(), 1) + " in front of"
+                        : length(finding.figure(), 1) + " behind";
+        return "It balances "
+                + at
+                + " the ferrule's front face; the target ends at "
+                + length(finding.limit(), 1);
+    }
+
+    private String where() {
+        return switch (finding.place()) {
+            case TENON -> "on the tenon";
+            case CAP -> "over the cap's bore";
+            default -> "on the body";
+        };
+    }
+
+    private String at() {
+        return finding.knownX().isPresent() ? " at " + length(finding.atX(), 1) : "";
+    }
+
+    private String figure() {
+        return figureOf(finding.figure());
+    }
+
+    private String limit() {
+        return figureOf(finding.limit());
+    }
+
+    private String wall() {
+        return Say.wall(finding.figure(), units);
+    }
+
+    private String figureOf(double mm) {
+        return length(mm, 1);
+    }
+
+    private String length(double mm, int decimals) {
+        return Say.length(mm, decimals, units);
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+}
