@@ -1,0 +1,128 @@
+package haftline.store;
+
+import haftline.measure.NumberText;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One key of a map in a document. Reader, writer and schema go by it, so that they cannot differ.
+ *
+ * @param name the key as it is written
+ * @param form what may stand there
+ * @param range the numbers that are allowed; meaningless where no number stands
+ * @param required whether it must be there
+ * @param says what it means, in words for the schema; of {@link Form#SEVERAL} what is expected
+ * @param words the words of {@link Form#WORD}
+ * @param child the keys of maps below
+ */
+record Key(
+        String name,
+        Form form,
+        Range range,
+        boolean required,
+        String says,
+        List<String> words,
+        Optional<Keys> child) {
+
+    /**
+     * A closed range of numbers.
+     *
+     * @param low least
+     * @param high greatest
+     * @param unit what follows the numbers in a message, may be empty
+     */
+    record Range(double low, double high, String unit) {
+        static final Range NONE = new Range(0, 0, "");
+
+        boolean holds(double value) {
+            return value >= low && value <= high;
+        }
+
+        String text() {
+            String numbers =
+                    "from " + NumberText.shortest(low) + " to " + NumberText.shortest(high);
+            return unit.isEmpty() ? numbers : numbers + " " + unit;
+        }
+    }
+
+    private static Key plain(String name, Form form, Range range, String says) {
+        return new Key(name, form, range, false, says, List.of(), Optional.empty());
+    }
+
+    static Key text(String name, String says) {
+        return plain(name, Form.TEXT, Range.NONE, says);
+    }
+
+    static Key note(String name, String says) {
+        return plain(name, Form.NOTE, Range.NONE, says);
+    }
+
+    static Key texts(String name, String says) {
+        return plain(name, Form.TEXTS, Range.NONE, says);
+    }
+
+    static Key word(String name, List<String> words, String says) {
+        return new Key(name, Form.WORD, Range.NONE, false, says, words, Optional.empty());
+    }
+
+    static Key yesNo(String name, String says) {
+        return plain(name, Form.YES_NO, Range.NONE, says);
+    }
+
+    static Key number(String name, double low, double high, String unit, String says) {
+        return plain(name, Form.NUMBER, new Range(low, high, unit), says);
+    }
+
+    static Key whole(String name, int low, int high, String says) {
+        return plain(name, Form.WHOLE, new Range(low, high, ""), says);
+    }
+
+    static Key length(String name, double low, double high, String says) {
+        return plain(name, Form.LENGTH, new Range(low, high, "mm"), says);
+    }
+
+    static Key measured(String name, double low, double high, String says) {
+        return plain(name, Form.MEASURED, new Range(low, high, "mm"), says);
+    }
+
+    static Key several(String name, String expected) {
+        return plain(name, Form.SEVERAL, Range.NONE, expected);
+    }
+
+    static Key map(String name, Keys child, String says) {
+        return new Key(name, Form.MAP, Range.NONE, false, says, List.of(), Optional.of(child));
+    }
+
+    static Key maps(String name, Keys child, String says) {
+        return new Key(name, Form.MAPS, Range.NONE, false, says, List.of(), Optional.of(child));
+    }
+
+    static Key namedMaps(String name, Keys child, String says) {
+        return new Key(
+                name, Form.NAMED_MAPS, Range.NONE, false, says, List.of(), Optional.of(child));
+    }
+
+    /** The same key, which must be there. */
+    Key must() {
+        return new Key(name, form, range, true, says, words, child);
+    }
+
+    /** What is expected behind the key, for a message. */
+    String expected() {
+        return switch (form) {
+            case TEXT -> "a text";
+            case NOTE -> "a text of one or more lines";
+            case WORD -> "one of: " + String.join(", ", words);
+            case YES_NO -> "true or false";
+            case NUMBER -> "a number " + range.text();
+            case WHOLE -> "a whole number " + range.text();
+            case LENGTH -> "a length " + range.text();
+            case MEASURED -> "a length " + range.text() + " or a list of readings";
+            case MAP -> "a map with " + child.orElseThrow().listed();
+            case MAPS -> "a list of maps with " + child.orElseThrow().listed();
+            case NAMED_MAPS -> "a map from names to maps with " + child.orElseThrow().listed();
+            case TEXTS -> "a list of texts";
+            case SEVERAL -> says;
+        };
+    }
+}

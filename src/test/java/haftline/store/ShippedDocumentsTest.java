@@ -1,0 +1,50 @@
+package haftline.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import haftline.handle.Resolution;
+import haftline.handle.Resolve;
+import haftline.handle.Rules;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ShippedDocumentsTest {
+    static List<Path> in(String folder) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of(folder))) {
+            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+        }
+    }
+
+    static List<Path> shapes() throws IOException {
+        return in("profiles/shapes");
+    }
+
+    static List<Path> sets() throws IOException {
+        return in("profiles/sets");
+    }
+
+    @ParameterizedTest
+    @MethodSource("shapes")
+    void everyStarterShapeIsReadAndSaysWhatItIsGoodFor(Path file) throws DocumentException {
+        assertThat(ShapeFile.read(file).note()).contains("Good ");
+    }
+
+    @ParameterizedTest
+    @MethodSource("sets")
+    void everySetResolvesIntoHandles(Path file) throws DocumentException {
+        for (var brief : SetFile.read(file).briefs()) {
+            assertThat(Resolve.of(brief)).as(brief.name()).isInstanceOf(Resolution.Resolved.class);
+        }
+    }
+
+    @Test
+    void theRulesFileStatesCommonPractice() throws DocumentException {
+        assertThat(RulesFile.read(Path.of("shared/rules.yaml"))).isEqualTo(Rules.COMMON_PRACTICE);
+    }
+}
