@@ -23,7 +23,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The answer of {@code check --json}, a stable interface: every key is always there, {@code null}
@@ -221,21 +220,17 @@ final class CheckJson {
             out.writeStartObject();
             out.writeStringField("code", finding.code().text());
             out.writeStringField("gravity", word(finding.gravity()));
-            out.writeStringField("zone", word(finding.zone()));
+            out.writeStringField("zone", word(finding.place()));
             number("at_mm", finding.atX());
             number("figure", finding.figure());
             number("limit", finding.limit());
-            text("unit", finding.unit().isEmpty() ? null : finding.unit());
+            text("unit", finding.unit() == Finding.Unit.PLAIN ? null : finding.unit().text());
             out.writeStringField("rule", told.rule());
             out.writeStringField("message", told.message());
             text("remedy", told.remedy().orElse(null));
             out.writeEndObject();
         }
         out.writeEndArray();
-    }
-
-    private void number(String key, OptionalDouble value) throws IOException {
-        number(key, value.orElse(Double.NaN));
     }
 
     private void number(String key, double value) throws IOException {

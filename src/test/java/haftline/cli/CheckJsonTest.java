@@ -24,7 +24,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -68,11 +67,11 @@ class CheckJsonTest {
                         Code.CANNOT_BE_DRAWN,
                         Gravity.STOP,
                         Place.PIECE,
-                        OptionalDouble.empty(),
-                        OptionalDouble.of(3.25),
-                        OptionalDouble.of(10),
-                        "mm",
-                        "no-wood-left");
+                        Double.NaN,
+                        3.25,
+                        10,
+                        Finding.Unit.MM,
+                        "no wood left");
         return new ExaminedPiece(
                 SampleBriefs.plain("no wood"),
                 Optional.empty(),
