@@ -126,6 +126,7 @@ public final class P1 {
                 List.of(crisp("waist", 20, 13), crisp("swell", 65, 23), crisp("tail", 95, 18)),
                 OptionalDouble.empty(),
                 List.of(),
+                List.of(),
                 new Butt.Square(),
                 0);
     }
