@@ -31,8 +31,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * What one drag event costs, beside the same volume, centroid and wall by general libraries. Run it with {@code mvn -q -Pbench
- * test-compile exec:exec}; docs/performance.md keeps the figures.
+ * What one drag event costs, beside the same volume, centroid and wall by general libraries. Run it
+ * with {@code mvn -q -Pbench test-compile exec:exec}; docs/performance.md keeps the figures.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -68,7 +68,10 @@ public class FigureBench {
         }
     }
 
-    /** Spline, bores, volumes, moments, walls with wander, balance, seasons, rest, grip and all findings of one piece. */
+    /**
+     * Spline, bores, volumes, moments, walls with wander, balance, seasons, rest, grip and all
+     * findings of one piece.
+     */
     @Benchmark
     public int wholeFigure() {
         Handle resolved = ((Resolution.Resolved) Resolve.of(brief)).handle();
@@ -95,17 +98,31 @@ public class FigureBench {
     /** For comparison: volume and first moment of the same outline by adaptive quadrature. */
     @Benchmark
     public double volumeByAdaptiveQuadrature() {
-        IterativeLegendreGaussIntegrator rule = new IterativeLegendreGaussIntegrator(5, 1e-12, 1e-12);
+        IterativeLegendreGaussIntegrator rule =
+                new IterativeLegendreGaussIntegrator(5, 1e-12, 1e-12);
         double volume = 0;
         double moment = 0;
         for (var segment : handle.outline().segments()) {
-            volume += rule.integrate(10_000, x -> Math.PI * Math.pow(segment.r(x), 2), segment.startX(), segment.endX());
-            moment += rule.integrate(10_000, x -> x * Math.PI * Math.pow(segment.r(x), 2), segment.startX(), segment.endX());
+            volume +=
+                    rule.integrate(
+                            10_000,
+                            x -> Math.PI * Math.pow(segment.r(x), 2),
+                            segment.startX(),
+                            segment.endX());
+            moment +=
+                    rule.integrate(
+                            10_000,
+                            x -> x * Math.PI * Math.pow(segment.r(x), 2),
+                            segment.startX(),
+                            segment.endX());
         }
         return volume + moment;
     }
 
-    /** For comparison: the shortest wall as the distance between a 2,000-point line and the bore's edge. */
+    /**
+     * For comparison: the shortest wall as the distance between a 2,000-point line and the bore's
+     * edge.
+     */
     @Benchmark
     public double wallByPolygon() {
         GeometryFactory factory = new GeometryFactory();
@@ -122,7 +139,8 @@ public class FigureBench {
                 factory.createLineString(
                         new Coordinate[] {
                             new Coordinate(face, r + handle.wander().at(0)),
-                            new Coordinate(face + step.depthMm(), r + handle.wander().at(step.depthMm())),
+                            new Coordinate(
+                                    face + step.depthMm(), r + handle.wander().at(step.depthMm())),
                             new Coordinate(
                                     face + step.depthMm() + step.pointMm(),
                                     handle.wander().at(step.depthMm() + step.pointMm()))

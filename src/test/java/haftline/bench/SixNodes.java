@@ -15,7 +15,10 @@ import haftline.shape.Size;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** The piece that is timed: six smooth nodes between ferrule and cap, the parts of the worked handle, in cherry. */
+/**
+ * The piece that is timed: six smooth nodes between ferrule and cap, the parts of the worked
+ * handle, in cherry.
+ */
 final class SixNodes {
     private SixNodes() {}
 
