@@ -27,7 +27,7 @@ public final class CheckBar {
         double left = topLeft.xMm();
         double right = left + lengthMm;
         double y = topLeft.yMm() - TEXT_HEIGHT_MM - TEXT_GAP_MM;
-        String text = "check: this bar is " + NumberText.upTo(lengthMm, 2) + " mm long";
+        String text = "check bar " + NumberText.upTo(lengthMm, 2) + " mm";
         return new Group(
                 "check bar",
                 List.of(
@@ -36,10 +36,10 @@ public final class CheckBar {
                         Path.line(Layer.DIMENSION, new Vertex(left, y), new Vertex(right, y)),
                         Text.level(
                                 Layer.DIMENSION,
-                                left + TEXT_GAP_MM,
+                                (left + right) / 2,
                                 y + TEXT_GAP_MM,
                                 TEXT_HEIGHT_MM,
-                                Anchor.START,
+                                Anchor.MIDDLE,
                                 text)));
     }
 

@@ -97,7 +97,10 @@ public final class Dimension {
     public static List<Element> station(
             DimensionStyle style, Vertex onOutline, double topYMm, String figure) {
         return List.of(
-                Path.line(Layer.DIMENSION, new Vertex(onOutline.xMm(), topYMm), onOutline),
+                Path.line(
+                        Layer.DIMENSION,
+                        new Vertex(onOutline.xMm(), topYMm),
+                        onOutline.towards(90, style.arrowMm() / 2)),
                 new Arrowhead(Layer.DIMENSION, onOutline, -90, style.arrowMm()),
                 Text.level(
                         Layer.DIMENSION,
@@ -108,7 +111,6 @@ public final class Dimension {
                         figure));
     }
 
-    /** A dimension line from one place to another, in the direction of its text. */
     private static List<Element> along(
             DimensionStyle style,
             Vertex objectFrom,
@@ -120,27 +122,42 @@ public final class Dimension {
         List<Element> out = new ArrayList<>();
         extension(out, style, objectFrom, from);
         extension(out, style, objectTo, to);
-        double length = from.distanceMm(to);
-        boolean arrowsInside = length >= ROOM_IN_ARROWS * style.arrowMm();
-        double tail = arrowsInside ? 0 : TAIL_IN_ARROWS * style.arrowMm();
-        double back = directionDeg - 180;
-        out.add(arrow(style, from, arrowsInside ? back : directionDeg));
-        out.add(arrow(style, to, arrowsInside ? directionDeg : back));
-        Text text = text(style, middle(from, to), directionDeg, Anchor.MIDDLE, figure);
-        boolean textInside = text.estimatedWidthMm() <= length;
-        if (!textInside) {
-            Vertex beside = to.towards(directionDeg, tail);
-            text = text(style, beside, directionDeg, Anchor.START, figure);
-            tail += text.estimatedWidthMm();
-        }
-        Vertex lineFrom = from.towards(back, arrowsInside ? 0 : TAIL_IN_ARROWS * style.arrowMm());
-        out.add(Path.line(Layer.DIMENSION, lineFrom, to.towards(directionDeg, tail)));
-        out.add(text);
+        line(out, style, from, to, directionDeg, figure);
         return List.copyOf(out);
     }
 
-    private static void extension(
-            List<Element> out, DimensionStyle style, Vertex object, Vertex lineEnd) {
+    /** A dimension line from one place to another, in the direction of its text. */
+    static void line(
+            List<Element> out,
+            DimensionStyle style,
+            Vertex from,
+            Vertex to,
+            double directionDeg,
+            String figure) {
+        double length = from.distanceMm(to);
+        double arrow = style.arrowMm();
+        boolean arrowsInside = length >= ROOM_IN_ARROWS * arrow;
+        double back = directionDeg - 180;
+        out.add(new Arrowhead(Layer.DIMENSION, from, arrowsInside ? back : directionDeg, arrow));
+        out.add(new Arrowhead(Layer.DIMENSION, to, arrowsInside ? directionDeg : back, arrow));
+        // Inside, the line ends within the arrowhead, so that the tip stays sharp.
+        double before = arrowsInside ? -arrow / 2 : TAIL_IN_ARROWS * arrow;
+        double after = before;
+        Text text = text(style, middle(from, to), directionDeg, Anchor.MIDDLE, figure);
+        if (text.estimatedWidthMm() + 2 * style.textGapMm() > length) {
+            Vertex beside = to.towards(directionDeg, TAIL_IN_ARROWS * arrow);
+            text = text(style, beside, directionDeg, Anchor.START, figure);
+            after = TAIL_IN_ARROWS * arrow + text.estimatedWidthMm();
+        }
+        out.add(
+                Path.line(
+                        Layer.DIMENSION,
+                        from.towards(back, before),
+                        to.towards(directionDeg, after)));
+        out.add(text);
+    }
+
+    static void extension(List<Element> out, DimensionStyle style, Vertex object, Vertex lineEnd) {
         double length = object.distanceMm(lineEnd);
         if (length > style.gapMm()) {
             double direction = Angle.of(lineEnd.xMm() - object.xMm(), lineEnd.yMm() - object.yMm());
@@ -150,10 +167,6 @@ public final class Dimension {
                             object.towards(direction, style.gapMm()),
                             object.towards(direction, length + style.overshootMm())));
         }
-    }
-
-    private static Arrowhead arrow(DimensionStyle style, Vertex tip, double pointsDeg) {
-        return new Arrowhead(Layer.DIMENSION, tip, pointsDeg, style.arrowMm());
     }
 
     private static Text text(

@@ -16,6 +16,9 @@ import haftline.parts.Tang;
  * @param bondAreaMm2 surface of the bore along the engaged tang, mm²
  */
 public record AdhesiveNeed(double tangMm3, double capMm3, double centroidX, double bondAreaMm2) {
+    /** Space that is a smaller share of its bore than this is none but for rounding. */
+    private static final double NO_SPACE = 1e-9;
+
     /**
      * Tang and cap together.
      *
@@ -47,8 +50,10 @@ public record AdhesiveNeed(double tangMm3, double capMm3, double centroidX, doub
             double metalMoment =
                     tang.momentMm4(length) - tang.momentMm4(dry) + handle.fit().seatX() * metal;
             double hole = edge.volumeMm3();
-            tangVolume = Math.max(0, hole - metal);
-            moment = hole * bore.faceX() + edge.momentMm4() - metalMoment;
+            if (hole - metal > NO_SPACE * hole) {
+                tangVolume = hole - metal;
+                moment = hole * bore.faceX() + edge.momentMm4() - metalMoment;
+            }
             area = Math.PI * bore.deepest().diameterMm() * Math.max(0, handle.fit().engagedMm());
         }
         double capVolume = 0;
@@ -60,8 +65,13 @@ public record AdhesiveNeed(double tangMm3, double capMm3, double centroidX, doub
             double length = cap.spigotLength().mean();
             double metal = Math.PI / 4 * d * d * length;
             double hole = edge.volumeMm3();
-            capVolume = Math.max(0, hole - metal);
-            moment += hole * bore.faceX() - edge.momentMm4() - metal * (bore.faceX() - length / 2);
+            if (hole - metal > NO_SPACE * hole) {
+                capVolume = hole - metal;
+                moment +=
+                        hole * bore.faceX()
+                                - edge.momentMm4()
+                                - metal * (bore.faceX() - length / 2);
+            }
         }
         double all = tangVolume + capVolume;
         return new AdhesiveNeed(tangVolume, capVolume, all > 0 ? moment / all : 0, area);

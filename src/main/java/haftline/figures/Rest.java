@@ -5,9 +5,10 @@ import java.util.List;
 
 /**
  * How the finished piece lies on a table: on the edge of the lower hull of outline, ferrule, cap
- * and blade that spans the centre of mass.
+ * and blade that spans the centre of mass, the blade's edge down.
  *
- * @param touches the two places that touch
+ * @param touches the two places that touch; nearly one where the piece lies on a round under its
+ *     centre of mass and rocks
  * @param bladeClearanceMm how far the blade's edge hangs above the table at its lowest, mm; 0 where
  *     it touches
  * @param rolls whether nothing stops it from rolling: only round parts touch
@@ -47,6 +48,12 @@ public record Rest(List<Touch> touches, double bladeClearanceMm, boolean rolls) 
      * @return how it lies
      */
     public static Rest of(Handle handle, Balance balance) {
-        return new Rest(List.of(), 0, false);
+        Silhouette silhouette = new Silhouette(handle);
+        Touch[] edge = silhouette.spanning(balance.x());
+        boolean blade = edge[0].part() == Part.BLADE || edge[1].part() == Part.BLADE;
+        return new Rest(
+                List.of(edge[0], edge[1]),
+                blade ? 0 : silhouette.bladeClearance(edge[0], edge[1]),
+                !blade);
     }
 }
