@@ -126,16 +126,18 @@ final class TreeWriter {
         }
     }
 
-    /** Whether a collection or anything in it must have lines of its own. */
+    /** Whether a collection or anything in it must have lines of its own; an empty one has none. */
     private boolean isTall(Tree tree, String path) {
+        List<Map.Entry<String, Tree>> children = children(tree, path);
         boolean own =
                 tree instanceof Tree.Fields map && map.isTall()
                         || tree instanceof Tree.Rows rows && rows.isTall();
-        boolean collection = tree instanceof Tree.Fields || tree instanceof Tree.Rows;
-        return own
-                || collection && old.isTall(path)
-                || children(tree, path).stream()
-                        .anyMatch(c -> isTall(c.getValue(), OldText.path(path, c.getKey())));
+        return !children.isEmpty()
+                && (own
+                        || old.isTall(path)
+                        || children.stream()
+                                .anyMatch(
+                                        c -> isTall(c.getValue(), OldText.path(path, c.getKey()))));
     }
 
     private String flat(Tree tree, String path, boolean within) {
