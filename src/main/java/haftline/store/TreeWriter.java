@@ -169,11 +169,14 @@ final class TreeWriter {
     }
 
     private String text(String text, String path, boolean within) {
-        return old.writing(path, text, within).orElseGet(() -> Scalars.of(text, within));
+        return old.writing(path, text, within)
+                .filter(written -> !written.contains("\n"))
+                .orElseGet(() -> Scalars.of(text, within));
     }
 
     private void note(String head, String text, String path, int indent) {
-        Optional<String> written = old.writing(path, text, false);
+        Optional<String> written =
+                old.writing(path, text, false).filter(old -> isIndented(old, indent));
         if (written.isPresent()) {
             line(old.commented(head + " " + written.get(), path));
             return;
@@ -195,6 +198,11 @@ final class TreeWriter {
             line(old.commented(head + " >-", path));
             folded(text, indent);
         }
+    }
+
+    /** Whether the further lines of a text stand far enough in for where it is written now. */
+    private static boolean isIndented(String text, int indent) {
+        return text.lines().skip(1).allMatch(l -> l.isBlank() || l.startsWith(" ".repeat(indent)));
     }
 
     private void folded(String text, int indent) {

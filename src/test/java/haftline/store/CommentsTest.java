@@ -146,4 +146,48 @@ class CommentsTest {
         assertThat(saved(shape)).startsWith("haftline: 1\nkind: shape\n");
         assertThat(AtomicSave.backup(file)).hasContent("nodes: [\n");
     }
+
+    @Test
+    void aListThatWasNotIndentedKeepsItsNotes() throws Exception {
+        Path parts = folder.resolve("parts.yaml");
+        String flush =
+                """
+                haftline: 1
+                kind: parts
+                name: Kits
+                batches:
+                - batch: B1
+                  note: |
+                    one
+
+                    two
+                  kits: {}     # none yet
+                """;
+        Files.writeString(parts, flush);
+        var list = Documents.parts(parts);
+        PartsFile.save(parts, list);
+        assertThat(Documents.parts(parts)).isEqualTo(list);
+        assertThat(parts).content().contains("# none yet");
+    }
+
+    @Test
+    void randomCommentsNeverChangeTheMeaning() throws Exception {
+        for (long seed = 0; seed < 100; seed++) {
+            java.util.Random random = new java.util.Random(seed);
+            Shape old = new RandomDocuments(seed).shape();
+            StringBuilder text = new StringBuilder();
+            for (String line : ShapeFile.text(old).split("\n")) {
+                boolean plain =
+                        !line.startsWith("    ") && !line.contains("|-") && !line.contains(">-");
+                text.append(random.nextInt(3) == 0 ? "# above\n" : "")
+                        .append(line)
+                        .append(plain && random.nextInt(3) == 0 ? "   # behind" : "")
+                        .append('\n');
+            }
+            Files.writeString(file, text.toString());
+            Shape changed = new RandomDocuments(seed + random.nextInt(2)).shape();
+            ShapeFile.save(file, changed);
+            assertThat(ShapeFile.read(file)).as("seed %d:%n%s", seed, text).isEqualTo(changed);
+        }
+    }
 }

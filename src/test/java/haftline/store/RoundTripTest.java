@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever a document can hold is read back as it was written. */
 class RoundTripTest {
-    private static final int ROUNDS = 300;
+    private static final int ROUNDS = 150;
 
     @TempDir Path folder;
 
@@ -59,7 +59,7 @@ class RoundTripTest {
         Path file = folder.resolve("set.yaml");
         LoadedSet sound = SetFile.read(file);
         List<String> nodes = sound.set().shape().nodes().stream().map(Node::name).toList();
-        for (long seed = 0; seed < 50; seed++) {
+        for (long seed = 0; seed < 20; seed++) {
             RandomDocuments random = new RandomDocuments(seed);
             List<Piece> pieces = new ArrayList<>();
             for (int i = 0; i < 3; i++) {
