@@ -12,7 +12,9 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  * force: none of the program's own geometry is used.
  */
 final class JsonPiece {
-    /** Parts of a stretch between two breaks, so that a crossing of outline and bore spoils little. */
+    /**
+     * Parts of a stretch between two breaks, so that a crossing of outline and bore spoils little.
+     */
     private static final int LOOKS = 64;
 
     private static final int POINTS = 20;
@@ -97,7 +99,8 @@ final class JsonPiece {
         double cx = node.get("centre").get(0).asDouble();
         double cr = node.get("centre").get(1).asDouble();
         boolean ellipse = kind.equals("ellipse");
-        double a = ellipse ? node.get("semi_axes").get(0).asDouble() : node.get("radius").asDouble();
+        double a =
+                ellipse ? node.get("semi_axes").get(0).asDouble() : node.get("radius").asDouble();
         double b = ellipse ? node.get("semi_axes").get(1).asDouble() : a;
         double from = Math.toRadians(node.get("from_deg").asDouble());
         double to = Math.toRadians(node.get("to_deg").asDouble());
@@ -111,8 +114,7 @@ final class JsonPiece {
                 t -> -a * Math.sin(t),
                 place ->
                         Math.copySign(
-                                Math.acos(Math.max(-1, Math.min(1, (place - cx) / a))),
-                                from + to));
+                                Math.acos(Math.max(-1, Math.min(1, (place - cx) / a))), from + to));
     }
 
     private static double[] column(JsonNode points, int column) {
@@ -134,10 +136,7 @@ final class JsonPiece {
         double s = 1 - t;
         return p.length == 2
                 ? p[1] - p[0]
-                : 3
-                        * (s * s * (p[1] - p[0])
-                                + 2 * s * t * (p[2] - p[1])
-                                + t * t * (p[3] - p[2]));
+                : 3 * (s * s * (p[1] - p[0]) + 2 * s * t * (p[2] - p[1]) + t * t * (p[3] - p[2]));
     }
 
     double solid(int power) {
@@ -272,7 +271,8 @@ final class JsonPiece {
             for (int i = 1; i <= count; i++) {
                 double x = s.startX() + (s.endX() - s.startX()) * i / count;
                 double r = s.radiusAt(x);
-                steepest = Math.max(steepest, Math.abs(r - before) * count / (s.endX() - s.startX()));
+                steepest =
+                        Math.max(steepest, Math.abs(r - before) * count / (s.endX() - s.startX()));
                 before = r;
             }
         }

@@ -150,8 +150,7 @@ final class SampleBriefs {
     }
 
     static Node node(String name, double share, Size size, Join join) {
-        return new Node(
-                name, new Place.Share(share), size, join, OptionalDouble.empty(), false);
+        return new Node(name, new Place.Share(share), size, join, OptionalDouble.empty(), false);
     }
 
     static Size times(double factor, Reference reference) {
@@ -181,9 +180,7 @@ final class SampleBriefs {
                 Choices.builder()
                         .swellMm(random.nextDouble(17, 30))
                         .buttMm(random.nextDouble(12, 20))
-                        .wander(
-                                new Wander(
-                                        random.nextDouble(0, 0.4), random.nextDouble(0, 0.03)));
+                        .wander(new Wander(random.nextDouble(0, 0.4), random.nextDouble(0, 0.03)));
         if (random.nextInt(4) == 0) {
             choices.fit(random.nextBoolean() ? Fit.BONDED : Fit.PRESSED);
         }
