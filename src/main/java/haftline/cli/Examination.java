@@ -13,6 +13,7 @@ import haftline.handle.Resolve;
 import haftline.measure.Units;
 import haftline.stock.CatalogueException;
 import haftline.stock.SpeedRule;
+import haftline.stock.Stock;
 import haftline.store.LoadedSet;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,10 @@ final class Examination {
             List<Told> findings = new ArrayList<>();
             for (Finding finding : Findings.of(figures)) {
                 findings.add(
-                        told(finding, Remedies.of(finding, figures, units).map(Remedy::change)));
+                        told(
+                                finding,
+                                brief.stock(),
+                                Remedies.of(finding, figures, units).map(Remedy::change)));
             }
             Optional<Speeds> speeds =
                     speedRule.map(
@@ -59,12 +63,13 @@ final class Examination {
         }
         List<Told> why =
                 Findings.of((Resolution.Impossible) resolution).stream()
-                        .map(finding -> told(finding, Optional.empty()))
+                        .map(finding -> told(finding, brief.stock(), Optional.empty()))
                         .toList();
         return new ExaminedPiece(brief, Optional.empty(), Optional.empty(), why);
     }
 
-    private Told told(Finding finding, Optional<String> remedy) {
-        return new Told(finding, Words.message(finding, units), Words.rule(finding), remedy);
+    private Told told(Finding finding, Stock stock, Optional<String> remedy) {
+        return new Told(
+                finding, Words.message(finding, stock, units), Words.rule(finding, stock), remedy);
     }
 }

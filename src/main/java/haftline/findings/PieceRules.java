@@ -31,7 +31,7 @@ final class PieceRules {
         if (figures.rest().rolls()) {
             found.add(Finding.plain(Code.WILL_ROLL, Gravity.NOTE, Place.PIECE, ""));
         }
-        if (!brief.stock().cautions().isEmpty()) {
+        if (brief.stock().isCautioned()) {
             found.add(
                     Finding.plain(
                             Code.STOCK_IRRITATES, Gravity.NOTE, Place.STOCK, brief.stock().name()));

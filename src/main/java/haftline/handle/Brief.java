@@ -46,6 +46,16 @@ public record Brief(
     }
 
     /**
+     * The same brief with other parts.
+     *
+     * @param newKit the parts
+     * @return the changed copy
+     */
+    public Brief withKit(Kit newKit) {
+        return new Brief(name, newKit, metals, stock, adhesive, shape, rules, rack, choices);
+    }
+
+    /**
      * The same brief in another stock.
      *
      * @param newStock the stock
