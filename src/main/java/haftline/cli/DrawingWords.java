@@ -12,6 +12,7 @@ import haftline.handle.Handle;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -36,6 +37,7 @@ final class DrawingWords {
                 set.batch(),
                 piece.brief().stock().name(),
                 handle.fit().fit() == Fit.PRESSED ? "pressed" : "bonded",
+                new Verdict(piece).counts(),
                 notes(figures),
                 CAUTION,
                 piece.findings().stream()
@@ -72,19 +74,20 @@ final class DrawingWords {
 
     private static void bore(List<String> notes, String name, Bore bore) {
         BoreStep deepest = bore.deepest();
-        String steps =
-                bore.steps().size() == 1 ? "" : ", in " + bore.steps().size() + " steps";
+        List<BoreStep> steps = new ArrayList<>(bore.steps());
+        steps.sort(Comparator.comparingDouble(BoreStep::depthMm).reversed());
         notes.add(
                 name
                         + ": drill "
-                        + deepest.drillName()
-                        + ", "
+                        + steps.stream()
+                                .map(BoreStep::drillName)
+                                .collect(Collectors.joining(", then "))
+                        + "; "
                         + MM.contour(deepest.depthMm())
                         + " deep, "
                         + (deepest.pointMm() == 0
                                 ? "flat"
-                                : NumberText.upTo(deepest.pointAngleDeg(), 1) + "° point")
-                        + steps);
+                                : NumberText.upTo(deepest.pointAngleDeg(), 1) + "° point"));
     }
 
     private static String wall(Wall wall) {

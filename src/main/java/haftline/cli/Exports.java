@@ -8,8 +8,6 @@ import haftline.drawing.TitleBlock;
 import haftline.figures.Figures;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
-import haftline.write.dxf.DxfProfile;
-import haftline.write.dxf.DxfWriter;
 import haftline.write.svg.SvgOptions;
 import haftline.write.svg.SvgWriter;
 import java.nio.file.Path;
@@ -60,7 +58,8 @@ final class Exports {
         Outline outline = figures.handle().outline();
         if (formats.contains(Format.SVG)) {
             Drawing section = SectionDrawing.of(figures, title, UnaryOperator.identity());
-            SvgOptions sheet = new SvgOptions(SHEET_MARGIN_MM, SvgOptions.standard().toolPathWidthMm());
+            SvgOptions sheet =
+                    new SvgOptions(SHEET_MARGIN_MM, SvgOptions.standard().toolPathWidthMm());
             text(name + "-section.svg", new SvgWriter(sheet).write(section));
             Drawing plain = ProfileDrawing.of(profile, outline, piece.isStopped());
             text(name + "-profile.svg", new SvgWriter(SvgOptions.standard()).write(plain));

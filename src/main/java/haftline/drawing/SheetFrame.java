@@ -92,11 +92,35 @@ final class SheetFrame {
         cell(left + width * 2 / 3, rows[3], width / 3, "set", title.set(), TEXT_MM);
         line(left + width * 2 / 3, rows[2], left + width * 2 / 3, top, Layer.TEXT);
         wide(left, rows[2], width * 2 / 3, "section at full size, finished, lengths in mm");
-        wide(left + width * 2 / 3, rows[2], width / 3, title.stopped().isEmpty() ? "" : TitleBlock.MARK);
-        row(left, rows[1], rows[2], new double[] {1 / 3.0, 1 / 3.0, 1 / 3.0},
-                "stock", title.stock(), "kit", title.kit(), "batch", title.batch());
-        row(left, rows[0], rows[1], new double[] {1 / 3.0, 1 / 6.0, 1 / 6.0, 1 / 3.0},
-                "fit of the tang", title.fit(), "scale", "1:1", "units", "mm", "projection", "");
+        wide(
+                left + width * 2 / 3,
+                rows[2],
+                width / 3,
+                title.stopped().isEmpty() ? title.verdict() : TitleBlock.MARK);
+        row(
+                left,
+                rows[1],
+                rows[2],
+                new double[] {1 / 3.0, 1 / 3.0, 1 / 3.0},
+                "stock",
+                title.stock(),
+                "kit",
+                title.kit(),
+                "batch",
+                title.batch());
+        row(
+                left,
+                rows[0],
+                rows[1],
+                new double[] {1 / 3.0, 1 / 6.0, 1 / 6.0, 1 / 3.0},
+                "fit of the tang",
+                title.fit(),
+                "scale",
+                "1:1",
+                "units",
+                "mm",
+                "projection",
+                "");
         projection(left + width * 5 / 6 + 6, (rows[0] + rows[1]) / 2);
     }
 
@@ -155,8 +179,7 @@ final class SheetFrame {
             text(left, y, TEXT_MM, note, width);
             y -= LINE_MM;
         }
-        out.addAll(
-                CheckBar.of(new Vertex(left, bounds.minYMm() + 8), CHECK_BAR_MM).elements());
+        out.addAll(CheckBar.of(new Vertex(left, bounds.minYMm() + 8), CHECK_BAR_MM).elements());
     }
 
     private void mark() {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param batch the measured batch of the kit
  * @param stock its wood or plastic
  * @param fit how the tang is held
+ * @param verdict what the findings come to, such as a count of warnings
  * @param notes further lines, such as bores and walls
  * @param caution what to mind
  * @param stopped why the piece may not be made so; empty where it may
@@ -22,6 +23,7 @@ public record TitleBlock(
         String batch,
         String stock,
         String fit,
+        String verdict,
         List<String> notes,
         List<String> caution,
         List<String> stopped) {

@@ -88,11 +88,11 @@ final class WoodSection {
     }
 
     private boolean isClean() {
-        boolean breaksOut = figures.walls().stream().mapToDouble(Wall::nominalMm).min().orElse(1) < 0;
+        boolean breaksOut =
+                figures.walls().stream().mapToDouble(Wall::nominalMm).min().orElse(1) < 0;
         boolean meet = figures.web().isPresent() && figures.web().get().mm() < 0;
         Handle handle = figures.handle();
-        boolean through =
-                handle.tangBore().xAt(handle.tangBore().reachMm()) > handle.buttX();
+        boolean through = handle.tangBore().xAt(handle.tangBore().reachMm()) > handle.buttX();
         return !breaksOut && !meet && !through;
     }
 

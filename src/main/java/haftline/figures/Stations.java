@@ -62,8 +62,14 @@ public final class Stations {
         }
         for (Segment segment : outline.segments()) {
             add("joint", segment.startX());
-            extreme("widest", segment, segment.greatestAbove(0, 0, segment.startX(), segment.endX()));
-            extreme("narrowest", segment, segment.leastAbove(0, 0, segment.startX(), segment.endX()));
+            extreme(
+                    "widest",
+                    segment,
+                    segment.greatestAbove(0, 0, segment.startX(), segment.endX()));
+            extreme(
+                    "narrowest",
+                    segment,
+                    segment.leastAbove(0, 0, segment.startX(), segment.endX()));
         }
         sort();
         middles();
@@ -141,9 +147,7 @@ public final class Stations {
                 least = Math.min(least, r - radius - handle.wander().at(bore.depthAt(x)));
             }
         }
-        return least < Double.POSITIVE_INFINITY
-                ? OptionalDouble.of(least)
-                : OptionalDouble.empty();
+        return least < Double.POSITIVE_INFINITY ? OptionalDouble.of(least) : OptionalDouble.empty();
     }
 
     private List<Bore> bores() {
