@@ -1,6 +1,7 @@
 package haftline.cli;
 
 import haftline.figures.AdhesiveNeed;
+import haftline.figures.Blank;
 import haftline.figures.Figures;
 import haftline.figures.Grip;
 import haftline.figures.Rest;
@@ -10,7 +11,6 @@ import haftline.figures.Speeds;
 import haftline.figures.SplitIndex;
 import haftline.figures.Wall;
 import haftline.figures.Zone;
-import haftline.findings.Blank;
 import haftline.findings.Gravity;
 import haftline.handle.Bore;
 import haftline.handle.BoreStep;
