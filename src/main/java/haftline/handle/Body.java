@@ -122,16 +122,20 @@ final class Body {
         place(x, r, runs);
     }
 
-    /** The batten through the nodes, widest and narrowest nodes slid to where their flat spots are least; x follows. */
+    /**
+     * The batten through the nodes, widest and narrowest nodes slid to where their flat spots are
+     * least; x follows.
+     */
     private BattenRuns settled(List<BattenNode> batten, double[] x) {
         double reach = brief.rules().lengths().slideShare() * visibleWood;
         double[] slide = new double[x.length];
         for (int i = 1; i < x.length - 1; i++) {
             Node node = brief.shape().nodes().get(i - 1);
-            boolean slides = node.slides() && !brief.choices().nodePlaces().containsKey(node.name());
+            boolean slides =
+                    node.slides() && !brief.choices().nodePlaces().containsKey(node.name());
             slide[i] = slides ? reach : 0;
         }
-        BattenRuns runs = BattenRuns.settled(batten, slide, slide, LEAST_SPACING);
+        BattenRuns runs = BattenRuns.settled(batten, slide, slide, PlacedNode.LEAST_SPACING_MM);
         int i = 0;
         for (BattenSpline run : runs.splines()) {
             for (int k = 0; k < run.nodes() - 1; k++) {
