@@ -58,7 +58,8 @@ class CheckJsonTest {
 
     private static ExaminedPiece examined(Brief brief) {
         Resolution.Resolved resolved = (Resolution.Resolved) Resolve.of(brief);
-        return new ExaminedPiece(brief, Optional.of(Figures.of(resolved.handle())), List.of());
+        return new ExaminedPiece(
+                brief, Optional.of(Figures.of(resolved.handle())), Optional.empty(), List.of());
     }
 
     private static ExaminedPiece undrawable() {
@@ -74,6 +75,7 @@ class CheckJsonTest {
                         "no wood left");
         return new ExaminedPiece(
                 SampleBriefs.plain("no wood"),
+                Optional.empty(),
                 Optional.empty(),
                 List.of(new Told(finding, "Too little wood", "geometry", Optional.empty())));
     }
