@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever a document can hold is read back as it was written. */
 class RoundTripTest {
-    private static final int ROUNDS = 150;
+    private static final int ROUNDS = 100;
 
     @TempDir Path folder;
 
