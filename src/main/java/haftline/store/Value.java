@@ -164,11 +164,6 @@ final class Value {
         return range.standIn();
     }
 
-    /** Whether it can be read as a length, in range or not. */
-    boolean isLength() {
-        return plainLength().isPresent();
-    }
-
     private OptionalDouble plainLength() {
         if (isScalar() && tagged(Tag.STR)) {
             return Length.parse(scalar(), Units.MM);

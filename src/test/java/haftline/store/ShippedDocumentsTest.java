@@ -2,6 +2,12 @@ package haftline.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import haftline.figures.Figures;
+import haftline.findings.Finding;
+import haftline.findings.Findings;
+import haftline.findings.Gravity;
+import haftline.handle.Brief;
+import haftline.handle.Handle;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
 import haftline.handle.Rules;
@@ -46,5 +52,32 @@ class ShippedDocumentsTest {
     @Test
     void theRulesFileStatesCommonPractice() throws DocumentException {
         assertThat(RulesFile.read(Path.of("shared/rules.yaml"))).isEqualTo(Rules.COMMON_PRACTICE);
+    }
+
+    @Test
+    void theDemonstrationShowsWhatItIsMeantTo() throws DocumentException {
+        LoadedSet tidewater = SetFile.read(Path.of("profiles/sets/tidewater.yaml"));
+        List<Brief> briefs = tidewater.briefs();
+        assertThat(briefs)
+                .extracting(Brief::name)
+                .containsExactly("shucker", "butter spreader", "seafood fork", "citrus zester");
+        assertThat(briefs).extracting(brief -> brief.kit().tang().kind()).doesNotHaveDuplicates();
+        assertThat(briefs).filteredOn(brief -> brief.kit().cap().isEmpty()).hasSize(1);
+        assertThat(briefs).filteredOn(brief -> brief.stock().key().equals("acrylic")).hasSize(1);
+        assertThat(tidewater.set().note()).contains("invented");
+        assertThat(tidewater.set().parts().note()).contains("Invented");
+        assertThat(tidewater.set().parts().batches()).hasSize(2);
+    }
+
+    @Test
+    void theDemonstrationHasWarningsButNothingThatStops() throws DocumentException {
+        for (Brief brief : SetFile.read(Path.of("profiles/sets/tidewater.yaml")).briefs()) {
+            Handle handle = ((Resolution.Resolved) Resolve.of(brief)).handle();
+            assertThat(Findings.of(Figures.of(handle)))
+                    .as(brief.name())
+                    .extracting(Finding::gravity)
+                    .contains(Gravity.WARN)
+                    .doesNotContain(Gravity.STOP);
+        }
     }
 }
