@@ -15,7 +15,7 @@ public final class DocumentException extends Exception {
     }
 
     /**
-     * What is wrong, in the order found.
+     * What is wrong, file by file, in the order of the lines.
      *
      * @return at least one problem
      */

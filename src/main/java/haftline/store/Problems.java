@@ -1,6 +1,7 @@
 package haftline.store;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -77,7 +78,17 @@ final class Problems {
         if (found.isEmpty()) {
             return;
         }
-        List<Problem> told = new ArrayList<>(found.stream().limit(MOST).toList());
+        // As one goes through the files with them, not as the reader came upon them.
+        List<String> files = found.stream().map(Problem::file).distinct().toList();
+        List<Problem> told =
+                new ArrayList<>(
+                        found.stream()
+                                .sorted(
+                                        Comparator.comparing((Problem p) -> files.indexOf(p.file()))
+                                                .thenComparing(Problem::line)
+                                                .thenComparing(Problem::column))
+                                .limit(MOST)
+                                .toList());
         if (found.size() > MOST) {
             String more = "and " + (found.size() - MOST) + " more problems after these";
             told.add(new Problem(file, 0, 0, "", more));
