@@ -109,7 +109,7 @@ class PdfWriterTest {
         List<Raster> pages = Raster.pages(tiled);
         Raster whole =
                 Raster.pages(
-                                new PdfWriter(PdfOptions.on(new Paper("large", 320, 420)))
+                                new PdfWriter(PdfOptions.on(new Paper("large", 260, 350)))
                                         .write(drawing))
                         .get(0);
         List<List<Vertex>> marks = pages.stream().map(page -> page.registerMarks(RING_MM)).toList();
@@ -130,14 +130,14 @@ class PdfWriterTest {
             new Vertex(right.xMm() + last.xMm(), right.yMm() + last.yMm())
         };
         // The frame's own corner ties the mosaic to the whole: found on both rasters alike.
-        Vertex cornerOfWhole = lowerLeftOfInk(whole, 25, 25, 315, 410);
+        Vertex cornerOfWhole = lowerLeftOfInk(whole, 22, 22, 250, 340);
         Vertex cornerOnPage = lowerLeftOfInk(pages.get(2), 25, 25, 195, 280);
         Vertex corner =
                 new Vertex(cornerOnPage.xMm() - below.xMm(), cornerOnPage.yMm() - below.yMm());
         int wrong = 0;
         int inked = 0;
-        for (double x = 0; x < 250; x += Raster.DOT_MM) {
-            for (double y = 0; y < 330; y += Raster.DOT_MM) {
+        for (double x = 0; x < 212; x += Raster.DOT_MM) {
+            for (double y = 0; y < 302; y += Raster.DOT_MM) {
                 boolean expected =
                         whole.ink(cornerOfWhole.xMm() + x, cornerOfWhole.yMm() + y) > 0.9;
                 if (expected) {
@@ -210,12 +210,12 @@ class PdfWriterTest {
     /** Lines over every seam; black, so that only the register marks have a colour. */
     private static Drawing seamTest() {
         return drawing(
-                Path.from(0, 0).lineTo(240, 0).lineTo(240, 320).lineTo(0, 320).close(Layer.OUTLINE),
-                new Circle(Layer.OUTLINE, new Vertex(120, 160), 100),
-                new Circle(Layer.OUTLINE, new Vertex(133, 170), 31),
+                Path.from(0, 0).lineTo(210, 0).lineTo(210, 300).lineTo(0, 300).close(Layer.OUTLINE),
+                new Circle(Layer.OUTLINE, new Vertex(105, 150), 100),
+                new Circle(Layer.OUTLINE, new Vertex(118, 160), 31),
                 Path.from(0, 0)
-                        .cubicTo(120, 320, 120, 0, 240, 320)
-                        .ellipseTo(0, 320, 120, 320, 120, 60, false)
+                        .cubicTo(105, 300, 105, 0, 210, 300)
+                        .ellipseTo(0, 300, 105, 300, 105, 60, false)
                         .open(Layer.OUTLINE));
     }
 
