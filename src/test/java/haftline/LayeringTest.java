@@ -56,7 +56,13 @@ class LayeringTest {
                         .map(name -> "haftline." + name + "..")
                         .toArray(String[]::new);
         if (below.length > 0) {
-            check(noClasses().that().resideInAPackage("haftline." + room + "..").should().dependOnClassesThat().resideInAnyPackage(below));
+            check(
+                    noClasses()
+                            .that()
+                            .resideInAPackage("haftline." + room + "..")
+                            .should()
+                            .dependOnClassesThat()
+                            .resideInAnyPackage(below));
         }
     }
 
@@ -64,7 +70,8 @@ class LayeringTest {
     void everyRoomIsInTheList() {
         HOUSE.forEach(
                 type -> {
-                    String room = type.getPackageName().replaceFirst("^haftline\\.?", "").split("\\.")[0];
+                    String room =
+                            type.getPackageName().replaceFirst("^haftline\\.?", "").split("\\.")[0];
                     Assertions.assertThat(ORDER).as(type.getName()).contains(room);
                 });
     }
@@ -72,7 +79,11 @@ class LayeringTest {
     @Test
     void hasNoCycles() {
         slices().matching("haftline.(*)..").should().beFreeOfCycles().check(HOUSE);
-        slices().matching("haftline.write.(*)..").should().beFreeOfCycles().allowEmptyShould(true).check(HOUSE);
+        slices().matching("haftline.write.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .allowEmptyShould(true)
+                .check(HOUSE);
     }
 
     @Test
@@ -83,7 +94,11 @@ class LayeringTest {
                         .resideInAPackage("haftline.curve..")
                         .should()
                         .dependOnClassesThat()
-                        .resideOutsideOfPackages("haftline.curve..", "haftline.measure..", "java.lang..", "java.util..")
+                        .resideOutsideOfPackages(
+                                "haftline.curve..",
+                                "haftline.measure..",
+                                "java.lang..",
+                                "java.util..")
                         .because("curve must be usable, and testable, without anything else"));
     }
 
@@ -99,8 +114,15 @@ class LayeringTest {
     }
 
     private static void only(String library, String... rooms) {
-        String[] packages = Stream.of(rooms).map(room -> "haftline." + room + "..").toArray(String[]::new);
-        check(noClasses().that().resideOutsideOfPackages(packages).should().dependOnClassesThat().resideInAPackage(library));
+        String[] packages =
+                Stream.of(rooms).map(room -> "haftline." + room + "..").toArray(String[]::new);
+        check(
+                noClasses()
+                        .that()
+                        .resideOutsideOfPackages(packages)
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAPackage(library));
     }
 
     @Test
@@ -118,9 +140,13 @@ class LayeringTest {
     @Test
     void everyPackageSaysWhatItIsFor() throws Exception {
         try (Stream<Path> folders = Files.walk(Path.of("src/main/java/haftline"))) {
-            Assertions.assertThat(folders.filter(Files::isDirectory).filter(LayeringTest::holdsJava))
+            Assertions.assertThat(
+                            folders.filter(Files::isDirectory).filter(LayeringTest::holdsJava))
                     .isNotEmpty()
-                    .allSatisfy(folder -> Assertions.assertThat(folder.resolve("package-info.java")).exists());
+                    .allSatisfy(
+                            folder ->
+                                    Assertions.assertThat(folder.resolve("package-info.java"))
+                                            .exists());
         }
     }
 

@@ -131,8 +131,7 @@ class WorkedHandleTest {
      */
     private static double momentWithGlueByEye(Figures figures) {
         Share glue = share(figures, Share.Part.ADHESIVE);
-        return figures.balance().totalG() * figures.balance().x()
-                - glue.massG() * (glue.x() - 20);
+        return figures.balance().totalG() * figures.balance().x() - glue.massG() * (glue.x() - 20);
     }
 
     @Test
