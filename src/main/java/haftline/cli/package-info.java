@@ -1,5 +1,5 @@
 /**
- * The command line: thin commands over the rooms above, one place for exit codes and for what is
- * printed.
+ * The command line: thin commands over small services, the page that is read at the lathe and the
+ * answer for other programs. The only place that prints.
  */
 package haftline.cli;

@@ -66,6 +66,7 @@ public record WoodVolume(double solidMm3, double removedMm3, double centroidX) {
         Bore tang = handle.tangBore();
         double tip = tang.xAt(tang.reachMm());
         double end = handle.capBore().map(cap -> cap.xAt(cap.reachMm())).orElse(handle.buttX());
-        return tip <= end && end >= handle.tenonEndX();
+        // No wall is reckoned for a cap's bore under the tenon.
+        return tip <= end && end >= 0;
     }
 }

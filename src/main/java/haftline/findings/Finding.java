@@ -93,6 +93,16 @@ public record Finding(
     }
 
     /**
+     * Whether two findings say the same of the same part, whatever their figures.
+     *
+     * @param other another finding, perhaps of another handle
+     * @return true where code, place and subject agree
+     */
+    public boolean isAbout(Finding other) {
+        return code == other.code && place == other.place && subject.equals(other.subject);
+    }
+
+    /**
      * The figure, if there is one.
      *
      * @return the figure in {@link #unit()}

@@ -1,5 +1,6 @@
 package haftline.findings;
 
+import haftline.figures.Blank;
 import haftline.figures.Figures;
 import haftline.handle.Brief;
 import haftline.handle.Choices;
@@ -31,7 +32,7 @@ final class PieceRules {
         if (figures.rest().rolls()) {
             found.add(Finding.plain(Code.WILL_ROLL, Gravity.NOTE, Place.PIECE, ""));
         }
-        if (!brief.stock().cautions().isEmpty()) {
+        if (brief.stock().isCautioned()) {
             found.add(
                     Finding.plain(
                             Code.STOCK_IRRITATES, Gravity.NOTE, Place.STOCK, brief.stock().name()));

@@ -11,6 +11,8 @@ import haftline.handle.PlacedNode;
 import haftline.handle.Wander;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import haftline.parts.Ferrule;
+import haftline.parts.Kit;
 import haftline.stock.Drill;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,6 +30,9 @@ public final class Remedies {
      * between cones.
      */
     private static final Wander CENTRE_DRILL_FIRST = new Wander(0.1, 0.005);
+
+    /** A ferrule wider by more than this is another kit, tenths of mm. */
+    private static final int WIDER_TENTHS = 40;
 
     /** A node further from the thin place than this does little for it, mm. */
     private static final double NEAR = 30;
@@ -59,7 +64,10 @@ public final class Remedies {
     private Optional<Remedy> find() {
         return switch (finding.code()) {
             case WALL_TOO_THIN, BORE_THROUGH_DETAIL ->
-                    thickenNode().or(this::narrowerDrill).or(this::drillTruer);
+                    thickenNode()
+                            .or(this::narrowerDrill)
+                            .or(this::drillTruer)
+                            .or(this::widerFerrule);
             case BORE_BOTTOM_TOO_NEAR -> thickenNode().or(this::shallower).or(this::longer);
             case BORES_MEET -> shallower().or(this::longer);
             case TANG_LONGER_THAN_WOOD -> longer();
@@ -163,7 +171,7 @@ public final class Remedies {
                 double index = trial.get().figures().splitIndex().orElseThrow().index();
                 return Optional.of(
                         new Remedy(
-                                trial.get().choices(),
+                                Optional.of(trial.get().choices()),
                                 "Drill "
                                         + next.get().name()
                                         + ": split index "
@@ -181,7 +189,7 @@ public final class Remedies {
                         trial -> {
                             double wall = worst(trial);
                             return new Remedy(
-                                    changed,
+                                    Optional.of(changed),
                                     "Drill " + drill.name() + ": wall " + Say.wall(wall, units),
                                     wall);
                         });
@@ -201,11 +209,39 @@ public final class Remedies {
                         trial -> {
                             double wall = worst(trial);
                             return new Remedy(
-                                    trial.choices(),
+                                    Optional.of(trial.choices()),
                                     "Drill on the lathe, centre drill first: wall "
                                             + Say.wall(wall, units),
                                     wall);
                         });
+    }
+
+    /**
+     * Where nothing but the ferrule limits the tenon, the next wider one that would do; its ring
+     * keeps its thickness.
+     */
+    private Optional<Remedy> widerFerrule() {
+        if (finding.place() != Place.TENON) {
+            return Optional.empty();
+        }
+        Kit kit = brief().kit();
+        Ferrule ferrule = kit.ferrule();
+        for (int tenths = 1; tenths <= WIDER_TENTHS; tenths++) {
+            Kit wider = kit.withFerrule(ferrule.widened(tenths / 10.0));
+            Optional<Trial> trial = search.mending(brief().withKit(wider));
+            if (trial.isPresent()) {
+                double wall = worst(trial.get());
+                return Optional.of(
+                        new Remedy(
+                                Optional.empty(),
+                                "Take a ferrule with a bore of "
+                                        + length(wider.ferrule().bore().least(), 1)
+                                        + " or more: wall "
+                                        + Say.wall(wall, units),
+                                wall));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The shallowest bore that still takes the tang, or the spigot where that one is at fault. */
@@ -256,7 +292,7 @@ public final class Remedies {
                         trial -> {
                             Bore bore = trial.figures().handle().tangBore();
                             return new Remedy(
-                                    trial.choices(),
+                                    Optional.of(trial.choices()),
                                     "Bond it in a bore of "
                                             + bore.deepest().drillName()
                                             + " with two-part epoxy",
@@ -284,7 +320,7 @@ public final class Remedies {
                 Bore made = cap ? handle.capBore().orElseThrow() : handle.tangBore();
                 return Optional.of(
                         new Remedy(
-                                changed,
+                                Optional.of(changed),
                                 "Drill " + made.deepest().drillName(),
                                 made.deepest().diameterMm()));
             }
@@ -309,7 +345,9 @@ public final class Remedies {
             if (trial.isPresent()) {
                 return Optional.of(
                         new Remedy(
-                                trial.get().choices(), "Turn the tenon to " + length(mm, 2), mm));
+                                Optional.of(trial.get().choices()),
+                                "Turn the tenon to " + length(mm, 2),
+                                mm));
             }
         }
         return Optional.empty();
@@ -322,7 +360,7 @@ public final class Remedies {
                 .map(
                         trial ->
                                 new Remedy(
-                                        trial.choices(),
+                                        Optional.of(trial.choices()),
                                         "Turn the tenon " + length(mm, 1) + " long",
                                         mm));
     }
@@ -336,7 +374,7 @@ public final class Remedies {
                 .map(
                         trial ->
                                 new Remedy(
-                                        trial.choices(),
+                                        Optional.of(trial.choices()),
                                         "Drill the cap's bore " + length(mm, 1) + " deep",
                                         mm));
     }
@@ -400,15 +438,18 @@ public final class Remedies {
                             (value > ratio ? "Lengthen to " : "Shorten to ")
                                     + NumberText.fixed(value, 2)
                                     + " × blade: "
-                                    + (balance ? "balance " : "length ")
-                                    + length(outcome, 1),
+                                    + (balance
+                                            ? "balances "
+                                                    + length(outcome, 1)
+                                                    + " behind the ferrule's front face"
+                                            : "length " + length(outcome, 1)),
                             outcome);
                 });
     }
 
     private static Optional<Remedy> remedy(
             RemedySearch.Found found, String change, double outcome) {
-        return Optional.of(new Remedy(found.trial().choices(), change, outcome));
+        return Optional.of(new Remedy(Optional.of(found.trial().choices()), change, outcome));
     }
 
     private Brief brief() {

@@ -1,6 +1,7 @@
 package haftline.findings;
 
 import haftline.figures.Figures;
+import haftline.handle.Brief;
 import haftline.handle.Choices;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +81,12 @@ final class RemedySearch {
     }
 
     Optional<Trial> mending(Choices changed) {
-        return Trial.of(figures.handle().brief(), changed)
+        return Trial.of(figures.handle().brief().withChoices(changed))
                 .filter(trial -> trial.mends(finding, before));
+    }
+
+    /** Tries a brief with other parts. */
+    Optional<Trial> mending(Brief changed) {
+        return Trial.of(changed).filter(trial -> trial.mends(finding, before));
     }
 }

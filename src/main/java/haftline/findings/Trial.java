@@ -16,38 +16,35 @@ import java.util.Optional;
  * @param findings the findings they give
  */
 record Trial(Choices choices, Figures figures, List<Finding> findings) {
-    /** Tries choices; empty where no handle can be drawn. */
-    static Optional<Trial> of(Brief brief, Choices choices) {
-        Resolution resolution = Resolve.of(brief.withChoices(choices));
+    /** Tries a brief; empty where no handle can be drawn. */
+    static Optional<Trial> of(Brief brief) {
+        Resolution resolution = Resolve.of(brief);
         if (resolution instanceof Resolution.Resolved resolved) {
             Figures figures = Figures.of(resolved.handle());
-            return Optional.of(new Trial(choices, figures, Findings.of(figures)));
+            return Optional.of(new Trial(brief.choices(), figures, Findings.of(figures)));
         }
         return Optional.empty();
     }
 
-    /**
-     * Whether a finding is gone from its place, and nothing came that is graver than what was there
-     * before.
-     */
+    /** Whether a finding is gone and no stop or warning came that was not there before. */
     boolean mends(Finding finding, List<Finding> before) {
         for (Finding now : findings) {
-            if (now.code() == finding.code()
-                    && now.place() == finding.place()
-                    && now.subject().equals(finding.subject())) {
+            if (now.isAbout(finding)) {
+                return false;
+            }
+            if (now.gravity() != Gravity.NOTE && isNew(now, before)) {
                 return false;
             }
         }
-        return count(findings, Gravity.STOP)
-                        <= count(before, Gravity.STOP) - (finding.gravity() == Gravity.STOP ? 1 : 0)
-                && count(findings, Gravity.WARN) <= count(before, Gravity.WARN);
+        return true;
     }
 
-    private static long count(List<Finding> findings, Gravity gravity) {
-        long count = 0;
-        for (Finding finding : findings) {
-            count += finding.gravity() == gravity ? 1 : 0;
+    private static boolean isNew(Finding now, List<Finding> before) {
+        for (Finding then : before) {
+            if (now.isAbout(then) && now.gravity().compareTo(then.gravity()) >= 0) {
+                return false;
+            }
         }
-        return count;
+        return true;
     }
 }

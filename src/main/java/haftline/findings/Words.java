@@ -2,14 +2,19 @@ package haftline.findings;
 
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import haftline.stock.Caution;
+import haftline.stock.Stock;
+import java.util.stream.Collectors;
 
 /** The words of a finding, made on demand: what is so, against what, and whose rule that is. */
 public final class Words {
     private final Finding finding;
+    private final Stock stock;
     private final Units units;
 
-    private Words(Finding finding, Units units) {
+    private Words(Finding finding, Stock stock, Units units) {
         this.finding = finding;
+        this.stock = stock;
         this.units = units;
     }
 
@@ -17,27 +22,29 @@ public final class Words {
      * A finding as a sentence.
      *
      * @param finding the finding
+     * @param stock the stock of the handle, whose cautions it may tell
      * @param units unit of the lengths in it
      * @return a sentence without a full stop
      */
-    public static String message(Finding finding, Units units) {
-        return new Words(finding, units).message();
+    public static String message(Finding finding, Stock stock, Units units) {
+        return new Words(finding, stock, units).message();
     }
 
     /**
      * Whose rule a finding goes by.
      *
      * @param finding the finding
+     * @param stock the stock of the handle, whose cautions have sources of their own
      * @return a published source, or common practice
      */
-    public static String rule(Finding finding) {
+    public static String rule(Finding finding, Stock stock) {
         return switch (finding.code()) {
             case SPLIT_INDEX ->
                     "screening figure from Wood Handbook (FPL-GTR-190) strengths and Lamé's thick wall; the limit is common practice";
             case FERRULE_LOOSE_IN_WINTER ->
                     "Wood Handbook (FPL-GTR-190), Eq. 13-2 and 4-5; the limit is common practice";
             case TOO_SLENDER, TOO_THICK, LENGTH_FOR_THE_HAND -> finding.subject();
-            case STOCK_IRRITATES -> "published lists of irritating woods, named in the catalogue";
+            case STOCK_IRRITATES -> cautionSources(stock);
             case TANG_LONGER_THAN_WOOD,
                     BORE_TIGHT,
                     TANG_WILL_NOT_PASS,
@@ -225,9 +232,7 @@ public final class Words {
                             + ", more than "
                             + length(finding.limit(), 2)
                             + ": measure every part";
-            case STOCK_IRRITATES ->
-                    finding.subject()
-                            + " is listed as harmful to some: collect the dust, wear a mask, cover the skin";
+            case STOCK_IRRITATES -> cautions();
             case NO_FOOD_CLAIM ->
                     "Nothing is claimed about contact with food: follow local rules, the kit's and the finish's data sheets";
             case WILL_ROLL -> "Round all over, it will roll off a table";
@@ -237,6 +242,21 @@ public final class Words {
                             + "; what depends on it is left out or estimated";
             case CANNOT_BE_DRAWN -> finding.subject();
         };
+    }
+
+    private String cautions() {
+        StringBuilder text = new StringBuilder(capital(stock.name())).append(":");
+        for (Caution caution : stock.cautions()) {
+            text.append(' ').append(caution.text());
+        }
+        return text.append(" Collect the dust, wear a mask, cover the skin").toString();
+    }
+
+    private static String cautionSources(Stock stock) {
+        return stock.cautions().stream()
+                .map(caution -> caution.source().title())
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 
     private String shoulderGap() {
@@ -342,7 +362,13 @@ public final class Words {
     }
 
     private String at() {
-        return finding.knownX().isPresent() ? " at " + length(finding.atX(), 1) : "";
+        if (finding.knownX().isEmpty()) {
+            return "";
+        }
+        // Nearer than a turner's pencil line it is the shoulder itself.
+        return Math.abs(finding.atX()) < 0.05
+                ? " at the shoulder"
+                : " at " + length(finding.atX(), 1);
     }
 
     private String figure() {

@@ -31,17 +31,6 @@ import java.util.OptionalDouble;
  * behind it.
  */
 final class Body {
-    /** Nodes closer than this make no shape that can be turned, mm. */
-    static final double LEAST_SPACING = 0.5;
-
-    /**
-     * A maker who says nothing of swell or butt gets a kit table knife's (common practice, no
-     * source), mm.
-     */
-    private static final double USUAL_SWELL = 22;
-
-    private static final double USUAL_BUTT = 15;
-
     private final Brief brief;
     private final double visibleWood;
     private final List<PlacedNode> nodes = new ArrayList<>();
@@ -88,12 +77,12 @@ final class Body {
             r[i] = (chosen == null ? diameter(node.size()) : chosen) / 2;
         }
         for (int i = 1; i < x.length; i++) {
-            if (x[i] - x[i - 1] < LEAST_SPACING) {
+            if (x[i] - x[i - 1] < PlacedNode.LEAST_SPACING_MM) {
                 problem =
                         new Resolution.Impossible(
                                 "nodes-out-of-order",
                                 x[i] - x[i - 1],
-                                LEAST_SPACING,
+                                PlacedNode.LEAST_SPACING_MM,
                                 "mm",
                                 "Node "
                                         + name(i)
@@ -168,7 +157,7 @@ final class Body {
                             slides,
                             batten.get(start).after(),
                             batten.get(end).before(),
-                            LEAST_SPACING);
+                            PlacedNode.LEAST_SPACING_MM);
             settled.add(moved);
             List<GraphCubic> cubics = moved.cubics();
             for (int i = 1; i < cubics.size(); i++) {
@@ -260,10 +249,7 @@ final class Body {
     }
 
     private double seatDiameter() {
-        return brief.kit()
-                .cap()
-                .map(cap -> cap.headDiameter().mean())
-                .orElseGet(() -> brief.choices().buttMm().orElse(USUAL_BUTT));
+        return brief.referenceMm(Reference.SEAT);
     }
 
     private double diameter(Size size) {
@@ -271,15 +257,7 @@ final class Body {
             return plain.diameterMm();
         }
         Size.Times times = (Size.Times) size;
-        return times.factor() * reference(times.reference());
-    }
-
-    private double reference(Reference reference) {
-        return switch (reference) {
-            case FERRULE -> brief.kit().ferrule().outside().greatest();
-            case SEAT -> seatDiameter();
-            case SWELL -> brief.choices().swellMm().orElse(USUAL_SWELL);
-        };
+        return times.factor() * brief.referenceMm(times.reference());
     }
 
     /** The form of the butt, from the seat node to the wood's end. */

@@ -175,9 +175,11 @@ public final class Resolve {
         Drill drill =
                 brief.choices().capDrillMm().isPresent()
                         ? TangBore.ownedOrNot(brief, brief.choices().capDrillMm().getAsDouble())
-                        : brief.rack()
-                                .smallestAtLeast(wish)
-                                .orElseGet(() -> TangBore.unowned(brief, wish));
+                        : TangBore.ownedForHole(brief, wish)
+                                .orElseGet(
+                                        () ->
+                                                TangBore.unowned(
+                                                        brief, TangBore.drillMm(brief, wish)));
         double depth =
                 brief.choices()
                         .capDepthMm()

@@ -22,6 +22,12 @@ final class TangBore {
      */
     private static final double SAME_DRILL = 0.005;
 
+    /** A wish such as 3.2 + 0.1 mm rounds to a little over the drill that meets it, mm. */
+    private static final double ROUNDING = 1e-9;
+
+    /** Least drill that is made, mm. */
+    private static final double LEAST_DRILL = 0.1;
+
     private final Brief brief;
     private final Fit fit;
 
@@ -96,27 +102,43 @@ final class TangBore {
 
     private Drill drillFor(Tang tang, double wish) {
         if (fit == Fit.BONDED) {
-            return orWished(brief.rack().smallestAtLeast(wish), wish);
+            return atLeast(wish);
         }
-        Optional<Drill> nearest = brief.rack().nearest(wish);
+        double drillWish = drillMm(brief, wish);
+        Optional<Drill> nearest = brief.rack().nearest(drillWish);
         if (tang instanceof BarbedTang barbed
                 && nearest.isPresent()
-                && nearest.get().diameterMm() >= barbed.barbDiameter().least()) {
+                && nearest.get().diameterMm() >= drillMm(brief, barbed.barbDiameter().least())) {
             // Over the barbs nothing grips; the next one under them does.
-            nearest = brief.rack().largestAtMost(wish);
+            nearest = brief.rack().largestAtMost(drillWish + ROUNDING);
         }
-        return orWished(nearest, wish);
+        return orBought(nearest, drillWish);
     }
 
-    private Drill orWished(Optional<Drill> drill, double wish) {
+    /** The smallest owned drill whose hole is not narrower, else one to be bought. */
+    private Drill atLeast(double hole) {
+        return orBought(ownedForHole(brief, hole), drillMm(brief, hole));
+    }
+
+    private Drill orBought(Optional<Drill> drill, double mm) {
         if (drill.isEmpty()) {
             onRack = false;
         }
-        return drill.orElseGet(() -> unowned(brief, wish));
+        return drill.orElseGet(() -> unowned(brief, mm));
     }
 
     private Drill chosenDrill(double mm) {
-        return orWished(owned(brief, mm), mm);
+        return orBought(owned(brief, mm), mm);
+    }
+
+    /** The drill that makes a hole, wobbling as this maker's do. */
+    static double drillMm(Brief brief, double hole) {
+        return Math.max(LEAST_DRILL, hole - 2 * brief.rules().bores().eccentricityMm());
+    }
+
+    /** The smallest owned drill whose hole is not narrower than this. */
+    static Optional<Drill> ownedForHole(Brief brief, double hole) {
+        return brief.rack().smallestAtLeast(drillMm(brief, hole) - ROUNDING);
     }
 
     /** The drill of a size, where the maker owns it. */
@@ -155,20 +177,23 @@ final class TangBore {
                         Math.min(
                                 brief.rules().bores().mostSteps(),
                                 1 + (int) Math.floor(root - tip)));
+        double wobble = 2 * brief.rules().bores().eccentricityMm();
+        OptionalDouble chosen = brief.choices().tangDrillMm();
         List<Drill> drills = new ArrayList<>();
-        for (int i = 0; i < spans; i++) {
+        // A drill that the maker chose takes the deepest span; before it only what it does not
+        // clear needs a step of its own.
+        int byRule = chosen.isPresent() ? Math.max(1, spans - 1) : spans;
+        for (int i = 0; i < byRule; i++) {
             double need = root + (tip - root) * i / spans;
-            Drill drill = orWished(brief.rack().smallestAtLeast(need), need);
-            if (i == spans - 1 && brief.choices().tangDrillMm().isPresent()) {
-                drill = chosenDrill(brief.choices().tangDrillMm().getAsDouble());
-            }
-            if (drills.isEmpty()
-                    || drill.diameterMm() < drills.get(drills.size() - 1).diameterMm()) {
-                drills.add(drill);
+            if (chosen.isEmpty() || chosen.getAsDouble() + wobble < need) {
+                addNarrower(drills, atLeast(need));
             }
         }
+        if (chosen.isPresent()) {
+            addNarrower(drills, chosenDrill(chosen.getAsDouble()));
+        }
         for (int i = 0; i + 1 < drills.size(); i++) {
-            double next = drills.get(i + 1).diameterMm();
+            double next = drills.get(i + 1).diameterMm() + wobble;
             double from =
                     length * Math.min(1, Math.max(0, (root - next) / Math.max(root - tip, 1e-12)));
             if (seatDepth + from > 0) {
@@ -179,22 +204,25 @@ final class TangBore {
         return root + (tip - root) * (spans - 1) / spans;
     }
 
+    private static void addNarrower(List<Drill> drills, Drill drill) {
+        if (drills.isEmpty() || drill.diameterMm() < drills.get(drills.size() - 1).diameterMm()) {
+            drills.add(drill);
+        }
+    }
+
     /** A threaded shank's plain part gets its clearance bore, the thread its own, deeper one. */
     private double threadedSteps(ThreadedTang tang, double depth) {
         double plain = seatDepth + tang.plainLength().mean();
         double wish = tang.threadBoreMm();
         if (plain > 0 && tang.clearanceBoreMm() > wish) {
-            add(
-                    orWished(
-                            brief.rack().smallestAtLeast(tang.clearanceBoreMm()),
-                            tang.clearanceBoreMm()),
-                    plain);
+            add(atLeast(tang.clearanceBoreMm()), plain);
         }
         OptionalDouble chosen = brief.choices().tangDrillMm();
         add(
                 chosen.isPresent()
                         ? chosenDrill(chosen.getAsDouble())
-                        : orWished(brief.rack().nearest(wish), wish),
+                        : orBought(
+                                brief.rack().nearest(drillMm(brief, wish)), drillMm(brief, wish)),
                 depth);
         return wish;
     }
@@ -204,8 +232,7 @@ final class TangBore {
         double depth = seatDepth + flare.length().greatest();
         double wish = flare.diameter().greatest() + brief.rules().fits().bondedOverMm();
         if (depth > 0 && wish > steps.get(0).diameterMm()) {
-            Drill drill = orWished(brief.rack().smallestAtLeast(wish), wish);
-            steps.add(0, step(drill, depth));
+            steps.add(0, step(atLeast(wish), depth));
         }
     }
 

@@ -83,6 +83,18 @@ public final class Measured {
     }
 
     /**
+     * All readings changed alike.
+     *
+     * @param by what is added to each
+     * @return the changed copy
+     * @throws IllegalArgumentException where a reading would fall under 0
+     */
+    public Measured plus(double by) {
+        return new Measured(
+                Arrays.stream(readings).map(reading -> reading + by).toArray(), resolution);
+    }
+
+    /**
      * The readings in the order taken.
      *
      * @return an unmodifiable list, never empty

@@ -62,6 +62,26 @@ public record Ferrule(
         return (ring * length.mean() / 2 + lip * lipMm / 2) / (ring + lip);
     }
 
+    /**
+     * A ferrule of the next size: bore and outside grow alike, so that the ring keeps its
+     * thickness; its mass is reckoned anew.
+     *
+     * @param byMm how much wider, mm on the diameter
+     * @return the changed copy
+     */
+    public Ferrule widened(double byMm) {
+        return new Ferrule(
+                bore.plus(byMm),
+                outside.plus(byMm),
+                outsideLeast.plus(byMm),
+                length,
+                lipMm,
+                lipHoleMm,
+                chamferMm,
+                material,
+                OptionalDouble.empty());
+    }
+
     private double ringMm3() {
         double inside = bore.mean();
         // An oval ring's area is that of the ellipse of its two axes.

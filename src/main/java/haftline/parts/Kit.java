@@ -21,4 +21,14 @@ public record Kit(
         Checks.named("kit name", name);
         Checks.within("seat", seatMm, 0, ferrule.length().least());
     }
+
+    /**
+     * The same kit with another ferrule.
+     *
+     * @param newFerrule the ferrule
+     * @return the changed copy
+     */
+    public Kit withFerrule(Ferrule newFerrule) {
+        return new Kit(name, blade, tang, seatMm, newFerrule, cap);
+    }
 }

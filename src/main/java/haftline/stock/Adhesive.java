@@ -31,8 +31,20 @@ public record Adhesive(
         String mixing,
         Caution caution)
         implements Keyed {
+    /** Nobody bridges more with adhesive alone. */
+    static final double GREATEST_GAP_MM = 10;
+
     public Adhesive {
         Checks.named("key", key);
         Checks.named("name", name);
+        checkRising("gap_best_mm", gapLeastMm, gapBestMm);
+        checkRising("gap_limit_mm", gapBestMm, gapLimitMm);
+    }
+
+    private static void checkRising(
+            String field, Optional<Figure> lesser, Optional<Figure> greater) {
+        if (lesser.isPresent() && greater.isPresent()) {
+            Checks.within(field, greater.get().value(), lesser.get().value(), GREATEST_GAP_MM);
+        }
     }
 }

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -86,6 +87,10 @@ public final class CatalogueReader {
             if (Files.isDirectory(file)) {
                 throw problem(file.toString(), 0, "", "is a folder; expected a file");
             }
+            // A device or a pipe has no end.
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                throw problem(file.toString(), 0, "", "is not a plain file");
+            }
             if (Files.size(file) > GREATEST_FILE_BYTES) {
                 throw problem(
                         file.toString(),
@@ -96,6 +101,8 @@ public final class CatalogueReader {
             return Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
             throw problem(file.toString(), 0, "", "no such file");
+        } catch (AccessDeniedException e) {
+            throw problem(file.toString(), 0, "", "may not be read; look at its permissions");
         } catch (IOException e) {
             throw problem(file.toString(), 0, "", "cannot be read: " + e.getMessage());
         }

@@ -44,4 +44,9 @@ public record Plastic(
     public boolean isFibrous() {
         return false;
     }
+
+    @Override
+    public boolean isCautioned() {
+        return !cautions().isEmpty();
+    }
 }

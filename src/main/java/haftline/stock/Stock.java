@@ -50,4 +50,11 @@ public sealed interface Stock extends Keyed permits Wood, Plastic {
      * @return the colours
      */
     Colours colours();
+
+    /**
+     * Whether there is any caution about working it.
+     *
+     * @return true where {@link #cautions()} holds one
+     */
+    boolean isCautioned();
 }

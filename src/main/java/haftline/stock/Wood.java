@@ -116,4 +116,9 @@ public record Wood(
         }
         return List.copyOf(cautions);
     }
+
+    @Override
+    public boolean isCautioned() {
+        return !reactions.isEmpty();
+    }
 }

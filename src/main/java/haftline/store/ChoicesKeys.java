@@ -43,10 +43,10 @@ final class ChoicesKeys {
 
     static final List<Key> ALL =
             List.of(
+                    USE,
                     LENGTH_RATIO,
                     SWELL,
                     BUTT,
-                    USE,
                     FIT,
                     TANG_DRILL,
                     TANG_DEPTH,

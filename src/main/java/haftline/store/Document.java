@@ -1,5 +1,7 @@
 package haftline.store;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +28,25 @@ final class Document {
         List<Key> keys = new ArrayList<>(List.of(HAFTLINE, kindKey(kind)));
         keys.addAll(List.of(own));
         return new Keys(kind + " document", List.copyOf(keys));
+    }
+
+    /** The head of a document to be written. */
+    static Tree.Fields head(String kind) {
+        return Tree.Fields.tall()
+                .put(HAFTLINE, new Tree.Word(Integer.toString(VERSION)))
+                .put("kind", new Tree.Word(kind));
+    }
+
+    /** What a person put into the file that a save replaces; nothing where there is none. */
+    static OldText old(Path file) {
+        return Files.isRegularFile(file)
+                ? SourceText.read(file, new Problems("")).map(OldText::of).orElseGet(OldText::none)
+                : OldText.none();
+    }
+
+    /** Writes a document in place of the file that is there. */
+    static void save(Path file, String text) throws SaveException {
+        AtomicSave.write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Opens a document of a kind from the disk. */

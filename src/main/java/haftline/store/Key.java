@@ -39,6 +39,9 @@ record Key(
         }
 
         String text() {
+            if (low == high) {
+                return NumberText.shortest(low);
+            }
             String numbers =
                     "from " + NumberText.shortest(low) + " to " + NumberText.shortest(high);
             return unit.isEmpty() ? numbers : numbers + " " + unit;
@@ -112,10 +115,11 @@ record Key(
         return switch (form) {
             case TEXT -> "a text";
             case NOTE -> "a text of one or more lines";
-            case WORD -> "one of: " + String.join(", ", words);
+            case WORD -> words.size() == 1 ? words.get(0) : "one of: " + String.join(", ", words);
             case YES_NO -> "true or false";
             case NUMBER -> "a number " + range.text();
-            case WHOLE -> "a whole number " + range.text();
+            case WHOLE ->
+                    range.low() == range.high() ? range.text() : "a whole number " + range.text();
             case LENGTH -> "a length " + range.text();
             case MEASURED -> "a length " + range.text() + " or a list of readings";
             case MAP -> "a map with " + child.orElseThrow().listed();

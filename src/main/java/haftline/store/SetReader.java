@@ -132,7 +132,7 @@ final class SetReader {
         try {
             Path path = file.resolveSibling(text).normalize();
             Optional<String> fault = SourceText.fault(path);
-            fault.ifPresent(message -> value.problem(Quote.of(text) + " " + message));
+            fault.ifPresent(message -> value.problem(Quote.of(text) + ": " + message));
             return fault.isPresent() ? Optional.empty() : Optional.of(path);
         } catch (InvalidPathException e) {
             value.problem("found " + value.found() + ", expected the name of a file");
@@ -142,20 +142,20 @@ final class SetReader {
 
     private Optional<Shape> shape(Value value) {
         return referred(value, SHAPE)
-                .flatMap(path -> shapes.computeIfAbsent(path, p -> ShapeFile.read(p, at(p))));
+                .flatMap(
+                        path ->
+                                shapes.computeIfAbsent(
+                                        path, p -> ShapeFile.read(p, value.room(p))));
     }
 
     private Optional<PartsList> parts(Value value, Materials materials) {
         return referred(value, PARTS)
-                .flatMap(path -> PartsFile.read(path, materials.metals().keys(), at(path)));
+                .flatMap(path -> PartsFile.read(path, materials.metals().keys(), value.room(path)));
     }
 
     private Optional<Rules> rules(Value value) {
-        return referred(value, SetKeys.RULES).flatMap(path -> RulesFile.read(path, at(path)));
-    }
-
-    private Problems at(Path path) {
-        return problems.in(path.toString());
+        return referred(value, SetKeys.RULES)
+                .flatMap(path -> RulesFile.read(path, value.room(path)));
     }
 
     private Optional<Batch> batch(MapReader map, PartsList parts) {

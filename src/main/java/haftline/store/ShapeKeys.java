@@ -26,8 +26,8 @@ final class ShapeKeys {
     static final Key AT =
             Key.several(
                             "at",
-                            "a share of the visible wood over 0 and under 1, or a map with"
-                                    + " from_shoulder or from_butt in mm")
+                            "a share of the wood between 0 and 1, or a map with from_shoulder or"
+                                    + " from_butt in mm")
                     .must();
     static final Key DIAMETER =
             Key.several("diameter", "a length from 1 to 200 mm, or a map with times and of").must();

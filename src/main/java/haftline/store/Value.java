@@ -4,6 +4,7 @@ import haftline.measure.Length;
 import haftline.measure.Measured;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -47,6 +48,11 @@ final class Value {
 
     void problem(String message) {
         problems.add(mark(), path, message);
+    }
+
+    /** Where problems of a file go that is named here, so that they count as problems here. */
+    Problems room(Path file) {
+        return problems.in(file.toString());
     }
 
     /** Says that something else stands here than is expected. */

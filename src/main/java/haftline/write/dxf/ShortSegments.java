@@ -21,10 +21,8 @@ final class ShortSegments {
     /** Flatter than this, a merged piece is a line. */
     private static final double STRAIGHT_RISE_MM = 1e-6;
 
-    /**
-     * A sharper bend between two segments is a corner that is meant, not the seam of a smooth line.
-     */
-    private static final double SHARPEST_BEND_RAD = Math.PI / 4;
+    /** Half of the largest arc that merging makes, a half circle; what bends more is a corner. */
+    private static final double GREATEST_BEND_RAD = Math.PI / 2;
 
     private ShortSegments() {}
 
@@ -80,7 +78,7 @@ final class ShortSegments {
         Vertex end = b.end();
         Vertex guide = middle(lengthMm(a) > lengthMm(b) ? a : b);
         double bend = bendRad(start, guide, end);
-        if (start.equals(end) || Math.abs(bend) > SHARPEST_BEND_RAD) {
+        if (start.equals(end) || Math.abs(bend) > GREATEST_BEND_RAD) {
             return Optional.empty();
         }
         Segment one = bent(start, end, bend);
