@@ -21,6 +21,8 @@ interface Actions {
 
     void close();
 
+    void nextPiece(int by);
+
     void fit();
 
     void zoom(boolean in);

@@ -1,8 +1,10 @@
 package haftline.ui.app;
 
+import haftline.edit.OpenDocument;
 import haftline.store.DocumentException;
 import haftline.store.LoadedSet;
 import haftline.store.SetFile;
+import haftline.ui.model.EditorModel;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
@@ -23,8 +25,8 @@ public final class EditorApplication extends Application {
         Path file = Path.of(words.get(0));
         LoadedSet loaded = SetFile.read(file);
         settings.opened(file);
-        Desk desk = new Desk(loaded);
-        Workbench workbench = new Workbench(desk, settings, new WindowDialogs(stage));
+        EditorModel editor = new EditorModel(OpenDocument.of(loaded));
+        Workbench workbench = new Workbench(editor, settings, new WindowDialogs(stage));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Scene scene =
                 new Scene(
@@ -32,7 +34,6 @@ public final class EditorApplication extends Application {
                         Math.min(WIDTH, screen.getWidth()),
                         Math.min(HEIGHT, screen.getHeight()));
         stage.setScene(scene);
-        stage.setTitle(loaded.set().name() + ", Haftline");
         stage.setMinWidth(900);
         stage.setMinHeight(560);
         place(stage, settings.window());
@@ -48,13 +49,15 @@ public final class EditorApplication extends Application {
                             stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
                     settings.save();
                 });
-        desk.listen(
-                change ->
-                        stage.setTitle(
-                                (desk.isModified() ? "• " : "")
-                                        + desk.set().name()
-                                        + ", Haftline"));
+        editor.status().follow(status -> stage.setTitle(title(editor)));
+        editor.draft().watch(draft -> stage.setTitle(title(editor)));
         stage.show();
+    }
+
+    private static String title(EditorModel editor) {
+        return (editor.status().value().isModified() ? "* " : "")
+                + editor.draft().value().set().name()
+                + ", Haftline";
     }
 
     /** Puts the window where it was, if a screen is still there. */

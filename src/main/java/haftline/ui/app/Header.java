@@ -1,6 +1,7 @@
 package haftline.ui.app;
 
 import haftline.measure.Units;
+import haftline.ui.model.EditorModel;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -17,10 +18,10 @@ final class Header extends HBox {
     private final ToggleButton lineUp = new ToggleButton("Line-up");
     private final ToggleButton mm = new ToggleButton("mm");
     private final ToggleButton inch = new ToggleButton("inch");
-    private final Desk desk;
+    private final EditorModel editor;
 
-    Header(Desk desk, Actions actions) {
-        this.desk = desk;
+    Header(EditorModel editor, Actions actions) {
+        this.editor = editor;
         getStyleClass().add("header");
         setAlignment(Pos.CENTER_LEFT);
         name.getStyleClass().add("set-name");
@@ -40,7 +41,9 @@ final class Header extends HBox {
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox.setHgrow(gap2, Priority.ALWAYS);
         getChildren().addAll(left, gap, views, gap2, units);
-        desk.listen(change -> refresh());
+        editor.draft().watch(draft -> refresh());
+        editor.status().watch(status -> refresh());
+        editor.units().watch(unit -> refresh());
         refresh();
     }
 
@@ -70,8 +73,8 @@ final class Header extends HBox {
     }
 
     private void refresh() {
-        name.setText(desk.set().name());
-        state.setText(desk.isModified() ? "changed" : "");
-        (desk.units() == Units.MM ? mm : inch).setSelected(true);
+        name.setText(editor.draft().value().set().name());
+        state.setText(editor.status().value().isModified() ? "not saved" : "");
+        (editor.units().value() == Units.MM ? mm : inch).setSelected(true);
     }
 }

@@ -1,6 +1,8 @@
 package haftline.ui.app;
 
+import haftline.edit.Scope;
 import haftline.measure.Units;
+import haftline.ui.model.EditorModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
@@ -17,19 +19,23 @@ import javafx.scene.input.KeyCombination;
 
 /** Every action with its shortcut. */
 final class Menus extends MenuBar {
-    private final Desk desk;
+    private final EditorModel editor;
     private final Actions actions;
     private final MenuItem undo = new MenuItem("Undo");
     private final MenuItem redo = new MenuItem("Redo");
     private final RadioMenuItem mm = new RadioMenuItem("Millimetres");
     private final RadioMenuItem inch = new RadioMenuItem("Inches");
+    private final RadioMenuItem alone = new RadioMenuItem("Shape this piece alone");
+    private final RadioMenuItem all = new RadioMenuItem("Shape all pieces that share the shape");
     private final CheckMenuItem dark = new CheckMenuItem("Chalk on slate");
 
-    Menus(Desk desk, Actions actions, Supplier<List<Path>> recent) {
-        this.desk = desk;
+    Menus(EditorModel editor, Actions actions, Supplier<List<Path>> recent) {
+        this.editor = editor;
         this.actions = actions;
         getMenus().addAll(set(recent), change(), show(), help());
-        desk.listen(what -> refresh());
+        editor.status().watch(status -> refresh());
+        editor.units().watch(units -> refresh());
+        editor.scope().watch(scope -> refresh());
         refresh();
     }
 
@@ -64,25 +70,27 @@ final class Menus extends MenuBar {
 
     private Menu change() {
         Menu menu = new Menu("_Change");
+        ToggleGroup scope = new ToggleGroup();
+        alone.setToggleGroup(scope);
+        all.setToggleGroup(scope);
+        alone.setOnAction(e -> editor.scope().set(Scope.THIS_PIECE));
+        all.setOnAction(e -> editor.scope().set(Scope.ALL_PIECES));
         undo.setAccelerator(key(KeyCode.Z));
-        undo.setOnAction(e -> desk.undo());
+        undo.setOnAction(e -> editor.undo());
         redo.setAccelerator(
                 new KeyCodeCombination(
                         KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN));
-        redo.setOnAction(e -> desk.redo());
+        redo.setOnAction(e -> editor.redo());
         menu.getItems()
                 .addAll(
                         undo,
                         redo,
                         new SeparatorMenuItem(),
-                        item(
-                                "_Next piece",
-                                () -> desk.choosePiece(desk.pieceIndex() + 1),
-                                key(KeyCode.PAGE_DOWN)),
-                        item(
-                                "_Previous piece",
-                                () -> desk.choosePiece(desk.pieceIndex() - 1),
-                                key(KeyCode.PAGE_UP)));
+                        item("_Next piece", () -> actions.nextPiece(1), key(KeyCode.PAGE_DOWN)),
+                        item("_Previous piece", () -> actions.nextPiece(-1), key(KeyCode.PAGE_UP)),
+                        new SeparatorMenuItem(),
+                        alone,
+                        all);
         return menu;
     }
 
@@ -132,11 +140,14 @@ final class Menus extends MenuBar {
     }
 
     void refresh() {
-        undo.setText(desk.undoable().map(label -> "Undo: " + label).orElse("Undo"));
-        undo.setDisable(desk.undoable().isEmpty());
-        redo.setText(desk.redoable().map(label -> "Redo: " + label).orElse("Redo"));
-        redo.setDisable(desk.redoable().isEmpty());
-        (desk.units() == Units.MM ? mm : inch).setSelected(true);
+        undo.setText(
+                editor.status().value().undoName().map(label -> "Undo: " + label).orElse("Undo"));
+        undo.setDisable(editor.status().value().undoName().isEmpty());
+        redo.setText(
+                editor.status().value().redoName().map(label -> "Redo: " + label).orElse("Redo"));
+        redo.setDisable(editor.status().value().redoName().isEmpty());
+        (editor.units().value() == Units.MM ? mm : inch).setSelected(true);
+        (editor.scope().value() == Scope.THIS_PIECE ? alone : all).setSelected(true);
         dark.setSelected(actions.isDark());
     }
 }

@@ -1,18 +1,24 @@
 package haftline.ui.app;
 
-import haftline.figures.Figures;
+import haftline.edit.OpenDocument;
+import haftline.edit.Worked;
+import haftline.findings.Finding;
 import haftline.measure.Units;
+import haftline.set.Piece;
 import haftline.store.DocumentException;
 import haftline.store.SetFile;
 import haftline.ui.board.BoardPane;
-import haftline.ui.board.BoardScene;
 import haftline.ui.findings.FindingsPane;
 import haftline.ui.inspector.InspectorPane;
 import haftline.ui.lineup.LineUpPane;
+import haftline.ui.model.BoardModel;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -29,37 +35,39 @@ import javafx.scene.layout.VBox;
 
 /** The whole window: what stands where, and what menus and keys do. */
 public final class Workbench extends BorderPane implements Actions {
-    private final Desk desk;
+    private final EditorModel editor;
+    private final Watched<Palette> palette;
     private final Settings settings;
     private final Dialogs dialogs;
     private final BoardPane board;
     private final LineUpPane lineUp;
     private final Header header;
-    private final Menus menus;
     private final StackPane middle = new StackPane();
     private final Label notice = new Label();
     private final HBox noticeBar;
     private final Label unmade = new Label();
     private Guide guide;
-    private Optional<Figures> last = Optional.empty();
 
     /**
      * The window's content.
      *
-     * @param desk what is worked on
+     * @param editor what all views share
      * @param settings what is remembered
      * @param dialogs how questions are put
      */
-    public Workbench(Desk desk, Settings settings, Dialogs dialogs) {
-        this.desk = desk;
+    public Workbench(EditorModel editor, Settings settings, Dialogs dialogs) {
+        this.editor = editor;
         this.settings = settings;
         this.dialogs = dialogs;
-        NodeWork work = new NodeWork(desk);
-        getStyleClass().addAll("workbench", palette().name());
+        palette = new Watched<>(settings.dark() ? Palette.SLATE : Palette.PAPER);
+        editor.units().set(settings.units());
+        Watched<Optional<Finding>> chosen = new Watched<>(Optional.empty());
+        BoardModel model = new BoardModel(editor);
+        getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
-        board = new BoardPane(work);
+        board = new BoardPane(editor, model, chosen, palette);
         board.setId("board");
-        lineUp = new LineUpPane(desk, this::palette, this::showBoard);
+        lineUp = new LineUpPane(editor, palette, this::showBoard);
         lineUp.setVisible(false);
         unmade.getStyleClass().add("unmade");
         unmade.setVisible(false);
@@ -67,25 +75,24 @@ public final class Workbench extends BorderPane implements Actions {
         StackPane.setAlignment(unmade, Pos.TOP_CENTER);
         middle.getChildren().addAll(board, unmade, lineUp);
         noticeBar = noticeBar();
-        SplitPane halves = new SplitPane(middle, new FindingsPane(desk));
+        SplitPane halves = new SplitPane(middle, new FindingsPane(editor, chosen));
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         VBox centre = new VBox(noticeBar, halves);
         VBox.setVgrow(halves, Priority.ALWAYS);
-        header = new Header(desk, this);
-        menus = new Menus(desk, this, settings::recent);
+        header = new Header(editor, this);
+        Menus menus = new Menus(editor, this, settings::recent);
         VBox top = new VBox(menus, header);
         setTop(top);
-        setLeft(new PiecesPane(desk, this::palette));
+        setLeft(new PiecesPane(editor, palette));
         setCenter(centre);
-        setRight(new InspectorPane(desk, work));
-        desk.showIn(settings.units());
-        desk.listen(this::changed);
+        setRight(new InspectorPane(editor, model));
+        editor.notice().follow(this::tell);
+        editor.worked().follow(this::drawnOrNot);
         if (!settings.guideSeen()) {
             showGuide();
         }
         acceptFiles();
-        changed(Desk.Change.ALL);
     }
 
     private HBox noticeBar() {
@@ -93,7 +100,7 @@ public final class Workbench extends BorderPane implements Actions {
         notice.setId("notice");
         Button close = new Button("Dismiss");
         close.getStyleClass().add("quiet");
-        close.setOnAction(e -> desk.say(""));
+        close.setOnAction(e -> editor.notice().set(Optional.empty()));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox bar = new HBox(12, notice, gap, close);
@@ -102,38 +109,18 @@ public final class Workbench extends BorderPane implements Actions {
         return bar;
     }
 
-    private Palette palette() {
-        return settings.dark() ? Palette.SLATE : Palette.PAPER;
+    private void tell(Optional<String> why) {
+        notice.setText(why.orElse(""));
+        noticeBar.setVisible(why.isPresent());
+        noticeBar.setManaged(why.isPresent());
     }
 
-    private void changed(Desk.Change change) {
-        notice.setText(desk.notice());
-        noticeBar.setVisible(!desk.notice().isEmpty());
-        noticeBar.setManaged(!desk.notice().isEmpty());
-        Optional<Figures> now = desk.examined().figures();
-        boolean same = last.filter(f -> f.handle().name().equals(desk.piece().name())).isPresent();
-        if (now.isPresent()) {
-            last = now;
-        } else if (!same) {
-            last = Optional.empty();
-        }
-        unmade.setVisible(now.isEmpty());
-        if (now.isEmpty()) {
-            unmade.setText(
-                    desk.examined().findings().get(0).subject()
-                            + (last.isPresent() ? ". Shown as it last could be drawn." : ""));
-        }
-        board.setVisible(last.isPresent());
-        last.ifPresent(
-                figures ->
-                        board.show(
-                                new BoardScene(
-                                        figures,
-                                        desk.node(),
-                                        Optional.empty(),
-                                        desk.finding(),
-                                        desk.units(),
-                                        palette())));
+    private void drawnOrNot(Worked worked) {
+        boolean shown = editor.drawn().value().isPresent();
+        unmade.setVisible(worked.impossible().isPresent());
+        unmade.setText(
+                worked.impossible().orElse("")
+                        + (shown ? ". Shown as it last could be drawn." : ""));
     }
 
     private void acceptFiles() {
@@ -176,15 +163,16 @@ public final class Workbench extends BorderPane implements Actions {
     @Override
     public void units(Units units) {
         settings.units(units);
-        desk.showIn(units);
+        editor.units().set(units);
     }
 
     @Override
     public void dark(boolean dark) {
-        getStyleClass().remove(palette().name());
         settings.dark(dark);
-        getStyleClass().add(palette().name());
-        desk.showIn(desk.units());
+        Palette wanted = dark ? Palette.SLATE : Palette.PAPER;
+        getStyleClass().removeAll(Palette.PAPER.name(), Palette.SLATE.name());
+        getStyleClass().add(wanted.name());
+        palette.set(wanted);
     }
 
     @Override
@@ -194,21 +182,21 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void open() {
-        Path beside = desk.loaded().file().toAbsolutePath().getParent();
+        Path beside = editor.document().loaded().file().toAbsolutePath().getParent();
         dialogs.openSet(beside).ifPresent(this::open);
     }
 
     @Override
     public void open(Path set) {
-        if (desk.isModified() && !dialogs.dropChanges(desk.set().name())) {
+        if (editor.status().value().isModified()
+                && !dialogs.dropChanges(editor.draft().value().set().name())) {
             return;
         }
         try {
-            desk.open(SetFile.read(set));
-            desk.say("");
+            editor.show(OpenDocument.of(SetFile.read(set)));
             settings.opened(set);
         } catch (DocumentException wrong) {
-            desk.say(wrong.getMessage());
+            editor.refuse(wrong.getMessage());
         }
     }
 
@@ -225,7 +213,22 @@ public final class Workbench extends BorderPane implements Actions {
      * @return true to close
      */
     public boolean mayClose() {
-        return !desk.isModified() || dialogs.dropChanges(desk.set().name());
+        return !editor.status().value().isModified()
+                || dialogs.dropChanges(editor.draft().value().set().name());
+    }
+
+    @Override
+    public void nextPiece(int by) {
+        List<Piece> pieces = editor.draft().value().set().pieces();
+        for (int i = 0; i < pieces.size(); i++) {
+            int to = i + by;
+            if (pieces.get(i).name().equals(editor.piece().value())
+                    && to >= 0
+                    && to < pieces.size()) {
+                editor.choose(pieces.get(to).name());
+                return;
+            }
+        }
     }
 
     @Override

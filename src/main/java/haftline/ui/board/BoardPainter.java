@@ -1,6 +1,7 @@
 package haftline.ui.board;
 
 import haftline.handle.Handle;
+import haftline.ui.model.View;
 import java.nio.IntBuffer;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.canvas.GraphicsContext;

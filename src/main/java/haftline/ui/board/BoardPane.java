@@ -1,25 +1,35 @@
 package haftline.ui.board;
 
-import haftline.handle.PlacedNode;
-import java.util.Map;
+import haftline.edit.Worked;
+import haftline.figures.Figures;
+import haftline.findings.Finding;
+import haftline.ui.model.BoardModel;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Hit;
+import haftline.ui.model.View;
+import haftline.ui.model.Watched;
+import haftline.ui.theme.Palette;
+import haftline.ui.words.Shown;
 import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
-import javafx.scene.shape.Line;
 import javafx.util.Duration;
 
-/** The board as a control: shows a scene and passes on what the hand does to it. */
+/** The board as a control: paints the piece at hand and gives the hand's doings to the model. */
 public final class BoardPane extends Region {
+    private static final PseudoClass AT_WORK = PseudoClass.getPseudoClass("at-work");
+
     /** How near the pointer must be to a node, px. */
     private static final double REACH = 12;
 
@@ -30,47 +40,46 @@ public final class BoardPane extends Region {
     /** What an arrow key moves a node by, mm; ten times that with Shift. */
     private static final double NUDGE = 0.1;
 
+    private final EditorModel editor;
+    private final BoardModel model;
+    private final Watched<Optional<Finding>> chosen;
+    private final Watched<Palette> palette;
     private final Canvas canvas = new Canvas();
     private final BoardPainter painter = new BoardPainter();
-    private final Line crossHair = new Line();
-    private final GridPane card = new GridPane();
+    private final CrossHair crossHair = new CrossHair();
     private final Tooltip why = new Tooltip();
-    private final BoardActions actions;
-    private final NodeMenu menu;
-    private BoardScene scene;
-    private View view;
-    private boolean fitted = true;
-    private String dragged;
-    private double pressX;
-    private double pressY;
-    private double offsetX;
-    private double offsetD;
+    private final BoardMenu menu;
+    private boolean stale = true;
     private boolean panning;
     private boolean moved;
+    private double pressX;
+    private double pressY;
 
     /**
      * A board.
      *
-     * @param actions told what the hand does
+     * @param editor what all views share
+     * @param model what is done on the board
+     * @param chosen the finding whose place is shown
+     * @param palette colours of the theme
      */
-    public BoardPane(BoardActions actions) {
-        this.actions = actions;
-        menu = new NodeMenu(actions);
+    public BoardPane(
+            EditorModel editor,
+            BoardModel model,
+            Watched<Optional<Finding>> chosen,
+            Watched<Palette> palette) {
+        this.editor = editor;
+        this.model = model;
+        this.chosen = chosen;
+        this.palette = palette;
+        menu = new BoardMenu(model);
         getStyleClass().add("board");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 120);
         canvas.setMouseTransparent(true);
-        crossHair.getStyleClass().add("cross-hair");
-        crossHair.setMouseTransparent(true);
-        crossHair.setManaged(false);
-        crossHair.setVisible(false);
-        card.getStyleClass().add("readout");
-        card.setMouseTransparent(true);
-        card.setManaged(false);
-        card.setVisible(false);
         why.setShowDelay(Duration.millis(150));
-        getChildren().addAll(canvas, crossHair, card);
+        getChildren().addAll(canvas, crossHair.line(), crossHair.card());
         setOnMouseMoved(this::hover);
         setOnMouseExited(event -> leave());
         setOnMousePressed(this::press);
@@ -78,49 +87,33 @@ public final class BoardPane extends Region {
         setOnMouseReleased(event -> release());
         setOnMouseClicked(this::click);
         setOnScroll(this::scroll);
-        setOnKeyPressed(this::key);
-        setOnContextMenuRequested(
-                event -> {
-                    nodeAt(event.getX(), event.getY())
-                            .or(this::selected)
-                            .ifPresent(
-                                    node ->
-                                            menu.show(
-                                                    this,
-                                                    node,
-                                                    event.getScreenX(),
-                                                    event.getScreenY()));
-                    event.consume();
-                });
-        focusedProperty().addListener((o, was, is) -> pseudoClassStateChanged(FOCUS, is));
+        setOnKeyPressed(this::keyDown);
+        setOnKeyReleased(event -> model.endNudge());
+        setOnContextMenuRequested(this::context);
+        focusedProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            pseudoClassStateChanged(AT_WORK, is);
+                            model.endNudge();
+                        });
+        editor.drawn().watch(drawn -> stale());
+        editor.units().watch(units -> stale());
+        editor.piece().watch(piece -> leave());
+        model.viewpoint().view().watch(view -> stale());
+        model.selected().watch(selected -> stale());
+        model.hovered().watch(hovered -> stale());
+        chosen.watch(finding -> stale());
+        palette.watch(theme -> stale());
     }
 
-    private static final javafx.css.PseudoClass FOCUS =
-            javafx.css.PseudoClass.getPseudoClass("at-work");
-
-    /**
-     * Shows a scene.
-     *
-     * @param shown the scene
-     */
-    public void show(BoardScene shown) {
-        boolean other = scene == null || !scene.handle().name().equals(shown.handle().name());
-        scene = scene == null || other ? shown : shown.withHovered(scene.hovered());
-        if (other) {
-            fitted = true;
-            leave();
-        }
-        setAccessibleText(
-                "Board with "
-                        + scene.handle().name()
-                        + ". Tab chooses a node, arrow keys move it, Delete removes it");
-        paint();
+    private void stale() {
+        stale = true;
+        setNeedsLayout(true);
     }
 
     /** Brings the whole piece back into sight. */
     public void fit() {
-        fitted = true;
-        paint();
+        model.viewpoint().fit();
     }
 
     /**
@@ -129,15 +122,7 @@ public final class BoardPane extends Region {
      * @param in whether larger
      */
     public void zoom(boolean in) {
-        zoomAt(in ? KEY_ZOOM : 1 / KEY_ZOOM, getWidth() / 2, getHeight() / 2);
-    }
-
-    private void zoomAt(double factor, double x, double y) {
-        if (view != null) {
-            fitted = false;
-            view = view.zoomed(factor, x, y);
-            paint();
-        }
+        model.viewpoint().zoom(in ? KEY_ZOOM : 1 / KEY_ZOOM, getWidth() / 2, getHeight() / 2);
     }
 
     /**
@@ -146,14 +131,9 @@ public final class BoardPane extends Region {
      * @param name the node
      * @return x and y within the board, or empty
      */
-    public Optional<javafx.geometry.Point2D> pixelOf(String name) {
-        return scene == null || view == null
-                ? Optional.empty()
-                : scene.node(name)
-                        .map(
-                                n ->
-                                        new javafx.geometry.Point2D(
-                                                view.px(n.x()), view.py(n.radiusMm())));
+    public Optional<Point2D> pixelOf(String name) {
+        View view = model.viewpoint().view().value();
+        return model.node(name).map(n -> new Point2D(view.px(n.x()), view.py(n.radiusMm())));
     }
 
     @Override
@@ -163,25 +143,46 @@ public final class BoardPane extends Region {
         if (canvas.getWidth() != width || canvas.getHeight() != height) {
             canvas.setWidth(width);
             canvas.setHeight(height);
-            leave();
-            paint();
+            crossHair.hide();
+            stale = true;
+            model.viewpoint().resize(new Sheet(width, height).area());
+        }
+        if (stale) {
+            stale = false;
+            paint(width, height);
         }
     }
 
-    private void paint() {
-        double width = canvas.getWidth();
-        double height = canvas.getHeight();
-        if (scene == null || width < 1 || height < 1) {
+    private void paint(double width, double height) {
+        Optional<Figures> figures = editor.drawn().value().flatMap(Worked::figures);
+        if (figures.isEmpty() || width < 1 || height < 1) {
+            canvas.getGraphicsContext2D().clearRect(0, 0, width, height);
             return;
         }
-        if (fitted || view == null) {
-            // While a node is in hand the piece stays where it is, or the hand would lose it.
-            view =
-                    dragged != null && view != null
-                            ? view
-                            : new Sheet(width, height).fit(scene.handle());
-        }
+        setAccessibleText(
+                "Board with "
+                        + editor.piece().value()
+                        + ". N and P choose a node, arrow keys move it, Delete removes it");
+        BoardScene scene =
+                new BoardScene(
+                        figures.get(),
+                        model.selected().value(),
+                        hoveredNode(),
+                        chosen.value(),
+                        editor.units().value(),
+                        palette.value());
+        View view = model.viewpoint().view().value();
         painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
+    }
+
+    private Optional<String> hoveredNode() {
+        return model.hovered()
+                .value()
+                .flatMap(
+                        hit ->
+                                hit instanceof Hit.OnNode on
+                                        ? Optional.of(on.name())
+                                        : Optional.empty());
     }
 
     private double density() {
@@ -190,108 +191,52 @@ public final class BoardPane extends Region {
                 : getScene().getWindow().getRenderScaleX();
     }
 
-    private Optional<PlacedNode> nodeAt(double px, double py) {
-        PlacedNode nearest = null;
-        double best = REACH;
-        for (PlacedNode node :
-                scene == null ? java.util.List.<PlacedNode>of() : scene.handle().nodes()) {
-            double above = Math.hypot(view.px(node.x()) - px, view.py(node.radiusMm()) - py);
-            if (above < best) {
-                best = above;
-                nearest = node;
-            }
-        }
-        return Optional.ofNullable(nearest);
-    }
-
-    private Optional<PlacedNode> selected() {
-        return scene == null ? Optional.empty() : scene.selected().flatMap(scene::node);
-    }
-
     private void hover(MouseEvent event) {
-        if (scene == null) {
-            return;
-        }
-        Optional<PlacedNode> node = nodeAt(event.getX(), event.getY());
-        Optional<String> name = node.filter(PlacedNode::isFree).map(PlacedNode::name);
-        if (!name.equals(scene.hovered())) {
-            scene = scene.withHovered(name);
-            paint();
-        }
+        model.hover(event.getX(), event.getY(), REACH);
+        Optional<Hit> hit = model.hovered().value();
+        String fixed = hit.map(h -> h instanceof Hit.OnNode on ? on.fixedBy() : "").orElse("");
         setCursor(
-                name.isPresent()
-                        ? Cursor.HAND
-                        : node.isPresent() ? Cursor.DEFAULT : Cursor.CROSSHAIR);
-        explain(node.filter(n -> !n.isFree()), event);
+                hit.isEmpty() ? Cursor.CROSSHAIR : fixed.isEmpty() ? Cursor.HAND : Cursor.DEFAULT);
+        explain(fixed, event);
         read(event.getX(), event.getY());
     }
 
     /** Says why a fixed end does not move. */
-    private void explain(Optional<PlacedNode> fixed, MouseEvent event) {
-        if (fixed.isEmpty()) {
+    private void explain(String fixedBy, MouseEvent event) {
+        if (fixedBy.isEmpty()) {
             why.hide();
             return;
         }
-        why.setText("Does not move: " + fixed.get().fixedBy());
+        why.setText("Does not move: " + fixedBy);
         if (!why.isShowing() && getScene() != null && getScene().getWindow() != null) {
             why.show(this, event.getScreenX() + 14, event.getScreenY() + 14);
         }
     }
 
     private void read(double px, double py) {
-        Map<String, String> lines = Readout.at(scene.handle(), view.mm(px), scene.shown());
-        boolean seen = !lines.isEmpty() && py > Sheet.RULER;
-        crossHair.setVisible(seen);
-        card.setVisible(seen);
-        if (!seen) {
-            return;
+        if (py < Sheet.RULER) {
+            crossHair.hide();
+        } else {
+            Shown shown = new Shown(editor.units().value());
+            crossHair.show(px, model.readOut(px), shown, getWidth(), getHeight());
         }
-        crossHair.setStartX(Pen.sharp(px));
-        crossHair.setEndX(Pen.sharp(px));
-        crossHair.setStartY(Sheet.RULER);
-        crossHair.setEndY(getHeight());
-        card.getChildren().clear();
-        int row = 0;
-        for (Map.Entry<String, String> line : lines.entrySet()) {
-            Label label = new Label(line.getKey());
-            label.getStyleClass().add("readout-label");
-            Label value = new Label(line.getValue());
-            value.getStyleClass().add("readout-value");
-            card.addRow(row++, label, value);
-        }
-        card.applyCss();
-        double width = card.prefWidth(-1);
-        double height = card.prefHeight(width);
-        double x = px + 18 + width < getWidth() ? px + 14 : px - 14 - width;
-        // In the free corner of the board, so that the piece is never covered.
-        card.resizeRelocate(Math.round(Math.max(4, x)), Sheet.RULER + 6, width, height);
     }
 
     private void leave() {
-        crossHair.setVisible(false);
-        card.setVisible(false);
+        crossHair.hide();
         why.hide();
-        if (scene != null && scene.hovered().isPresent()) {
-            scene = scene.withHovered(Optional.empty());
-            paint();
-        }
+        model.hovered().set(Optional.empty());
     }
 
     private void press(MouseEvent event) {
         requestFocus();
+        menu.hide();
         pressX = event.getX();
         pressY = event.getY();
         moved = false;
-        if (scene == null || event.getButton() == MouseButton.SECONDARY) {
-            return;
-        }
-        Optional<PlacedNode> node = nodeAt(pressX, pressY).filter(PlacedNode::isFree);
-        if (event.getButton() == MouseButton.PRIMARY && node.isPresent()) {
-            dragged = node.get().name();
-            offsetX = node.get().x() - view.mm(pressX);
-            offsetD = 2 * (node.get().radiusMm() - view.radius(pressY));
-            actions.grab(dragged);
-        } else {
+        if (event.getButton() == MouseButton.PRIMARY) {
+            panning = model.press(pressX, pressY, REACH).isEmpty();
+        } else if (event.getButton() == MouseButton.MIDDLE) {
             panning = true;
         }
     }
@@ -300,117 +245,117 @@ public final class BoardPane extends Region {
         double dx = event.getX() - pressX;
         double dy = event.getY() - pressY;
         moved |= Math.hypot(dx, dy) > 2;
-        if (!moved || scene == null) {
-            return;
-        }
-        if (dragged != null) {
-            actions.drag(
-                    view.mm(event.getX()) + offsetX,
-                    2 * view.radius(event.getY()) + offsetD,
-                    !event.isAltDown());
-            scene.node(dragged).ifPresent(n -> read(view.px(n.x()), event.getY()));
-        } else if (panning) {
-            fitted = false;
+        if (model.isDragging()) {
+            model.dragTo(event.getX(), event.getY(), event.isAltDown());
+            read(crossHairX(event), event.getY());
+        } else if (panning && moved) {
             leave();
             setCursor(Cursor.MOVE);
-            view = view.moved(Math.round(dx), Math.round(dy));
+            model.viewpoint().pan(Math.round(dx), Math.round(dy));
             pressX = event.getX();
             pressY = event.getY();
-            paint();
         }
+    }
+
+    /** The cross-hair stays on what is dragged. */
+    private double crossHairX(MouseEvent event) {
+        return model.selected()
+                .value()
+                .flatMap(this::pixelOf)
+                .map(Point2D::getX)
+                .orElse(event.getX());
     }
 
     private void release() {
         panning = false;
-        if (dragged != null) {
-            dragged = null;
-            if (moved) {
-                actions.release();
-            } else {
-                actions.letBack();
-            }
-        }
+        model.release();
     }
 
     private void click(MouseEvent event) {
-        if (event.getButton() != MouseButton.PRIMARY || scene == null || moved) {
-            return;
-        }
-        Optional<PlacedNode> node = nodeAt(event.getX(), event.getY());
-        if (event.getClickCount() == 2 && node.isEmpty() && event.getY() > Sheet.RULER) {
-            actions.add(view.mm(event.getX()));
-        } else if (node.isEmpty()) {
-            actions.deselect();
+        boolean twice = event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2;
+        boolean onPaper = event.getY() > Sheet.RULER;
+        if (twice && onPaper && !moved && model.hit(event.getX(), event.getY(), REACH).isEmpty()) {
+            model.addNode(event.getX());
         }
     }
 
-    private void scroll(ScrollEvent event) {
-        if (view == null) {
-            return;
-        }
-        if (event.isShiftDown() || event.getDeltaX() != 0 && event.getDeltaY() == 0) {
-            fitted = false;
-            double by = event.getDeltaX() != 0 ? event.getDeltaX() : event.getDeltaY();
-            view = view.moved(Math.round(by), 0);
-            paint();
+    private void context(ContextMenuEvent event) {
+        View view = model.viewpoint().view().value();
+        if (event.isKeyboardTrigger()) {
+            model.selected()
+                    .value()
+                    .flatMap(this::pixelOf)
+                    .map(this::localToScreen)
+                    .ifPresent(
+                            p ->
+                                    menu.showForNode(
+                                            this,
+                                            model.selected().value().orElseThrow(),
+                                            p.getX(),
+                                            p.getY()));
         } else {
-            zoomAt(Math.pow(WHEEL_ZOOM, event.getDeltaY()), event.getX(), event.getY());
+            menu.show(
+                    this,
+                    model.hit(event.getX(), event.getY(), REACH),
+                    view.mm(event.getX()),
+                    event.getScreenX(),
+                    event.getScreenY());
         }
         event.consume();
     }
 
-    private void key(KeyEvent event) {
+    private void scroll(ScrollEvent event) {
+        if (event.isShiftDown() || event.getDeltaX() != 0 && event.getDeltaY() == 0) {
+            double by = event.getDeltaX() != 0 ? event.getDeltaX() : event.getDeltaY();
+            model.viewpoint().pan(Math.round(by), 0);
+        } else {
+            model.viewpoint()
+                    .zoom(Math.pow(WHEEL_ZOOM, event.getDeltaY()), event.getX(), event.getY());
+        }
+        event.consume();
+    }
+
+    private void keyDown(KeyEvent event) {
         if (event.isShortcutDown() || event.isAltDown()) {
             return;
         }
-        double step = event.isShiftDown() ? 10 * NUDGE : NUDGE;
-        Optional<String> node = selected().filter(PlacedNode::isFree).map(PlacedNode::name);
-        KeyCode code = event.getCode();
-        double along = code == KeyCode.RIGHT ? step : code == KeyCode.LEFT ? -step : 0;
-        double across = code == KeyCode.UP ? step : code == KeyCode.DOWN ? -step : 0;
-        boolean used = true;
-        if (along != 0 || across != 0) {
-            if (node.isPresent()) {
-                actions.nudge(node.get(), along, across);
-            } else if (view != null) {
-                fitted = false;
-                view = view.moved(-Math.signum(along) * PAN_STEP, Math.signum(across) * PAN_STEP);
-                paint();
-            }
-        } else if (code == KeyCode.DELETE || code == KeyCode.BACK_SPACE) {
-            node.ifPresent(actions::remove);
-        } else if (code == KeyCode.ESCAPE) {
-            if (dragged != null) {
-                dragged = null;
-                actions.letBack();
-            } else {
-                actions.deselect();
-            }
-        } else if (code == KeyCode.N || code == KeyCode.P) {
-            next(code == KeyCode.N ? 1 : -1);
-        } else {
-            used = false;
-        }
-        if (used) {
+        if (arrow(event) || command(event.getCode())) {
             event.consume();
         }
     }
 
-    /** Selects the next free node along the axis. */
-    private void next(int by) {
-        if (scene == null) {
-            return;
+    private boolean arrow(KeyEvent event) {
+        double step = event.isShiftDown() ? 10 * NUDGE : NUDGE;
+        KeyCode code = event.getCode();
+        double along = code == KeyCode.RIGHT ? step : code == KeyCode.LEFT ? -step : 0;
+        double across = code == KeyCode.UP ? step : code == KeyCode.DOWN ? -step : 0;
+        if (along == 0 && across == 0) {
+            return false;
         }
-        var free = scene.handle().nodes().stream().filter(PlacedNode::isFree).toList();
-        if (free.isEmpty()) {
-            return;
+        if (model.selected().value().isPresent()) {
+            model.nudge(along, across);
+        } else {
+            model.viewpoint().pan(-Math.signum(along) * PAN_STEP, Math.signum(across) * PAN_STEP);
         }
-        int at = -1;
-        for (int i = 0; i < free.size(); i++) {
-            at = scene.selected().filter(free.get(i).name()::equals).isPresent() ? i : at;
+        return true;
+    }
+
+    private boolean command(KeyCode code) {
+        switch (code) {
+            case DELETE, BACK_SPACE -> model.deleteSelected();
+            case ESCAPE -> {
+                if (model.isDragging()) {
+                    model.abandon();
+                } else {
+                    model.selected().set(Optional.empty());
+                }
+            }
+            case N -> model.selectNext(1);
+            case P -> model.selectNext(-1);
+            default -> {
+                return false;
+            }
         }
-        int to = at < 0 ? (by > 0 ? 0 : free.size() - 1) : Math.floorMod(at + by, free.size());
-        actions.grab(free.get(to).name());
-        actions.letBack();
+        return true;
     }
 }

@@ -2,6 +2,7 @@ package haftline.ui.board;
 
 import haftline.figures.Wall;
 import haftline.figures.Zone;
+import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;

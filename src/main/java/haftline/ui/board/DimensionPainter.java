@@ -3,6 +3,7 @@ package haftline.ui.board;
 import haftline.handle.Bore;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
+import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.List;

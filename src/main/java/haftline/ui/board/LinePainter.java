@@ -6,6 +6,8 @@ import haftline.handle.Handle;
 import haftline.parts.EndCap;
 import haftline.parts.Ferrule;
 import haftline.parts.Kit;
+import haftline.ui.model.View;
+import haftline.ui.model.Viewpoint;
 import haftline.ui.theme.Palette;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -48,7 +50,7 @@ final class LinePainter {
         pen.dashed(palette.soft(), NARROW, 16, 3, 3, 3);
         double y = Pen.sharp(view.axisY());
         pen.line(
-                view.px(handle.ferruleFaceX() - Sheet.BLADE_SHOWN) - 8,
+                view.px(handle.ferruleFaceX() - Viewpoint.BLADE_SHOWN_MM) - 8,
                 y,
                 view.px(handle.buttX() + handle.lengths().capMm()) + 22,
                 y);
@@ -172,7 +174,7 @@ final class LinePainter {
         double edge = kit.blade().edgeMm();
         double back = kit.blade().widthMm() - edge;
         double root = kit.tang().envelopeMm(0) / 2;
-        double front = handle.ferruleFaceX() - Sheet.BLADE_SHOWN;
+        double front = handle.ferruleFaceX() - Viewpoint.BLADE_SHOWN_MM;
         double neck = Math.min(seat, handle.ferruleFaceX());
         double heel = neck - 6;
         double rise = (neck - heel) * 0.75;

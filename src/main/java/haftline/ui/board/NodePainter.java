@@ -4,6 +4,7 @@ import haftline.findings.Finding;
 import haftline.findings.Gravity;
 import haftline.handle.PlacedNode;
 import haftline.shape.Join;
+import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import javafx.scene.paint.Color;
 

@@ -4,6 +4,7 @@ import haftline.curve.GraphCubic;
 import haftline.curve.Outline;
 import haftline.curve.Segment;
 import haftline.curve.StraightLine;
+import haftline.ui.model.View;
 import javafx.scene.canvas.GraphicsContext;
 
 /** The outline as a path on the canvas: cubics exactly, arcs and domes in short chords. */

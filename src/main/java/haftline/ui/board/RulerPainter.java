@@ -2,6 +2,7 @@ package haftline.ui.board;
 
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import javafx.scene.text.TextAlignment;
 

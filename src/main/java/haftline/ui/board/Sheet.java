@@ -1,6 +1,6 @@
 package haftline.ui.board;
 
-import haftline.handle.Handle;
+import haftline.ui.model.View;
 
 /**
  * How the board's area is shared out, px: ruler above, the piece, then the curves of wall and
@@ -14,9 +14,6 @@ record Sheet(double width, double height) {
 
     /** Below this height the curves would take the piece its room. */
     private static final double LEAST_WITH_CURVES = 330;
-
-    /** The blade is broken off this far in front of the ferrule, mm. */
-    static final double BLADE_SHOWN = 30;
 
     /** Room for dimensions over and under the piece, px. */
     private static final double ABOVE = 78;
@@ -48,20 +45,10 @@ record Sheet(double width, double height) {
         return height - 10;
     }
 
-    /** The view in which the whole handle and a piece of the blade are seen. */
-    View fit(Handle handle) {
-        double from = handle.ferruleFaceX() - BLADE_SHOWN;
-        double to = handle.buttX() + handle.lengths().capMm();
-        double radius =
-                Math.max(
-                        handle.outline().greatest().r(),
-                        handle.brief().kit().ferrule().outside().greatest() / 2);
+    /** Where the piece is fitted into, its dimensions round it. */
+    View.Area area() {
         double tall = curvesTop() - RULER;
-        double across = (width - 2 * SIDE) / (to - from);
-        double down = (tall - ABOVE - BELOW) / (2 * radius);
-        double scale = Math.min(View.GREATEST, Math.max(View.LEAST, Math.min(across, down)));
-        double shoulder = width / 2 - scale * (from + to) / 2;
-        double axis = RULER + ABOVE + (tall - ABOVE - BELOW) / 2;
-        return new View(scale, Math.round(shoulder), Math.round(axis));
+        return new View.Area(
+                SIDE, RULER + ABOVE, width - 2 * SIDE, Math.max(20, tall - ABOVE - BELOW));
     }
 }

@@ -1,12 +1,16 @@
 package haftline.ui.findings;
 
+import haftline.edit.ChoiceEdits;
+import haftline.edit.Scope;
+import haftline.edit.Worked;
 import haftline.findings.Finding;
 import haftline.findings.Remedies;
 import haftline.findings.Remedy;
 import haftline.findings.Words;
-import haftline.set.Piece;
-import haftline.ui.app.Desk;
-import haftline.ui.app.Examined;
+import haftline.stock.Stock;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Watched;
+import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
 import java.util.HashMap;
 import java.util.List;
@@ -27,20 +31,23 @@ import javafx.scene.layout.VBox;
 public final class FindingsPane extends VBox {
     private static final double ROW = 32;
 
-    private final Desk desk;
+    private final EditorModel editor;
+    private final Watched<Optional<Finding>> chosen;
     private final ListView<Finding> list = new ListView<>();
     private final Label title = new Label();
     private final Map<Finding, Optional<Remedy>> remedies = new HashMap<>();
-    private boolean inGesture;
+    private boolean remediesWait;
     private boolean filling;
 
     /**
-     * The findings of what is on a desk.
+     * The findings of the piece at hand.
      *
-     * @param desk the desk
+     * @param editor what all views share
+     * @param chosen the finding whose place is shown on the board; set by a choice in the list
      */
-    public FindingsPane(Desk desk) {
-        this.desk = desk;
+    public FindingsPane(EditorModel editor, Watched<Optional<Finding>> chosen) {
+        this.editor = editor;
+        this.chosen = chosen;
         getStyleClass().add("findings");
         title.getStyleClass().add("panel-title");
         title.setLabelFor(list);
@@ -56,59 +63,75 @@ public final class FindingsPane extends VBox {
                 .addListener(
                         (o, was, is) -> {
                             if (!filling) {
-                                desk.chooseFinding(Optional.ofNullable(is));
+                                chosen.set(Optional.ofNullable(is));
                             }
                         });
         VBox.setVgrow(list, Priority.ALWAYS);
         getChildren().addAll(title, list);
-        desk.listen(this::changed);
-        changed(Desk.Change.ALL);
+        Later later =
+                new Later(
+                        () -> {
+                            remediesWait = false;
+                            fill();
+                        });
+        editor.worked()
+                .watch(
+                        worked -> {
+                            // Remedies are tried once the hand rests; sentences follow it.
+                            remedies.clear();
+                            chosen.set(Optional.empty());
+                            remediesWait = editor.document().isInGesture();
+                            fill();
+                            if (remediesWait) {
+                                later.call();
+                            }
+                        });
+        editor.units()
+                .watch(
+                        units -> {
+                            remedies.clear();
+                            fill();
+                        });
+        fill();
     }
 
-    private void changed(Desk.Change change) {
-        if (change == Desk.Change.SELECTION) {
-            return;
-        }
-        inGesture = change == Desk.Change.GESTURE;
-        List<Finding> found = desk.examined().findings();
-        if (!inGesture) {
-            remedies.clear();
-        }
-        title.setText(heading(found));
+    private void fill() {
+        List<Finding> found = editor.worked().value().findings();
+        title.setText(found.isEmpty() ? "Findings" : "Findings for " + editor.piece().value());
         filling = true;
         if (!list.getItems().equals(found)) {
             list.getItems().setAll(found);
         }
-        list.refresh();
-        if (desk.finding().isEmpty()) {
+        if (chosen.value().isEmpty()) {
             list.getSelectionModel().clearSelection();
         }
         filling = false;
-    }
-
-    private String heading(List<Finding> found) {
-        return found.isEmpty() ? "Findings" : "Findings for " + desk.piece().name();
+        list.refresh();
     }
 
     private Optional<Remedy> remedy(Finding finding) {
-        Examined examined = desk.examined();
-        if (inGesture || examined.figures().isEmpty()) {
+        Worked worked = editor.worked().value();
+        if (remediesWait || worked.figures().isEmpty()) {
             return Optional.empty();
         }
         return remedies.computeIfAbsent(
-                finding, f -> Remedies.of(f, examined.figures().get(), desk.units()));
+                finding, f -> Remedies.of(f, worked.figures().get(), editor.units().value()));
+    }
+
+    private Stock stock() {
+        return editor.worked().value().brief().stock();
     }
 
     private void apply(Remedy remedy) {
-        desk.changePiece(
-                remedy.change(),
-                piece ->
-                        new Piece(
-                                piece.name(),
-                                piece.kit(),
-                                piece.stock(),
-                                piece.shape(),
-                                remedy.choices()));
+        ChoiceEdits edits = new ChoiceEdits(editor.piece().value(), Scope.THIS_PIECE);
+        remedy.choices()
+                .ifPresent(
+                        after ->
+                                editor.run(
+                                        edits.remedy(
+                                                remedy.change(),
+                                                editor.worked().value().brief().choices(),
+                                                after)));
     }
 
     private final class Row extends ListCell<Finding> {
@@ -116,6 +139,7 @@ public final class FindingsPane extends VBox {
         private final Label sentence = new Label();
         private final Label rule = new Label();
         private final Button apply = new Button();
+        private final Label advice = new Label();
         private final HBox box;
 
         Row() {
@@ -127,7 +151,9 @@ public final class FindingsPane extends VBox {
             apply.setMinWidth(Region.USE_PREF_SIZE);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
-            box = new HBox(10, mark, sentence, rule, gap, apply);
+            box = new HBox(10, mark, sentence, rule, gap, advice, apply);
+            advice.getStyleClass().add("advice");
+            advice.setMinWidth(0);
             box.setAlignment(Pos.CENTER_LEFT);
             setPrefWidth(0);
         }
@@ -141,15 +167,19 @@ public final class FindingsPane extends VBox {
                 return;
             }
             mark.show(Optional.of(finding.gravity()));
-            String message = Words.message(finding, desk.units());
-            String whose = Words.rule(finding);
+            String message = Words.message(finding, stock(), editor.units().value());
+            String whose = Words.rule(finding, stock());
             sentence.setText(message);
             sentence.setTooltip(new Tooltip(message));
             rule.setText(whose);
             rule.setTooltip(new Tooltip("Whose rule: " + whose));
             Optional<Remedy> remedy = remedy(finding);
-            apply.setVisible(remedy.isPresent());
-            apply.setManaged(remedy.isPresent());
+            boolean byChoice = remedy.flatMap(Remedy::choices).isPresent();
+            advice.setText(byChoice ? "" : remedy.map(Remedy::change).orElse(""));
+            advice.setVisible(remedy.isPresent() && !byChoice);
+            advice.setManaged(remedy.isPresent() && !byChoice);
+            apply.setVisible(byChoice);
+            apply.setManaged(byChoice);
             remedy.ifPresent(
                     r -> {
                         apply.setText(r.change());

@@ -1,5 +1,9 @@
 package haftline.ui.inspector;
 
+import haftline.edit.Choice;
+import haftline.edit.ChoiceEdits;
+import haftline.edit.Command;
+import haftline.edit.Scope;
 import haftline.figures.Figures;
 import haftline.handle.Bore;
 import haftline.handle.Brief;
@@ -13,9 +17,10 @@ import haftline.measure.Measured;
 import haftline.measure.NumberText;
 import haftline.parts.Kit;
 import haftline.set.Piece;
+import haftline.stock.CatalogueException;
 import haftline.stock.Stock;
-import haftline.ui.app.Desk;
-import haftline.ui.app.NodeWork;
+import haftline.ui.model.BoardModel;
+import haftline.ui.model.EditorModel;
 import haftline.ui.words.Shown;
 import haftline.ui.words.Typed;
 import java.util.ArrayList;
@@ -24,6 +29,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.control.ScrollPane;
@@ -33,49 +39,46 @@ import javafx.scene.layout.VBox;
 public final class InspectorPane extends ScrollPane {
     private static final String BY_RULE = "by the rule";
 
-    private final Desk desk;
-    private final NodeWork work;
+    private final EditorModel editor;
+    private final BoardModel board;
     private final VBox folds = new VBox();
     private final List<Refreshed> rows = new ArrayList<>();
     private String built = "";
 
     /**
-     * The inspector of what is on a desk.
+     * The inspector of the piece at hand.
      *
-     * @param desk the desk
-     * @param work what is done to nodes
+     * @param editor what all views share
+     * @param board what is done to nodes
      */
-    public InspectorPane(Desk desk, NodeWork work) {
-        this.desk = desk;
-        this.work = work;
+    public InspectorPane(EditorModel editor, BoardModel board) {
+        this.editor = editor;
+        this.board = board;
         getStyleClass().add("inspector");
         folds.getStyleClass().add("folds");
         setContent(folds);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
-        desk.listen(this::changed);
-        changed(Desk.Change.ALL);
+        editor.worked().watch(worked -> follow());
+        editor.units().watch(units -> follow());
+        follow();
     }
 
-    private void changed(Desk.Change change) {
-        if (change == Desk.Change.SELECTION) {
-            return;
-        }
+    private void follow() {
         // Rows are made anew only for other rows; a field being typed in keeps the keyboard.
-        Brief brief = desk.examined().brief();
+        Brief brief = brief();
         String form =
                 brief.name()
                         + brief.kit().tang().kind()
                         + brief.kit().cap().isPresent()
                         + brief.shape().nodes().stream().map(n -> n.name() + n.join()).toList()
-                        + desk.set().pieces().size()
-                        + desk.loaded().file();
-        if (!form.equals(built)) {
+                        + System.identityHashCode(editor.document());
+        if (form.equals(built)) {
+            rows.forEach(Refreshed::refresh);
+        } else {
             built = form;
             build();
-        } else {
-            rows.forEach(Refreshed::refresh);
         }
     }
 
@@ -85,7 +88,7 @@ public final class InspectorPane extends ScrollPane {
         add(parts());
         add(stockAndFit());
         add(length());
-        add(new Fold("Shape").with(new NodeTable(desk, work)));
+        add(new Fold("Shape").with(new NodeTable(editor, board)));
         add(bores());
     }
 
@@ -100,7 +103,9 @@ public final class InspectorPane extends ScrollPane {
             fold.with(
                     new FieldRow(
                             size.name(),
-                            () -> Typed.readings(size.read().of(brief().kit()), desk.units()),
+                            () ->
+                                    Typed.readings(
+                                            size.read().of(brief().kit()), editor.units().value()),
                             () -> doubt(size.read().of(brief().kit())),
                             text -> measure(size, text)));
         }
@@ -117,29 +122,23 @@ public final class InspectorPane extends ScrollPane {
     private Optional<String> measure(KitFields.Size size, String text) {
         Kit kit = brief().kit();
         Optional<Measured> readings =
-                Typed.readings(text, desk.units(), size.read().of(kit).resolution());
+                Typed.readings(text, editor.units().value(), size.read().of(kit).resolution());
         if (readings.isEmpty()) {
             return Optional.of("Expected a length or readings: 6.5; 6.6; 6.55 mm");
         }
-        return tried(
-                () -> {
-                    Kit changed = size.write().with(kit, readings.get());
-                    desk.change("measure " + size.name(), s -> KitFields.inSet(s, changed));
-                });
-    }
-
-    /** Does it, or answers why it cannot be. */
-    private Optional<String> tried(Runnable change) {
-        try {
-            change.run();
-            return desk.notice().isEmpty() ? Optional.empty() : Optional.of(desk.notice());
-        } catch (IllegalArgumentException refused) {
-            return Optional.of(refused.getMessage());
-        }
+        return editor.run(
+                        new Command(
+                                "measure " + size.name(),
+                                draft ->
+                                        draft.withSet(
+                                                KitFields.inSet(
+                                                        draft.set(),
+                                                        size.write().with(kit, readings.get())))))
+                .refusal();
     }
 
     private Fold stockAndFit() {
-        List<Stock> stocks = desk.stocks();
+        List<Stock> stocks = stocks();
         List<String> names = stocks.stream().map(Stock::name).toList();
         Fold fold = new Fold("Stock and fit");
         fold.with(
@@ -147,8 +146,8 @@ public final class InspectorPane extends ScrollPane {
                         "stock",
                         names,
                         () -> brief().stock().name(),
-                        () -> desk.piece().stock().isPresent() ? "this piece alone" : "",
-                        name -> stock(stocks.get(names.indexOf(name)).key())));
+                        () -> piece().stock().isPresent() ? "this piece alone" : "",
+                        name -> editor.run(edits().stock(stocks.get(names.indexOf(name))))));
         fold.with(
                 new ChoiceRow(
                         "fit",
@@ -159,6 +158,7 @@ public final class InspectorPane extends ScrollPane {
         fold.with(
                 length(
                         "tenon diameter",
+                        Choice.TENON_DIAMETER,
                         h -> h.tenon().diameterMm(),
                         2,
                         "tenon diameter",
@@ -166,6 +166,7 @@ public final class InspectorPane extends ScrollPane {
         fold.with(
                 length(
                         "tenon length",
+                        Choice.TENON_LENGTH,
                         h -> h.tenon().lengthMm(),
                         1,
                         "tenon length",
@@ -181,41 +182,33 @@ public final class InspectorPane extends ScrollPane {
         return word(handle.fit().fit()) + ": " + handle.fit().because();
     }
 
-    private void stock(String key) {
-        desk.changePiece(
-                "change stock",
-                p -> new Piece(p.name(), p.kit(), Optional.of(key), p.shape(), p.choices()));
+    private void fit(String word) {
+        editor.run(
+                word.equals(BY_RULE)
+                        ? edits().byRule(Choice.FIT)
+                        : edits().choose(
+                                        Choice.FIT,
+                                        b -> b.fit(Fit.valueOf(word.toUpperCase(Locale.ROOT)))));
     }
 
-    private void fit(String word) {
-        desk.changePiece(
-                "change fit",
-                p -> {
-                    Choices own = p.choices();
-                    Optional<Fit> fit =
-                            word.equals(BY_RULE)
-                                    ? Optional.empty()
-                                    : Optional.of(Fit.valueOf(word.toUpperCase(Locale.ROOT)));
-                    Choices changed =
-                            new Choices(
-                                    own.lengthRatio(),
-                                    own.swellMm(),
-                                    own.buttMm(),
-                                    fit,
-                                    own.tangDrillMm(),
-                                    own.tangDepthMm(),
-                                    own.capDrillMm(),
-                                    own.capDepthMm(),
-                                    own.tenonDiameterMm(),
-                                    own.tenonLengthMm(),
-                                    own.wander(),
-                                    own.use(),
-                                    own.blankSideMm(),
-                                    own.blankLengthMm(),
-                                    own.nodeDiametersMm(),
-                                    own.nodePlaces());
-                    return new Piece(p.name(), p.kit(), p.stock(), p.shape(), changed);
-                });
+    private ChoiceEdits edits() {
+        return new ChoiceEdits(editor.piece().value(), Scope.THIS_PIECE);
+    }
+
+    private Piece piece() {
+        return editor.draft().value().piece(editor.piece().value());
+    }
+
+    private List<Stock> stocks() {
+        List<Stock> stocks = new ArrayList<>();
+        try {
+            stocks.addAll(editor.document().loaded().catalogues().woods().entries());
+            stocks.addAll(editor.document().loaded().catalogues().plastics().entries());
+        } catch (CatalogueException spoilt) {
+            // The maker's own catalogue changed since the set was read; what it said is kept.
+            return List.of(brief().stock());
+        }
+        return stocks;
     }
 
     private Fold length() {
@@ -230,7 +223,7 @@ public final class InspectorPane extends ScrollPane {
                             return ratio.isEmpty()
                                     ? Optional.of("Expected a number, such as 1.25")
                                     : choose(
-                                            "change length",
+                                            Choice.LENGTH_RATIO,
                                             b -> b.lengthRatio(ratio.getAsDouble()));
                         }));
         fold.with(
@@ -273,6 +266,7 @@ public final class InspectorPane extends ScrollPane {
         fold.with(
                 length(
                         "tang drill",
+                        Choice.TANG_DRILL,
                         h -> h.tangBore().deepest().drillMm(),
                         2,
                         "",
@@ -296,6 +290,7 @@ public final class InspectorPane extends ScrollPane {
         fold.with(
                 length(
                         "depth, full width",
+                        Choice.TANG_DEPTH,
                         h -> h.tangBore().deepest().depthMm(),
                         1,
                         "",
@@ -304,6 +299,7 @@ public final class InspectorPane extends ScrollPane {
             fold.with(
                     length(
                             "cap drill",
+                            Choice.CAP_DRILL,
                             h -> h.capBore().map(b -> b.deepest().drillMm()).orElse(0.0),
                             2,
                             "cap drill",
@@ -311,6 +307,7 @@ public final class InspectorPane extends ScrollPane {
             fold.with(
                     length(
                             "cap bore depth",
+                            Choice.CAP_DEPTH,
                             h -> h.capBore().map(b -> b.deepest().depthMm()).orElse(0.0),
                             1,
                             "",
@@ -325,6 +322,7 @@ public final class InspectorPane extends ScrollPane {
 
     private FieldRow length(
             String name,
+            Choice choice,
             Function<Handle, Double> value,
             int decimals,
             String reason,
@@ -334,24 +332,22 @@ public final class InspectorPane extends ScrollPane {
                 () -> figure(h -> shown().length(value.apply(h), decimals)),
                 () -> reason.isEmpty() ? "" : because(reason),
                 text -> {
-                    OptionalDouble mm = Length.parse(text, desk.units());
+                    OptionalDouble mm = Length.parse(text, editor.units().value());
                     return mm.isEmpty()
                             ? Optional.of("Expected a length, such as 12.5 mm or 31/64 in")
-                            : choose("change " + name, b -> set.accept(b, mm.getAsDouble()));
+                            : choose(choice, b -> set.accept(b, mm.getAsDouble()));
                 });
     }
 
-    private Optional<String> choose(String label, java.util.function.Consumer<ChoicesBuilder> set) {
-        return tried(
-                () ->
-                        desk.changePiece(
-                                label,
-                                p -> {
-                                    ChoicesBuilder own = p.choices().toBuilder();
-                                    set.accept(own);
-                                    return new Piece(
-                                            p.name(), p.kit(), p.stock(), p.shape(), own.build());
-                                }));
+    private Optional<String> choose(Choice choice, Consumer<ChoicesBuilder> set) {
+        return editor.run(
+                        edits().choose(
+                                        choice,
+                                        own -> {
+                                            set.accept(own);
+                                            return own;
+                                        }))
+                .refusal();
     }
 
     private String because(String subject) {
@@ -365,11 +361,11 @@ public final class InspectorPane extends ScrollPane {
     }
 
     private Shown shown() {
-        return new Shown(desk.units());
+        return new Shown(editor.units().value());
     }
 
     private Brief brief() {
-        return desk.examined().brief();
+        return editor.worked().value().brief();
     }
 
     private Choices choices() {
@@ -377,7 +373,7 @@ public final class InspectorPane extends ScrollPane {
     }
 
     private Optional<Handle> handle() {
-        return desk.examined().figures().map(Figures::handle);
+        return editor.worked().value().figures().map(Figures::handle);
     }
 
     private String figure(Function<Handle, String> read) {
@@ -386,6 +382,6 @@ public final class InspectorPane extends ScrollPane {
 
     private String figures(Function<Figures, String> read) {
         Supplier<String> none = () -> "not drawn";
-        return desk.examined().figures().map(read).orElseGet(none);
+        return editor.worked().value().figures().map(read).orElseGet(none);
     }
 }

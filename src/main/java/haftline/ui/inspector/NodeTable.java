@@ -1,5 +1,9 @@
 package haftline.ui.inspector;
 
+import haftline.edit.Command;
+import haftline.edit.Differences;
+import haftline.edit.NodeEdits;
+import haftline.edit.Worked;
 import haftline.figures.Figures;
 import haftline.handle.Choices;
 import haftline.handle.Handle;
@@ -7,8 +11,8 @@ import haftline.handle.PlacedNode;
 import haftline.measure.Length;
 import haftline.set.Piece;
 import haftline.shape.Join;
-import haftline.ui.app.Desk;
-import haftline.ui.app.NodeWork;
+import haftline.ui.model.BoardModel;
+import haftline.ui.model.EditorModel;
 import haftline.ui.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,8 +29,8 @@ import javafx.scene.layout.VBox;
 
 /** The nodes by number: place from the shoulder and diameter, with what fixes the ends. */
 final class NodeTable extends VBox implements Refreshed {
-    private final Desk desk;
-    private final NodeWork work;
+    private final EditorModel editor;
+    private final BoardModel board;
     private final GridPane grid = new GridPane();
     private final Label note = new Label();
     private final Button release = new Button("Back to the set's shape");
@@ -34,9 +38,9 @@ final class NodeTable extends VBox implements Refreshed {
 
     private record Cell(String node, boolean place, TextField field) {}
 
-    NodeTable(Desk desk, NodeWork work) {
-        this.desk = desk;
-        this.work = work;
+    NodeTable(EditorModel editor, BoardModel board) {
+        this.editor = editor;
+        this.board = board;
         getStyleClass().add("node-table");
         grid.getStyleClass().add("node-grid");
         ColumnConstraints name = new ColumnConstraints();
@@ -92,7 +96,7 @@ final class NodeTable extends VBox implements Refreshed {
                 .addListener(
                         (o, was, is) -> {
                             if (is) {
-                                desk.selectNode(Optional.of(node.name()));
+                                board.selected().set(Optional.of(node.name()));
                             } else {
                                 commit(cell);
                             }
@@ -106,7 +110,7 @@ final class NodeTable extends VBox implements Refreshed {
         if (node == null || cell.field().getText().equals(text(node, cell.place()))) {
             return;
         }
-        OptionalDouble mm = Length.parse(cell.field().getText(), desk.units());
+        OptionalDouble mm = Length.parse(cell.field().getText(), editor.units().value());
         if (mm.isEmpty()) {
             note.setText("Expected a length, such as 12.5 mm or 31/64 in");
             note.setVisible(true);
@@ -114,45 +118,39 @@ final class NodeTable extends VBox implements Refreshed {
             cell.field().setText(text(node, cell.place()));
             return;
         }
-        work.put(
-                cell.node(),
-                cell.place() ? mm.getAsDouble() : node.x(),
-                cell.place() ? 2 * node.radiusMm() : mm.getAsDouble());
+        Handle handle = editor.drawn().value().flatMap(Worked::figures).orElseThrow().handle();
+        OptionalDouble none = OptionalDouble.empty();
+        editor.runIfDrawable(
+                new NodeEdits(handle, editor.scope().value())
+                        .move(cell.node(), cell.place() ? mm : none, cell.place() ? none : mm));
+        // A refused figure gives way to the last good one; why stands in the notice.
+        refresh();
     }
 
     private void release() {
-        desk.changePiece(
-                "back to the set's shape",
-                p -> {
-                    Choices own = p.choices();
-                    Choices kept =
-                            new Choices(
-                                    own.lengthRatio(),
-                                    own.swellMm(),
-                                    own.buttMm(),
-                                    own.fit(),
-                                    own.tangDrillMm(),
-                                    own.tangDepthMm(),
-                                    own.capDrillMm(),
-                                    own.capDepthMm(),
-                                    own.tenonDiameterMm(),
-                                    own.tenonLengthMm(),
-                                    own.wander(),
-                                    own.use(),
-                                    own.blankSideMm(),
-                                    own.blankLengthMm(),
-                                    java.util.Map.of(),
-                                    java.util.Map.of());
-                    return new Piece(p.name(), p.kit(), p.stock(), p.shape(), kept);
-                });
+        Command all =
+                Differences.of(piece()).stream()
+                        .filter(difference -> !difference.node().isEmpty())
+                        .map(difference -> Differences.release(piece().name(), difference))
+                        .reduce(Command.nothing("back to the set's shape"), Command::then);
+        editor.run(all);
+    }
+
+    private Piece piece() {
+        return editor.draft().value().piece(editor.piece().value());
     }
 
     private List<PlacedNode> nodes() {
-        return desk.examined().figures().map(Figures::handle).map(Handle::nodes).orElse(List.of());
+        return editor.drawn()
+                .value()
+                .flatMap(Worked::figures)
+                .map(Figures::handle)
+                .map(Handle::nodes)
+                .orElse(List.of());
     }
 
     private String text(PlacedNode node, boolean place) {
-        return new Shown(desk.units()).length(place ? node.x() : 2 * node.radiusMm());
+        return new Shown(editor.units().value()).length(place ? node.x() : 2 * node.radiusMm());
     }
 
     @Override
@@ -165,7 +163,7 @@ final class NodeTable extends VBox implements Refreshed {
                 }
             }
         }
-        Choices own = desk.piece().choices();
+        Choices own = piece().choices();
         boolean differs = !own.nodeDiametersMm().isEmpty() || !own.nodePlaces().isEmpty();
         release.setVisible(differs);
         release.setManaged(differs);

@@ -3,11 +3,11 @@ package haftline.ui.lineup;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
 import haftline.set.Piece;
-import haftline.ui.app.Desk;
 import haftline.ui.board.PiecePicture;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Watched;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
-import java.util.function.Supplier;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.ListCell;
@@ -33,8 +33,8 @@ public final class LineUpPane extends StackPane {
     private static final Font NAME = Font.font(null, FontWeight.BOLD, 13);
     private static final Font SMALL = Font.font(11);
 
-    private final Desk desk;
-    private final Supplier<Palette> palette;
+    private final EditorModel editor;
+    private final Watched<Palette> palette;
     private final Runnable opened;
     private final ListView<Piece> list = new ListView<>();
     private double scale = 1;
@@ -42,14 +42,14 @@ public final class LineUpPane extends StackPane {
     private double widestMm;
 
     /**
-     * The pieces of a desk in line.
+     * The pieces of the open set in line.
      *
-     * @param desk the desk
+     * @param editor what all views share
      * @param palette colours of the theme
      * @param opened told when a piece is wanted on the board
      */
-    public LineUpPane(Desk desk, Supplier<Palette> palette, Runnable opened) {
-        this.desk = desk;
+    public LineUpPane(EditorModel editor, Watched<Palette> palette, Runnable opened) {
+        this.editor = editor;
         this.palette = palette;
         this.opened = opened;
         getStyleClass().add("line-up");
@@ -71,18 +71,15 @@ public final class LineUpPane extends StackPane {
         getChildren().add(list);
         widthProperty().addListener(o -> refresh());
         visibleProperty().addListener(o -> refresh());
-        desk.listen(
-                change -> {
-                    if (change == Desk.Change.ALL) {
-                        refresh();
-                    }
-                });
+        editor.draft().watch(draft -> refresh());
+        editor.units().watch(units -> refresh());
+        palette.watch(theme -> refresh());
     }
 
     private void open() {
-        int at = list.getSelectionModel().getSelectedIndex();
-        if (at >= 0) {
-            desk.choosePiece(at);
+        Piece piece = list.getSelectionModel().getSelectedItem();
+        if (piece != null) {
+            editor.choose(piece.name());
             opened.run();
         }
     }
@@ -94,8 +91,8 @@ public final class LineUpPane extends StackPane {
         double front = 1;
         double back = 1;
         widestMm = 1;
-        for (Piece piece : desk.set().pieces()) {
-            Figures figures = desk.examined(piece).figures().orElse(null);
+        for (Piece piece : editor.draft().value().set().pieces()) {
+            Figures figures = editor.document().worked(piece.name()).figures().orElse(null);
             if (figures != null) {
                 Handle handle = figures.handle();
                 front = Math.max(front, -handle.ferruleFaceX());
@@ -107,8 +104,7 @@ public final class LineUpPane extends StackPane {
         scale = room / (front + back);
         shoulder = NAMES + MARGIN + front * scale;
         list.setFixedCellSize(Math.ceil(widestMm * scale + AIR));
-        list.getItems().setAll(desk.set().pieces());
-        list.getSelectionModel().select(desk.pieceIndex());
+        list.getItems().setAll(editor.draft().value().set().pieces());
         list.refresh();
     }
 
@@ -138,7 +134,7 @@ public final class LineUpPane extends StackPane {
             double width = canvas.getWidth();
             double height = canvas.getHeight();
             double axis = Math.round(height / 2);
-            Palette p = palette.get();
+            Palette p = palette.value();
             gc.clearRect(0, 0, width, height);
             gc.setTextAlign(TextAlignment.LEFT);
             gc.setFill(p.ink());
@@ -146,7 +142,11 @@ public final class LineUpPane extends StackPane {
             gc.fillText(piece.name(), 4, axis - 2);
             gc.setFont(SMALL);
             gc.setFill(p.soft());
-            gc.fillText(desk.examined(piece).brief().stock().name(), 4, axis + 14, NAMES - 8);
+            gc.fillText(
+                    editor.document().worked(piece.name()).brief().stock().name(),
+                    4,
+                    axis + 14,
+                    NAMES - 8);
             gc.setStroke(p.soft());
             gc.setLineWidth(1);
             gc.setLineDashes(16, 3, 3, 3);
@@ -155,7 +155,7 @@ public final class LineUpPane extends StackPane {
             gc.setStroke(p.line());
             gc.strokeLine(Math.round(shoulder) + 0.5, 0, Math.round(shoulder) + 0.5, height);
             gc.setLineDashes();
-            Figures figures = desk.examined(piece).figures().orElse(null);
+            Figures figures = editor.document().worked(piece.name()).figures().orElse(null);
             if (figures == null) {
                 gc.setFill(p.stop());
                 gc.fillText("cannot be drawn", shoulder + 8, axis - 8);
@@ -181,7 +181,7 @@ public final class LineUpPane extends StackPane {
 
         private void figures(
                 GraphicsContext gc, Figures figures, double axis, double x, Color ink, Color soft) {
-            Shown shown = new Shown(desk.units());
+            Shown shown = new Shown(editor.units().value());
             String[] lines = {
                 length(figures) + " long",
                 swell(figures),
@@ -196,12 +196,13 @@ public final class LineUpPane extends StackPane {
         }
 
         private String length(Figures figures) {
-            return new Shown(desk.units()).length(figures.handle().lengths().overallMm());
+            return new Shown(editor.units().value()).length(figures.handle().lengths().overallMm());
         }
 
         private String swell(Figures figures) {
             return "swell ⌀ "
-                    + new Shown(desk.units()).length(2 * figures.handle().outline().greatest().r());
+                    + new Shown(editor.units().value())
+                            .length(2 * figures.handle().outline().greatest().r());
         }
     }
 }

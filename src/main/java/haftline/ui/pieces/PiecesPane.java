@@ -1,15 +1,17 @@
 package haftline.ui.pieces;
 
+import haftline.edit.Worked;
 import haftline.figures.Figures;
 import haftline.findings.Gravity;
 import haftline.set.Piece;
-import haftline.ui.app.Desk;
-import haftline.ui.app.Examined;
 import haftline.ui.board.PiecePicture;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Watched;
+import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
 import haftline.ui.theme.Palette;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -25,20 +27,22 @@ public final class PiecesPane extends VBox {
     private static final double PICTURE_WIDTH = 148;
     private static final double PICTURE_HEIGHT = 46;
     private static final double ROW = 92;
+    private static final int SCALED = 40;
 
-    private final Desk desk;
-    private final Supplier<Palette> palette;
+    private final EditorModel editor;
+    private final Watched<Palette> palette;
     private final ListView<Piece> list = new ListView<>();
     private double longestMm = 100;
+    private boolean filling;
 
     /**
-     * The pieces of a desk.
+     * The pieces of the open set.
      *
-     * @param desk the desk
+     * @param editor what all views share
      * @param palette colours of the theme
      */
-    public PiecesPane(Desk desk, Supplier<Palette> palette) {
-        this.desk = desk;
+    public PiecesPane(EditorModel editor, Watched<Palette> palette) {
+        this.editor = editor;
         this.palette = palette;
         getStyleClass().add("pieces");
         Label title = new Label("Pieces");
@@ -49,38 +53,58 @@ public final class PiecesPane extends VBox {
         list.setFixedCellSize(ROW);
         list.setCellFactory(view -> new Row());
         list.getSelectionModel()
-                .selectedIndexProperty()
-                .addListener((o, was, is) -> desk.choosePiece(is.intValue()));
+                .selectedItemProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            if (!filling && is != null) {
+                                editor.choose(is.name());
+                            }
+                        });
         VBox.setVgrow(list, Priority.ALWAYS);
         getChildren().addAll(title, list);
-        desk.listen(this::changed);
-        changed(Desk.Change.ALL);
+        Later later = new Later(this::fill);
+        editor.draft()
+                .watch(
+                        draft -> {
+                            // Pictures may come a moment behind a drag.
+                            if (editor.document().isInGesture()) {
+                                later.call();
+                            } else {
+                                fill();
+                            }
+                        });
+        editor.piece().watch(piece -> fill());
+        palette.watch(theme -> fill());
+        fill();
     }
 
-    private void changed(Desk.Change change) {
-        if (change == Desk.Change.ALL) {
-            longestMm = 1;
-            // Beyond a few dozen pieces the scale is told well enough by the first ones.
-            desk.set().pieces().stream()
-                    .limit(40)
-                    .forEach(
-                            piece ->
-                                    desk.examined(piece)
-                                            .figures()
-                                            .ifPresent(
-                                                    f ->
-                                                            longestMm =
-                                                                    Math.max(
-                                                                            longestMm,
-                                                                            f.handle()
-                                                                                    .lengths()
-                                                                                    .overallMm())));
-            if (!list.getItems().equals(desk.set().pieces())) {
-                list.getItems().setAll(desk.set().pieces());
-            }
-            list.getSelectionModel().select(desk.pieceIndex());
-            list.refresh();
+    private List<Piece> pieces() {
+        return editor.draft().value().set().pieces();
+    }
+
+    private void fill() {
+        longestMm = 1;
+        // Beyond a few dozen pieces the scale is told well enough by the first ones.
+        pieces().stream()
+                .limit(SCALED)
+                .map(piece -> editor.document().worked(piece.name()))
+                .flatMap(worked -> worked.figures().stream())
+                .forEach(f -> longestMm = Math.max(longestMm, f.handle().lengths().overallMm()));
+        filling = true;
+        if (!list.getItems().equals(pieces())) {
+            list.getItems().setAll(pieces());
         }
+        for (int i = 0; i < pieces().size(); i++) {
+            if (pieces().get(i).name().equals(editor.piece().value())) {
+                list.getSelectionModel().select(i);
+            }
+        }
+        filling = false;
+        list.refresh();
+    }
+
+    private static int count(Worked worked, Gravity gravity) {
+        return (int) worked.findings().stream().filter(f -> f.gravity() == gravity).count();
     }
 
     private final class Row extends ListCell<Piece> {
@@ -113,23 +137,23 @@ public final class PiecesPane extends VBox {
                 setGraphic(null);
                 return;
             }
-            Examined examined = desk.examined(piece);
+            Worked worked = editor.document().worked(piece.name());
             name.setText(piece.name());
-            int stops = examined.count(Gravity.STOP);
-            int warnings = examined.count(Gravity.WARN);
+            int stops = count(worked, Gravity.STOP);
+            int warnings = count(worked, Gravity.WARN);
             mark.show(
                     stops > 0
                             ? Optional.of(Gravity.STOP)
                             : warnings > 0 ? Optional.of(Gravity.WARN) : Optional.empty());
             note.setText(
-                    examined.brief().stock().name()
+                    worked.brief().stock().name()
                             + (stops + warnings == 0
                                     ? ""
                                     : stops > 0
                                             ? ", cannot be made"
                                             : ", " + warnings + " to see"));
             picture.setImage(null);
-            examined.figures().ifPresent(this::draw);
+            worked.figures().ifPresent(this::draw);
             setAccessibleText(piece.name() + ", " + note.getText());
             setGraphic(box);
         }
@@ -141,7 +165,7 @@ public final class PiecesPane extends VBox {
                             : Math.max(1, getScene().getWindow().getRenderScaleX());
             double tall = PICTURE_HEIGHT / (2 * PiecePicture.radius(figures.handle()));
             double scale = Math.min(tall, PICTURE_WIDTH / longestMm) * density;
-            picture.setImage(PiecePicture.of(figures.handle(), palette.get(), scale));
+            picture.setImage(PiecePicture.of(figures.handle(), palette.value(), scale));
             picture.setFitWidth(picture.getImage().getWidth() / density);
             picture.setPreserveRatio(true);
         }
