@@ -194,7 +194,7 @@ final class CurvePainter {
             pen.text(
                     scene.shown().wall(wall.worstMm()),
                     wall.zone() == Zone.TENON ? x - 8 : x + 8,
-                    Math.min(bottom - 3, wall.zone() == Zone.TENON ? y + 15 : low),
+                    Math.min(bottom - 3, wall.zone() == Zone.TENON && !kept ? y + 15 : low),
                     colour,
                     wall.zone() == Zone.TENON ? TextAlignment.RIGHT : TextAlignment.LEFT);
         }

@@ -69,7 +69,7 @@ public final class PieceRaster {
         int cut = Tint.mix(grain.body, grain.early, 150);
         sectionTint =
                 Tint.mix(
-                        wood ? Tint.mix(cut, STRAW, 110) : cut,
+                        wood ? Tint.mix(cut, STRAW, 160) : cut,
                         paper,
                         palette == Palette.SLATE ? 120 : 150);
         steel = Tint.of(palette.steel());

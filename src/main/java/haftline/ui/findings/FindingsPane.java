@@ -16,8 +16,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -137,7 +139,8 @@ public final class FindingsPane extends VBox {
     private final class Row extends ListCell<Finding> {
         private final Mark mark = new Mark();
         private final Label sentence = new Label();
-        private final Label rule = new Label();
+        private final Hyperlink rule = new Hyperlink("whose rule");
+        private final Tooltip source = new Tooltip();
         private final Button apply = new Button();
         private final Label advice = new Label();
         private final HBox box;
@@ -145,8 +148,10 @@ public final class FindingsPane extends VBox {
         Row() {
             sentence.getStyleClass().add("finding");
             sentence.setMinWidth(0);
-            rule.getStyleClass().add("small");
-            rule.setMinWidth(0);
+            rule.getStyleClass().add("whose");
+            rule.setMinWidth(Region.USE_PREF_SIZE);
+            rule.setOnAction(e -> showSource());
+            source.setAutoHide(true);
             apply.getStyleClass().add("apply");
             apply.setMinWidth(Region.USE_PREF_SIZE);
             Region gap = new Region();
@@ -156,6 +161,12 @@ public final class FindingsPane extends VBox {
             advice.setMinWidth(0);
             box.setAlignment(Pos.CENTER_LEFT);
             setPrefWidth(0);
+        }
+
+        private void showSource() {
+            Point2D at = rule.localToScreen(0, -30);
+            source.show(rule, at.getX(), at.getY());
+            rule.setVisited(false);
         }
 
         @Override
@@ -171,8 +182,9 @@ public final class FindingsPane extends VBox {
             String whose = Words.rule(finding, stock());
             sentence.setText(message);
             sentence.setTooltip(new Tooltip(message));
-            rule.setText(whose);
-            rule.setTooltip(new Tooltip("Whose rule: " + whose));
+            rule.setVisited(false);
+            rule.setAccessibleText("whose rule: " + whose);
+            source.setText("Rule: " + whose);
             Optional<Remedy> remedy = remedy(finding);
             boolean byChoice = remedy.flatMap(Remedy::choices).isPresent();
             advice.setText(byChoice ? "" : remedy.map(Remedy::change).orElse(""));

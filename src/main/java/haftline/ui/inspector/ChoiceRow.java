@@ -30,6 +30,7 @@ final class ChoiceRow extends VBox implements Refreshed {
         getStyleClass().add("field-row");
         Label label = new Label(name);
         label.getStyleClass().add("field-label");
+        label.setMinWidth(Region.USE_PREF_SIZE);
         label.setLabelFor(box);
         box.getItems().setAll(words);
         box.setAccessibleText(name);

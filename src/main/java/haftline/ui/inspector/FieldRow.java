@@ -45,6 +45,7 @@ final class FieldRow extends VBox implements Refreshed {
         getStyleClass().add("field-row");
         Label label = new Label(name);
         label.getStyleClass().add("field-label");
+        label.setMinWidth(Region.USE_PREF_SIZE);
         label.setLabelFor(field);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);

@@ -21,6 +21,7 @@ final class FigureRow extends VBox implements Refreshed {
         getStyleClass().add("field-row");
         Label label = new Label(name);
         label.getStyleClass().add("field-label");
+        label.setMinWidth(Region.USE_PREF_SIZE);
         label.setLabelFor(figure);
         figure.getStyleClass().add("figure");
         Region gap = new Region();
