@@ -13,6 +13,7 @@ import haftline.write.dxf.DxfProfile;
 import haftline.write.dxf.DxfWriter;
 import haftline.write.svg.SvgOptions;
 import haftline.write.svg.SvgWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +27,7 @@ final class Exports {
 
     private final List<OutputFile> files = new ArrayList<>();
     private final List<String> lines = new ArrayList<>();
+    private final List<String> undrawn = new ArrayList<>();
     private final ExaminedSet set;
     private final Set<Format> formats;
 
@@ -44,6 +46,7 @@ final class Exports {
             if (piece.figures().isPresent()) {
                 exports.add(names.get(i), piece, piece.figures().get());
             } else {
+                exports.undrawn.add(names.get(i));
                 exports.lines.add(names.get(i) + ": nothing, for it cannot be drawn");
             }
         }
@@ -52,6 +55,26 @@ final class Exports {
 
     List<OutputFile> files() {
         return List.copyOf(files);
+    }
+
+    /** Files from before, of pieces that cannot be drawn now: whoever turns by them is misled. */
+    List<Path> outOfDate(Path folder) {
+        List<Path> old = new ArrayList<>();
+        for (String name : undrawn) {
+            for (String ending :
+                    List.of(
+                            "-section.svg",
+                            "-section.dxf",
+                            "-profile.svg",
+                            "-profile.dxf",
+                            "-stations.csv")) {
+                Path file = folder.resolve(name + ending);
+                if (Files.exists(file)) {
+                    old.add(file);
+                }
+            }
+        }
+        return old;
     }
 
     private void add(String name, ExaminedPiece piece, Figures figures) {

@@ -48,6 +48,11 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
         OutputFolder.at(folder).write(exports.files());
         console.page(set, units);
         console.print(exports.page(folder, console.ink()));
+        exports.outOfDate(folder)
+                .forEach(
+                        file ->
+                                console.say(
+                                        file + " is out of date: this piece cannot be drawn now"));
         return exitCode(set);
     }
 }

@@ -10,6 +10,9 @@ import java.util.List;
 final class Paper {
     static final int WIDTH = 80;
 
+    /** A blank at which no line breaks; a plain blank on the page. */
+    static final String JOINED = "\u00A0";
+
     private static final int MARGIN = 10;
     private static final int LABEL = 15;
     private static final int CELL = 7;
@@ -51,7 +54,7 @@ final class Paper {
 
     Paper line(String line) {
         // Trailing blanks would only show in a diff.
-        text.append(line.stripTrailing()).append('\n');
+        text.append(line.replace(JOINED, " ").stripTrailing()).append('\n');
         return this;
     }
 

@@ -1,14 +1,8 @@
 package haftline.cli;
 
-import haftline.figures.AdhesiveNeed;
 import haftline.figures.Blank;
 import haftline.figures.Figures;
-import haftline.figures.Grip;
-import haftline.figures.Rest;
-import haftline.figures.Seasons;
-import haftline.figures.Share;
 import haftline.figures.Speeds;
-import haftline.figures.SplitIndex;
 import haftline.figures.Wall;
 import haftline.figures.Zone;
 import haftline.findings.Gravity;
@@ -19,7 +13,6 @@ import haftline.handle.Fit;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.handle.Reason;
-import haftline.handle.Rules;
 import haftline.handle.Wander;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
@@ -28,14 +21,10 @@ import haftline.shape.Detail;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** One piece on a page to stand at the lathe with, in the order of the job, findings last. */
 final class PiecePage {
-    /** mm³ in a millilitre. */
-    private static final double ML = 1000;
-
     /** A place so near an end is called by that end's name, mm. */
     private static final double AT_END_MM = 0.05;
 
@@ -74,13 +63,7 @@ final class PiecePage {
         shape(figures);
         walls(figures);
         paper.blank();
-        mass(figures);
-        adhesive(figures);
-        figures.splitIndex().ifPresent(this::split);
-        figures.seasons().ifPresent(this::seasons);
-        grip(figures.grip());
-        rest(figures.rest());
-        speeds.ifPresent(this::speeds);
+        UseRows.write(paper, lengths, figures, speeds);
     }
 
     private void parts(Brief brief) {
@@ -268,7 +251,8 @@ final class PiecePage {
                 + lengths.unit()
                 + " at its mouth and "
                 + NumberText.upTo(100 * wander.slope(), 1)
-                + " % of its depth";
+                + Paper.JOINED
+                + "% of its depth";
     }
 
     private static String zone(Zone zone) {
@@ -292,172 +276,6 @@ final class PiecePage {
         return lengths.inWords(Math.abs(x))
                 + (x < 0 ? " in front of" : " behind")
                 + " the shoulder";
-    }
-
-    private void mass(Figures figures) {
-        boolean withTang = figures.handle().brief().kit().blade().includesTang();
-        List<String> shares = new ArrayList<>();
-        for (Share share : figures.balance().shares()) {
-            shares.add(
-                    part(share.part(), withTang)
-                            + " "
-                            + NumberText.fixed(share.massG(), 1)
-                            + (share.estimated() ? " (estimated)" : ""));
-        }
-        paper.row(
-                "Mass",
-                "together",
-                NumberText.fixed(figures.balance().totalG(), 1),
-                "g",
-                String.join(", ", shares));
-        double x = figures.balance().fromFerruleFaceMm();
-        Rules.Balance target = figures.handle().brief().rules().balance();
-        figure(
-                "Balance",
-                x < 0 ? "in front of" : "behind",
-                lengths.contour(Math.abs(x)),
-                "",
-                "the ferrule's front face; target "
-                        + lengths.contour(target.lowMm())
-                        + " to "
-                        + lengths.contour(target.highMm())
-                        + " behind");
-    }
-
-    private static String part(Share.Part part, boolean withTang) {
-        return part == Share.Part.BLADE && withTang
-                ? "blade and tang"
-                : part.name().toLowerCase(Locale.ROOT);
-    }
-
-    private void adhesive(Figures figures) {
-        AdhesiveNeed need = figures.adhesive();
-        String name = figures.handle().brief().adhesive().name();
-        if (need.tangMm3() > 0) {
-            millilitres("tang", need.tangMm3(), name);
-        }
-        if (need.capMm3() > 0) {
-            millilitres("cap", need.capMm3(), name);
-        }
-    }
-
-    private void millilitres(String label, double mm3, String name) {
-        // Rounded up: a drop too much is wiped off, a drop too little is a hollow.
-        double ml = Math.ceil(mm3 / ML * 100 - 1e-9) / 100;
-        paper.row("Adhesive", label, NumberText.fixed(ml, 2), "ml", name + "; no waste counted");
-    }
-
-    private void split(SplitIndex split) {
-        paper.row(
-                "Split",
-                "index",
-                NumberText.fixed(split.index(), 1),
-                "",
-                "a screening figure"
-                        + (split.estimated() ? " from estimated strengths" : "")
-                        + "; cherry with a 6 mm tang and 3 mm of wall is 1.0");
-    }
-
-    private void seasons(Seasons seasons) {
-        figure(
-                "Seasons",
-                "tenon shrinks",
-                lengths.difference(seasons.tenonShrinkMm()),
-                "",
-                "in a dry winter room, from "
-                        + percent(seasons.shopPercent())
-                        + " moisture to "
-                        + percent(seasons.dryPercent())
-                        + (seasons.reliable() ? "" : ", a rough figure so far out"));
-        figure(
-                "Seasons",
-                "swell grows",
-                lengths.difference(seasons.swellGrowthMm()),
-                "",
-                "in a damp kitchen, at " + percent(seasons.dampPercent()));
-    }
-
-    private static String percent(double value) {
-        return NumberText.fixed(value, 0) + " %";
-    }
-
-    private void grip(Grip grip) {
-        figure(
-                "Grip",
-                "greatest",
-                lengths.contour(grip.greatestMm()),
-                "",
-                usual(grip.diameterLowMm(), grip.diameterHighMm()) + " " + use(grip));
-        figure(
-                "Grip",
-                "to hold",
-                lengths.contour(grip.lengthMm()),
-                "",
-                usual(grip.lengthLowMm(), grip.lengthHighMm()));
-    }
-
-    private String usual(double low, double high) {
-        return lengths.contour(low) + " to " + lengths.contour(high) + " is usual";
-    }
-
-    private static String use(Grip grip) {
-        return switch (grip.use()) {
-            case POWER -> "in the whole hand";
-            case THREE_FINGERS -> "by three fingers";
-            case FINGERTIPS -> "by the finger tips";
-        };
-    }
-
-    private void rest(Rest rest) {
-        List<String> touches = new ArrayList<>();
-        for (Rest.Touch touch : rest.touches()) {
-            touches.add(
-                    switch (touch.part()) {
-                        case BLADE -> "the blade's edge";
-                        case FERRULE -> "the ferrule";
-                        case CAP -> "the cap";
-                        case WOOD ->
-                                "the wood " + lengths.contour(touch.x()) + " behind the shoulder";
-                    });
-        }
-        if (!touches.isEmpty()) {
-            paper.row(
-                    "Table",
-                    rest.rolls() ? "it rolls" : "it lies",
-                    "on " + String.join(" and ", touches));
-        }
-    }
-
-    private void speeds(Speeds speeds) {
-        speed(
-                "roughing",
-                speeds.blank().leastRpm(),
-                speeds.blank().greatestRpm(),
-                speeds.blankMm());
-        speed(
-                "finishing",
-                speeds.finished().leastRpm(),
-                speeds.finished().greatestRpm(),
-                speeds.finishedMm());
-    }
-
-    /** A ceiling by a rule of thumb wants no more than its hundreds. */
-    private void speed(String label, double least, double greatest, double acrossMm) {
-        paper.row(
-                "Lathe",
-                label,
-                hundreds(least)
-                        + " to "
-                        + hundreds(greatest)
-                        + " rpm is a ceiling, "
-                        + lengths.contour(acrossMm)
-                        + " "
-                        + lengths.unit()
-                        + " across");
-    }
-
-    private static String hundreds(double rpm) {
-        return NumberText.fixed(Math.floor(rpm / 100) * 100, 0);
     }
 
     private void findings(ExaminedPiece piece) {

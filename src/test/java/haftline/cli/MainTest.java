@@ -155,8 +155,14 @@ class MainTest {
         DemoCopy demo =
                 DemoCopy.in(folder).change(Run.DEMO, "length_ratio: 1.25", "length_ratio: 0.2");
         Path out = folder.resolve("out");
+        Path old = out.resolve("citrus-zester-profile.dxf");
+        Files.createDirectories(out);
+        Files.writeString(old, "from before");
         Run run = Run.of("make", demo.set(), "--to", out.toString());
         assertThat(run.code()).isEqualTo(1);
+        assertThat(run.err())
+                .isEqualTo(
+                        "haftline: " + old + " is out of date: this piece cannot be drawn now\n");
         assertThat(run.out()).contains("citrus-zester: nothing, for it cannot be drawn");
         assertThat(out.resolve("shucker-section.svg")).exists();
         assertThat(out.resolve("citrus-zester-section.svg")).doesNotExist();

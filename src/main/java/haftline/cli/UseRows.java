@@ -1,0 +1,224 @@
+package haftline.cli;
+
+import haftline.figures.AdhesiveNeed;
+import haftline.figures.Figures;
+import haftline.figures.Grip;
+import haftline.figures.PullOut;
+import haftline.figures.Rest;
+import haftline.figures.Seasons;
+import haftline.figures.Share;
+import haftline.figures.Speeds;
+import haftline.figures.SplitIndex;
+import haftline.handle.Rules;
+import haftline.measure.NumberText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The rows of a piece's page that say how it behaves: in the hand, in a year, on the lathe. */
+final class UseRows {
+    /** mm³ in a millilitre. */
+    private static final double ML = 1000;
+
+    private final Paper paper;
+    private final LengthText lengths;
+
+    private UseRows(Paper paper, LengthText lengths) {
+        this.paper = paper;
+        this.lengths = lengths;
+    }
+
+    static void write(Paper paper, LengthText lengths, Figures figures, Optional<Speeds> speeds) {
+        UseRows rows = new UseRows(paper, lengths);
+        rows.mass(figures);
+        rows.adhesive(figures);
+        figures.splitIndex().ifPresent(rows::split);
+        PullOut.of(figures).ifPresent(rows::pullOut);
+        figures.seasons().ifPresent(rows::seasons);
+        rows.grip(figures.grip());
+        rows.rest(figures.rest());
+        speeds.ifPresent(rows::speeds);
+    }
+
+    private void mass(Figures figures) {
+        boolean withTang = figures.handle().brief().kit().blade().includesTang();
+        List<String> shares = new ArrayList<>();
+        for (Share share : figures.balance().shares()) {
+            shares.add(
+                    part(share.part(), withTang)
+                            + " "
+                            + NumberText.fixed(share.massG(), 1)
+                            + (share.estimated() ? " (estimated)" : ""));
+        }
+        paper.row(
+                "Mass",
+                "together",
+                NumberText.fixed(figures.balance().totalG(), 1),
+                "g",
+                String.join(", ", shares));
+        double x = figures.balance().fromFerruleFaceMm();
+        Rules.Balance target = figures.handle().brief().rules().balance();
+        figure(
+                "Balance",
+                x < 0 ? "in front of" : "behind",
+                lengths.contour(Math.abs(x)),
+                "",
+                "the ferrule's front; target "
+                        + lengths.contour(target.lowMm())
+                        + " to "
+                        + lengths.contour(target.highMm())
+                        + " behind");
+    }
+
+    private static String part(Share.Part part, boolean withTang) {
+        return part == Share.Part.BLADE && withTang
+                ? "blade and tang"
+                : part.name().toLowerCase(Locale.ROOT);
+    }
+
+    private void adhesive(Figures figures) {
+        AdhesiveNeed need = figures.adhesive();
+        String name = figures.handle().brief().adhesive().name();
+        if (need.tangMm3() > 0) {
+            millilitres("tang", need.tangMm3(), name);
+        }
+        if (need.capMm3() > 0) {
+            millilitres("cap", need.capMm3(), name);
+        }
+    }
+
+    private void millilitres(String label, double mm3, String name) {
+        // Rounded up: a drop too much is wiped off, a drop too little is a hollow.
+        double ml = Math.ceil(mm3 / ML * 100 - 1e-9) / 100;
+        paper.row("Adhesive", label, NumberText.fixed(ml, 2), "ml", name + "; no waste counted");
+    }
+
+    private void split(SplitIndex split) {
+        paper.row(
+                "Split",
+                "index",
+                NumberText.fixed(split.index(), 1),
+                "",
+                "a screening figure"
+                        + (split.estimated() ? " from estimated strengths" : "")
+                        + "; cherry with a 6 mm tang and 3 mm of wall is 1.0");
+    }
+
+    private void pullOut(PullOut pullOut) {
+        paper.row(
+                "Pull-out",
+                "force",
+                NumberText.fixed(Math.floor(pullOut.forceN() / 100) / 10, 1),
+                "kN",
+                "a screening figure, no strength: " + pullOut.model());
+    }
+
+    private void seasons(Seasons seasons) {
+        figure(
+                "Seasons",
+                "tenon shrinks",
+                lengths.difference(seasons.tenonShrinkMm()),
+                "",
+                "in a dry winter, "
+                        + percent(seasons.shopPercent())
+                        + " moisture down to "
+                        + percent(seasons.dryPercent())
+                        + (seasons.reliable() ? "" : ", a rough figure so far out"));
+        figure(
+                "Seasons",
+                "swell grows",
+                lengths.difference(seasons.swellGrowthMm()),
+                "",
+                "in a damp kitchen, at " + percent(seasons.dampPercent()));
+    }
+
+    private static String percent(double value) {
+        return NumberText.fixed(value, 0) + Paper.JOINED + "%";
+    }
+
+    private void grip(Grip grip) {
+        figure(
+                "Grip",
+                "greatest",
+                lengths.contour(grip.greatestMm()),
+                "",
+                usual(grip.diameterLowMm(), grip.diameterHighMm()) + " " + use(grip));
+        figure(
+                "Grip",
+                "to hold",
+                lengths.contour(grip.lengthMm()),
+                "",
+                usual(grip.lengthLowMm(), grip.lengthHighMm()));
+    }
+
+    private String usual(double low, double high) {
+        return lengths.contour(low) + " to " + lengths.contour(high) + " is usual";
+    }
+
+    private static String use(Grip grip) {
+        return switch (grip.use()) {
+            case POWER -> "in the whole hand";
+            case THREE_FINGERS -> "by three fingers";
+            case FINGERTIPS -> "by the finger tips";
+        };
+    }
+
+    private void rest(Rest rest) {
+        List<String> touches = new ArrayList<>();
+        for (Rest.Touch touch : rest.touches()) {
+            touches.add(
+                    switch (touch.part()) {
+                        case BLADE -> "the blade's edge";
+                        case FERRULE -> "the ferrule";
+                        case CAP -> "the cap";
+                        case WOOD ->
+                                "the wood " + lengths.contour(touch.x()) + " from the shoulder";
+                    });
+        }
+        if (!touches.isEmpty()) {
+            paper.row(
+                    "Table",
+                    rest.rolls() ? "it rolls" : "it lies",
+                    "on " + String.join(" and ", touches));
+        }
+    }
+
+    private void speeds(Speeds speeds) {
+        speed(
+                "roughing",
+                speeds.blank().leastRpm(),
+                speeds.blank().greatestRpm(),
+                speeds.blankMm());
+        speed(
+                "finishing",
+                speeds.finished().leastRpm(),
+                speeds.finished().greatestRpm(),
+                speeds.finishedMm());
+    }
+
+    /** A ceiling by a rule of thumb wants no more than its hundreds. */
+    private void speed(String label, double least, double greatest, double acrossMm) {
+        paper.row(
+                "Lathe",
+                label,
+                hundreds(least)
+                        + " to "
+                        + hundreds(greatest)
+                        + " rpm is a ceiling, "
+                        + lengths.contour(acrossMm)
+                        + " "
+                        + lengths.unit()
+                        + " across");
+    }
+
+    private static String hundreds(double rpm) {
+        return NumberText.fixed(Math.floor(rpm / 100) * 100, 0);
+    }
+
+    private void figure(
+            String margin, String label, String number, String fraction, String remark) {
+        String unit = lengths.unit() + (fraction.isEmpty() ? "" : " " + fraction);
+        paper.row(margin, label, number, unit, remark);
+    }
+}
