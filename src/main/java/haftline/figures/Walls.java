@@ -67,6 +67,9 @@ public final class Walls {
         Gap worst = least(handle.outline(), bore, edge, wander.startMm(), wander.slope(), from, to);
         double shortest =
                 worst.height() <= 0 ? 0 : shortest(handle.outline(), bore, edge, wander, from, to);
+        if (zone == Zone.BODY) {
+            shortest = Math.min(shortest, toButtFace(handle, bore));
+        }
         walls.add(
                 new Wall(
                         zone,
@@ -129,6 +132,17 @@ public final class Walls {
                             edge.radius(i) + wander.at(zb)));
         }
         return NearestDistance.ofEdges(outline.part(from, to), edges, true).distance();
+    }
+
+    /**
+     * What stands between the tang's bore and the butt's face, mm; 0 where the bore comes out of
+     * it. Under a cap's bore the web is the lesser of the two; a dome has no face but its pole.
+     */
+    private static double toButtFace(Handle handle, Bore tang) {
+        double left = handle.buttX() - tang.xAt(tang.reachMm());
+        return handle.capBore().isEmpty() || left <= 0
+                ? Math.max(0, left)
+                : Double.POSITIVE_INFINITY;
     }
 
     /**

@@ -10,6 +10,8 @@ public enum Code {
     BORE_THROUGH_DETAIL,
     /** The bottom or point of a bore comes too near the surface. */
     BORE_BOTTOM_TOO_NEAR,
+    /** The bore is shallower than the tang is long in it, so that the blade stands proud. */
+    BORE_TOO_SHALLOW,
     /** The two bores meet, or the web between them is thin. */
     BORES_MEET,
     /** The tang is longer than the wood. */

@@ -69,6 +69,7 @@ public final class Remedies {
                             .or(this::drillTruer)
                             .or(this::widerFerrule);
             case BORE_BOTTOM_TOO_NEAR -> thickenNode().or(this::shallower).or(this::longer);
+            case BORE_TOO_SHALLOW -> deeper();
             case BORES_MEET -> shallower().or(this::longer);
             case TANG_LONGER_THAN_WOOD -> longer();
             case PRESSED_IN_PLASTIC, PRESSED_WHERE_BONDED -> bonded();
@@ -268,6 +269,18 @@ public final class Remedies {
                                 deepest - f.value()));
     }
 
+    /** As deep as the rule would have it for the longest tang. */
+    private Optional<Remedy> deeper() {
+        double mm = finding.limit() + brief().rules().bores().depthAllowanceMm();
+        return search.mending(choices().toBuilder().tangDepthMm(mm).build())
+                .map(
+                        trial ->
+                                new Remedy(
+                                        Optional.of(trial.choices()),
+                                        "Drill the tang's bore " + length(mm, 1) + " deep",
+                                        mm));
+    }
+
     private Optional<Remedy> longer() {
         double ratio = ratio();
         Optional<RemedySearch.Found> found =
@@ -314,7 +327,7 @@ public final class Remedies {
         brief().rack().smallestAtLeast(wish).ifPresent(d -> tries.add(drilled(cap, d)));
         brief().rack().largestAtMost(wish).ifPresent(d -> tries.add(drilled(cap, d)));
         for (Choices changed : tries) {
-            Optional<Trial> trial = search.mending(changed);
+            Optional<Trial> trial = search.mending(changed).filter(this::fits);
             if (trial.isPresent()) {
                 var handle = trial.get().figures().handle();
                 Bore made = cap ? handle.capBore().orElseThrow() : handle.tangBore();
@@ -326,6 +339,16 @@ public final class Remedies {
             }
         }
         return Optional.empty();
+    }
+
+    /** A drill that the maker owns is no remedy where it leaves the fit as bad as it was. */
+    private boolean fits(Trial trial) {
+        return trial.findings().stream()
+                .noneMatch(
+                        now ->
+                                now.place() == finding.place()
+                                        && (now.code() == Code.BORE_LOOSE
+                                                || now.code() == Code.BORE_TIGHT));
     }
 
     private Choices drilled(boolean cap, Drill drill) {
@@ -439,9 +462,7 @@ public final class Remedies {
                                     + NumberText.fixed(value, 2)
                                     + " × blade: "
                                     + (balance
-                                            ? "balances "
-                                                    + length(outcome, 1)
-                                                    + " behind the ferrule's front face"
+                                            ? "balances " + Say.fromFace(outcome, units)
                                             : "length " + length(outcome, 1)),
                             outcome);
                 });

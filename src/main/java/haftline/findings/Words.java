@@ -51,7 +51,6 @@ public final class Words {
                     CANNOT_BE_DRAWN,
                     BORES_MEET ->
                     finding.gravity() == Gravity.STOP ? "geometry" : "common practice";
-            case FLAT_SPOT -> "from memory";
             case NO_FOOD_CLAIM, FIGURE_MISSING -> "what is not known is not claimed";
             default -> "common practice";
         };
@@ -60,27 +59,39 @@ public final class Words {
     private String message() {
         return switch (finding.code()) {
             case WALL_TOO_THIN ->
-                    "Wall "
-                            + wall()
-                            + " "
-                            + where()
-                            + at()
-                            + " at the worst wander, limit "
-                            + limit();
+                    finding.figure() < 0
+                            ? breaksOut()
+                            : "Wall "
+                                    + wall()
+                                    + " "
+                                    + where()
+                                    + at()
+                                    + " at the worst wander, limit "
+                                    + limit();
             case BORE_THROUGH_DETAIL ->
                     "The "
                             + finding.subject()
                             + at()
-                            + " is cut over the bore: wall "
-                            + wall()
+                            + " is cut "
+                            + (finding.figure() < 0
+                                    ? "into the bore by " + broken()
+                                    : "over the bore: wall " + wall())
                             + " at the worst wander, limit "
                             + limit();
+            case BORE_TOO_SHALLOW ->
+                    "The bore is "
+                            + length(finding.figure(), 1)
+                            + " deep and "
+                            + length(finding.limit(), 1)
+                            + " of tang goes into it: the blade will not come home";
             case BORE_BOTTOM_TOO_NEAR ->
                     finding.subject().equals("butt")
-                            ? "The bore's point comes within "
-                                    + wall()
-                                    + " of the butt, limit "
-                                    + limit()
+                            ? finding.figure() < 0
+                                    ? "The bore comes out of the butt by " + broken()
+                                    : "The bore's point comes within "
+                                            + wall()
+                                            + " of the butt, limit "
+                                            + limit()
                             : "The bore comes within "
                                     + wall()
                                     + " of the surface "
@@ -119,7 +130,11 @@ public final class Words {
                             + finding.subject()
                             + ": it has no fibres to part, and cracks; bond it";
             case PRESSED_WHERE_BONDED ->
-                    capital(finding.subject()) + " is bonded, not pressed in a round bore";
+                    capital(finding.subject())
+                            + " is bonded, not pressed in a round bore"
+                            + (finding.subject().startsWith("a flat")
+                                    ? ": bond it, cut a slot, or drill two holes side by side"
+                                    : "");
             case SPLIT_INDEX ->
                     "Split index "
                             + NumberText.fixed(finding.figure(), 1)
@@ -260,6 +275,13 @@ public final class Words {
     }
 
     private String shoulderGap() {
+        if (finding.subject().equals("open")) {
+            return "The tenon, "
+                    + figure()
+                    + " long, stands out of the open ferrule's front by "
+                    + length(finding.figure() - finding.limit(), 1)
+                    + ": trim it flush";
+        }
         return finding.subject().equals("tenon")
                 ? "The tenon, "
                         + figure()
@@ -278,6 +300,13 @@ public final class Words {
                     + " over the ferrule's smallest bore; a driven one wants 0 to "
                     + length(0.10, 2);
         }
+        if (finding.figure() < 0) {
+            return "The tenon is "
+                    + length(-finding.figure(), 2)
+                    + " wider than the ferrule's smallest bore; to bond it, it wants to be "
+                    + length(finding.limit(), 2)
+                    + " narrower";
+        }
         return "The tenon leaves "
                 + length(finding.figure(), 2)
                 + " in the ferrule's smallest bore, "
@@ -290,11 +319,15 @@ public final class Words {
     private String drillNotOnRack() {
         return switch (finding.subject()) {
             case "near enough" ->
-                    "The nearest drill on the rack, "
+                    "The bore of "
                             + length(finding.figure(), 2)
-                            + ", misses the wish of "
+                            + " misses the "
                             + length(finding.limit(), 2)
-                            + " for a pressed tang";
+                            + " that the pressed tang wants";
+            case "mouth" ->
+                    "The rack holds no drill of "
+                            + length(finding.figure(), 2)
+                            + " to open the mouth of the tang's bore";
             case "cap" ->
                     "The rack holds no drill of "
                             + length(finding.figure(), 2)
@@ -305,19 +338,23 @@ public final class Words {
     }
 
     private String boreLoose() {
+        String bore = finding.place() == Place.CAP ? "The cap's bore leaves " : "The bore leaves ";
+        String inside = finding.place() == Place.CAP ? " round the spigot" : " round the tang";
         return switch (finding.subject()) {
             case "pressed" ->
                     "The smallest tang finds no grip: the bore is wider by "
                             + length(finding.figure(), 2);
             case "sleeve" ->
-                    "The bore leaves "
+                    bore
                             + length(finding.figure(), 2)
-                            + " round the tang, over "
+                            + inside
+                            + " on the diameter, over "
                             + length(finding.limit(), 2)
                             + ": pack or sleeve it";
             default ->
-                    "The bore leaves "
+                    bore
                             + length(finding.figure(), 2)
+                            + inside
                             + " on the diameter, over "
                             + length(finding.limit(), 2)
                             + ": a thick glue line";
@@ -343,14 +380,28 @@ public final class Words {
     }
 
     private String balance() {
-        String at =
-                finding.figure() < 0
-                        ? length(-finding.figure(), 1) + " in front of"
-                        : length(finding.figure(), 1) + " behind";
         return "It balances "
-                + at
-                + " the ferrule's front face; the target ends at "
+                + Say.fromFace(finding.figure(), units)
+                + "; the target ends at "
                 + length(finding.limit(), 1);
+    }
+
+    private String breaksOut() {
+        return (finding.place() == Place.CAP ? "The cap's bore" : "The tang's bore")
+                + " breaks out of the "
+                + (finding.place() == Place.TENON ? "tenon" : "wood")
+                + at()
+                + " by "
+                + broken()
+                + " at the worst wander, limit "
+                + limit()
+                + " of wall";
+    }
+
+    /** A wall that is less than none, by how much. */
+    private String broken() {
+        String wall = Say.wall(finding.figure(), units);
+        return wall.startsWith("-") ? wall.substring(1) : wall;
     }
 
     private String where() {
@@ -366,8 +417,11 @@ public final class Words {
             return "";
         }
         // Nearer than a turner's pencil line it is the shoulder itself.
-        return Math.abs(finding.atX()) < 0.05
-                ? " at the shoulder"
+        if (Math.abs(finding.atX()) < 0.05) {
+            return " at the shoulder";
+        }
+        return finding.atX() < 0
+                ? " " + length(-finding.atX(), 1) + " in front of the shoulder"
                 : " at " + length(finding.atX(), 1);
     }
 

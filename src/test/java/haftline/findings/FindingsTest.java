@@ -25,6 +25,7 @@ import haftline.parts.Flare;
 import haftline.parts.FlatTang;
 import haftline.parts.RoundTang;
 import haftline.parts.Tang;
+import haftline.parts.TaperedTang;
 import haftline.shape.Butt;
 import haftline.shape.Detail;
 import haftline.shape.Join;
@@ -113,6 +114,10 @@ class FindingsTest {
                         Gravity.STOP,
                         b -> b.choose(Choices.builder().tangDepthMm(87.5))),
                 found(
+                        Code.BORE_TOO_SHALLOW,
+                        Gravity.STOP,
+                        b -> b.choose(Choices.builder().tangDepthMm(44))),
+                found(
                         Code.BORES_MEET,
                         Gravity.WARN,
                         b -> b.cap(cap(6, 9)).choose(Choices.builder().tangDepthMm(69))),
@@ -139,6 +144,10 @@ class FindingsTest {
                         Code.TENON_FIT,
                         Gravity.WARN,
                         b -> b.choose(Choices.builder().tenonDiameterMm(11.6))),
+                found(
+                        Code.TENON_FIT,
+                        Gravity.STOP,
+                        b -> b.choose(Choices.builder().tenonDiameterMm(13))),
                 found(
                         Code.PRESSED_IN_PLASTIC,
                         Gravity.STOP,
@@ -178,6 +187,28 @@ class FindingsTest {
                         Gravity.WARN,
                         b -> b.fit(Fit.PRESSED).choose(Choices.builder().tangDrillMm(6))),
                 found(
+                        Code.BORE_LOOSE,
+                        Gravity.WARN,
+                        b -> b.cap(cap(6, 9)).choose(Choices.builder().capDrillMm(7.5))),
+                found(
+                        Code.BORE_LOOSE,
+                        Gravity.WARN,
+                        b -> b.tang(tapered()).choose(Choices.builder().tangDrillMm(7.5))),
+                found(
+                        Code.BORE_LOOSE,
+                        Gravity.WARN,
+                        b ->
+                                b.tang(tapered())
+                                        .fit(Fit.PRESSED)
+                                        .choose(Choices.builder().tangDrillMm(7.5))),
+                found(
+                        Code.DRILL_NOT_ON_RACK,
+                        Gravity.WARN,
+                        b ->
+                                b.tang(tapered())
+                                        .fit(Fit.PRESSED)
+                                        .choose(Choices.builder().tangDrillMm(2))),
+                found(
                         Code.BORE_TIGHT,
                         Gravity.STOP,
                         b -> b.choose(Choices.builder().tangDrillMm(5.9))),
@@ -197,6 +228,10 @@ class FindingsTest {
                                         .fit(Fit.PRESSED)
                                         .choose(Choices.builder().tangDrillMm(5.2))),
                 found(Code.TANG_WILL_NOT_PASS, Gravity.STOP, b -> b.ferrule(lipped(5.9))),
+                found(
+                        Code.TANG_WILL_NOT_PASS,
+                        Gravity.STOP,
+                        b -> b.ferrule(lipped(6.5)).tang(flared())),
                 found(Code.FLARE_WANTS_COUNTERSINK, Gravity.NOTE, b -> b.tang(flared())),
                 found(
                         Code.CAP_PROUD,
@@ -281,6 +316,78 @@ class FindingsTest {
         tried.add(Code.CANNOT_BE_DRAWN);
 
         assertThat(tried).containsExactlyInAnyOrder(Code.values());
+    }
+
+    /**
+     * A wall that the maker's own limit allows is stopped all the same where the stop is higher.
+     */
+    @Test
+    void stopsAWallUnderTheStopWhateverItsOwnLimit() {
+        Brief thin = sound().choose(Choices.builder().nodeDiameterMm("node 0", 8.5)).brief();
+        Rules usual = thin.rules();
+        Rules easy =
+                new Rules(
+                        usual.lengths(),
+                        usual.fits(),
+                        usual.bores(),
+                        usual.tenons(),
+                        new Rules.Walls(0.5, 0.5, 0.5, 0.5, 0.5, 1.5),
+                        usual.wander(),
+                        usual.balance(),
+                        usual.blanks(),
+                        usual.climate(),
+                        usual.copying(),
+                        usual.readings());
+        Brief brief =
+                new Brief(
+                        thin.name(),
+                        thin.kit(),
+                        thin.metals(),
+                        thin.stock(),
+                        thin.adhesive(),
+                        thin.shape(),
+                        easy,
+                        thin.rack(),
+                        thin.choices());
+
+        assertThat(of(brief))
+                .anyMatch(
+                        finding ->
+                                finding.code() == Code.WALL_TOO_THIN
+                                        && finding.gravity() == Gravity.STOP
+                                        && finding.limit() == 1.5);
+    }
+
+    @Test
+    void namesTheDrillThatIsMissingAndNotTheOneThatIsThere() {
+        // 6.1 mm is there for the tang; what the flare of 8 mm wants is not.
+        Brief brief = sound().tang(flared()).rack(SampleStock.only(6.1)).brief();
+
+        assertThat(of(brief))
+                .filteredOn(finding -> finding.code() == Code.DRILL_NOT_ON_RACK)
+                .singleElement()
+                .satisfies(
+                        finding -> {
+                            assertThat(finding.figure()).isGreaterThan(7);
+                            assertThat(Words.message(finding, brief.stock(), Units.MM))
+                                    .contains("to open the mouth");
+                        });
+    }
+
+    @Test
+    void readingsThatDifferByJustTheLimitAgree() {
+        Measured apart = Measured.of(List.of(5.0, 5.15), 0.05);
+        Brief brief =
+                sound().tang(
+                                new RoundTang(
+                                        apart,
+                                        P1.exactly(45),
+                                        OptionalDouble.empty(),
+                                        Optional.empty()))
+                        .brief();
+
+        assertThat(apart.spread()).isGreaterThan(0.15);
+        assertThat(of(brief)).noneMatch(finding -> finding.code() == Code.READINGS_DISAGREE);
     }
 
     @Test
@@ -431,6 +538,15 @@ class FindingsTest {
         return new BarbedTang(
                 P1.exactly(5.5),
                 P1.exactly(6.2),
+                P1.exactly(45),
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    private static Tang tapered() {
+        return new TaperedTang(
+                P1.exactly(6.5),
+                P1.exactly(5),
                 P1.exactly(45),
                 OptionalDouble.empty(),
                 Optional.empty());
