@@ -124,7 +124,7 @@ class Maker:
                 {"bead": {"at": at, "width": width, "height": round(width * self.size(0.1, 0.5), 2)}},
                 {"cove": {"at": at, "width": width, "depth": round(width * self.size(0.1, 0.45), 2)}},
                 {"vee": {"at": at, "width": width, "depth": self.size(0.2, 1.5)}},
-                {"fillet": {"at": at, "width": width, "height": self.size(-0.8, 0.8)}},
+                {"fillet": {"at": at, "width": width, "height": self.r.choice([-1, 1]) * self.size(0.1, 0.8)}},
                 {"flat": {"at": at, "width": width}},
                 {"burnt line": {"at": at, "width": self.size(0.5, 1.5, 1), "depth": 0.4}},
             ]))

@@ -193,16 +193,19 @@ final class FitRules {
                                 clearance,
                                 2 * rules.lineThinMm(),
                                 "glue line"));
-            } else if (straight && clearance > rules.looseMm() + ROUNDING) {
+            } else if (straight && clearance > 2 * rules.lineThickMm() + ROUNDING) {
+                boolean loose = clearance > rules.looseMm() + ROUNDING;
                 boolean sleeve = clearance > rules.sleeveMm() + ROUNDING;
                 found.add(
                         Finding.mm(
                                 Code.BORE_LOOSE,
-                                Gravity.WARN,
+                                loose ? Gravity.WARN : Gravity.NOTE,
                                 Place.BORE,
                                 x,
                                 clearance,
-                                sleeve ? rules.sleeveMm() : rules.looseMm(),
+                                sleeve
+                                        ? rules.sleeveMm()
+                                        : loose ? rules.looseMm() : 2 * rules.lineThickMm(),
                                 sleeve ? "sleeve" : "glue line"));
             }
         } else if (straight) {

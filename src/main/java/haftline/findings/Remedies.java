@@ -1,6 +1,8 @@
 package haftline.findings;
 
+import haftline.figures.Balance;
 import haftline.figures.Figures;
+import haftline.figures.Share;
 import haftline.figures.Wall;
 import haftline.figures.Zone;
 import haftline.handle.Bore;
@@ -37,15 +39,21 @@ public final class Remedies {
     /** A node further from the thin place than this does little for it, mm. */
     private static final double NEAR = 30;
 
+    /** No cap is lighter, g; common practice, no source. */
+    private static final double LIGHTEST_CAP = 1;
+
+    /** A cap heavier by more than this is another kit. */
+    private static final double HEAVIEST_CAP_TIMES = 3;
+
     private final Finding finding;
     private final Figures figures;
     private final RemedySearch search;
     private final Units units;
 
-    private Remedies(Finding finding, Figures figures, Units units) {
+    private Remedies(Finding finding, Figures figures, Units units, boolean mayUnbalance) {
         this.finding = finding;
         this.figures = figures;
-        this.search = new RemedySearch(finding, figures);
+        this.search = new RemedySearch(finding, figures, mayUnbalance);
         this.units = units;
     }
 
@@ -55,10 +63,35 @@ public final class Remedies {
      * @param finding one of the findings on a handle
      * @param figures the figures of that handle
      * @param units unit of the lengths in the remedy's words
-     * @return a remedy that was tried, or empty where no single choice mends it
+     * @return a remedy that was tried, or empty where no single choice mends it; where each moves
+     *     the balance off its target, one that says so
      */
     public static Optional<Remedy> of(Finding finding, Figures figures, Units units) {
-        return new Remedies(finding, figures, units).find();
+        Optional<Remedy> clean = new Remedies(finding, figures, units, false).find();
+        if (clean.isPresent() || finding.gravity() == Gravity.NOTE) {
+            return clean;
+        }
+        return new Remedies(finding, figures, units, true).unbalancing();
+    }
+
+    private Optional<Remedy> unbalancing() {
+        return find().filter(remedy -> remedy.choices().isPresent())
+                .flatMap(
+                        remedy ->
+                                Trial.of(brief().withChoices(remedy.choices().get()))
+                                        .map(
+                                                trial ->
+                                                        new Remedy(
+                                                                remedy.choices(),
+                                                                remedy.change()
+                                                                        + "; it then balances "
+                                                                        + Say.fromFace(
+                                                                                trial.figures()
+                                                                                        .balance()
+                                                                                        .fromFerruleFaceMm(),
+                                                                                units)
+                                                                        + ", off its target",
+                                                                remedy.outcome())));
     }
 
     private Optional<Remedy> find() {
@@ -79,7 +112,8 @@ public final class Remedies {
             case SHOULDER_GAP -> ruleTenonLength();
             case CAP_PROUD -> deeperCap();
             case TOO_SLENDER, TOO_THICK -> resizeSwell();
-            case LENGTH_FOR_THE_HAND, BALANCE_OFF_TARGET -> relength();
+            case LENGTH_FOR_THE_HAND -> relength();
+            case BALANCE_OFF_TARGET -> rebalance();
             case BLANK_TOO_SMALL -> resizeSwell();
             default -> Optional.empty();
         };
@@ -466,6 +500,62 @@ public final class Remedies {
                                             : "length " + length(outcome, 1)),
                             outcome);
                 });
+    }
+
+    /** The length, the cap's mass or either, whichever reach the target by themselves. */
+    private Optional<Remedy> rebalance() {
+        Optional<Remedy> length = relength();
+        Optional<Remedy> cap = recap();
+        if (length.isEmpty()) {
+            return cap.map(r -> new Remedy(r.choices(), "Take " + r.change(), r.outcome()));
+        }
+        return length.map(
+                r ->
+                        new Remedy(
+                                r.choices(),
+                                r.change() + cap.map(c -> "; or take " + c.change()).orElse(""),
+                                r.outcome()));
+    }
+
+    /**
+     * The cap's mass that just meets the target, from the moments about it: linear, so solved and
+     * not searched, then rounded to the safe side and tried.
+     */
+    private Optional<Remedy> recap() {
+        Kit kit = brief().kit();
+        if (kit.cap().isEmpty()) {
+            return Optional.empty();
+        }
+        Balance balance = figures.balance();
+        Share cap =
+                balance.shares().stream()
+                        .filter(share -> share.part() == Share.Part.CAP)
+                        .findFirst()
+                        .orElseThrow();
+        double target = finding.limit() + figures.handle().ferruleFaceX();
+        double wanted =
+                cap.massG() + balance.totalG() * (target - balance.x()) / (cap.x() - target);
+        boolean heavier = finding.figure() < finding.limit();
+        double tenths = heavier ? Math.ceil(10 * wanted) : Math.floor(10 * wanted);
+        double massG = tenths / 10;
+        if (massG < LIGHTEST_CAP || massG > HEAVIEST_CAP_TIMES * cap.massG()) {
+            return Optional.empty();
+        }
+        Kit changed = kit.withCap(kit.cap().get().withMassG(massG));
+        return search.mending(brief().withKit(changed))
+                .map(
+                        trial -> {
+                            double at = trial.figures().balance().fromFerruleFaceMm();
+                            return new Remedy(
+                                    Optional.empty(),
+                                    "a cap of "
+                                            + NumberText.fixed(massG, 1)
+                                            + " g in place of "
+                                            + NumberText.fixed(cap.massG(), 1)
+                                            + " g: balances "
+                                            + Say.fromFace(at, units),
+                                    at);
+                        });
     }
 
     private static Optional<Remedy> remedy(

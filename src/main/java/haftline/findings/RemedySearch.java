@@ -16,7 +16,11 @@ final class RemedySearch {
     private final Figures figures;
     private final List<Finding> before;
 
-    RemedySearch(Finding finding, Figures figures) {
+    /** Whether a remedy may move the balance off its target, which weighs less than a wall. */
+    private final boolean mayUnbalance;
+
+    RemedySearch(Finding finding, Figures figures, boolean mayUnbalance) {
+        this.mayUnbalance = mayUnbalance;
         this.finding = finding;
         this.figures = figures;
         this.before = Findings.of(figures);
@@ -82,11 +86,11 @@ final class RemedySearch {
 
     Optional<Trial> mending(Choices changed) {
         return Trial.of(figures.handle().brief().withChoices(changed))
-                .filter(trial -> trial.mends(finding, before));
+                .filter(trial -> trial.mends(finding, before, mayUnbalance));
     }
 
     /** Tries a brief with other parts. */
     Optional<Trial> mending(Brief changed) {
-        return Trial.of(changed).filter(trial -> trial.mends(finding, before));
+        return Trial.of(changed).filter(trial -> trial.mends(finding, before, mayUnbalance));
     }
 }

@@ -17,7 +17,12 @@ final class Say {
 
     /** A place along the axis from the ferrule's front face. */
     static String fromFace(double mm, Units units) {
-        return length(Math.abs(mm), 1, units)
+        return fromFace(mm, 1, units);
+    }
+
+    /** A place along the axis from the ferrule's front face, as fine as is asked. */
+    static String fromFace(double mm, int decimals, Units units) {
+        return length(Math.abs(mm), decimals, units)
                 + (mm < 0 ? " in front of" : " behind")
                 + " the ferrule's front face";
     }

@@ -26,13 +26,17 @@ record Trial(Choices choices, Figures figures, List<Finding> findings) {
         return Optional.empty();
     }
 
-    /** Whether a finding is gone and no stop or warning came that was not there before. */
-    boolean mends(Finding finding, List<Finding> before) {
+    /**
+     * Whether a finding is gone and no stop or warning came that was not there before, but for one
+     * of the balance where that is allowed.
+     */
+    boolean mends(Finding finding, List<Finding> before, boolean mayUnbalance) {
         for (Finding now : findings) {
             if (now.isAbout(finding)) {
                 return false;
             }
-            if (now.gravity() != Gravity.NOTE && isNew(now, before)) {
+            boolean allowed = mayUnbalance && now.code() == Code.BALANCE_OFF_TARGET;
+            if (now.gravity() != Gravity.NOTE && !allowed && isNew(now, before)) {
                 return false;
             }
         }

@@ -8,6 +8,9 @@ import java.util.stream.Collectors;
 
 /** The words of a finding, made on demand: what is so, against what, and whose rule that is. */
 public final class Words {
+    /** Decimals of a mm beyond which nothing is told. */
+    private static final int FINEST = 3;
+
     private final Finding finding;
     private final Stock stock;
     private final Units units;
@@ -80,9 +83,9 @@ public final class Words {
                             + limit();
             case BORE_TOO_SHALLOW ->
                     "The bore is "
-                            + length(finding.figure(), 1)
+                            + figure()
                             + " deep and "
-                            + length(finding.limit(), 1)
+                            + against()
                             + " of tang goes into it: the blade will not come home";
             case BORE_BOTTOM_TOO_NEAR ->
                     finding.subject().equals("butt")
@@ -188,7 +191,7 @@ public final class Words {
                             + "\", where a run without a turn was asked: diameter "
                             + figure()
                             + " after "
-                            + limit();
+                            + against();
             case FLAT_SPOT ->
                     "The curvature jumps at \""
                             + finding.subject()
@@ -214,19 +217,19 @@ public final class Words {
                             + figure()
                             + at()
                             + " is slender for its use, at least "
-                            + limit();
+                            + against();
             case TOO_THICK ->
                     "Greatest diameter "
                             + figure()
                             + at()
                             + " is thick for its use, at most "
-                            + limit();
+                            + against();
             case LENGTH_FOR_THE_HAND ->
                     "The hand finds "
-                            + length(finding.figure(), 0)
+                            + length(finding.figure(), apart(0))
                             + " to hold; for its use "
                             + (finding.figure() < finding.limit() ? "at least " : "at most ")
-                            + length(finding.limit(), 0)
+                            + length(finding.limit(), apart(0))
                             + " is usual";
             case BALANCE_OFF_TARGET -> balance();
             case BLANK_TOO_SMALL ->
@@ -235,7 +238,7 @@ public final class Words {
                             + " is "
                             + figure()
                             + ", the piece wants "
-                            + limit()
+                            + against()
                             + (finding.gravity() == Gravity.STOP
                                     ? " finished"
                                     : " with its allowances");
@@ -286,7 +289,7 @@ public final class Words {
                 ? "The tenon, "
                         + figure()
                         + " long, fills the ferrule's "
-                        + limit()
+                        + against()
                         + " before the rim closes: a gap is left at the shoulder"
                 : "The ferrule's chamfer of "
                         + length(finding.figure(), 2)
@@ -381,9 +384,9 @@ public final class Words {
 
     private String balance() {
         return "It balances "
-                + Say.fromFace(finding.figure(), units)
+                + Say.fromFace(finding.figure(), apart(1), units)
                 + "; the target ends at "
-                + length(finding.limit(), 1);
+                + against();
     }
 
     private String breaksOut() {
@@ -426,11 +429,27 @@ public final class Words {
     }
 
     private String figure() {
-        return figureOf(finding.figure());
+        return length(finding.figure(), apart(1));
     }
 
+    private String against() {
+        return length(finding.limit(), apart(1));
+    }
+
+    /** The limit of a wall, which is itself rounded down. */
     private String limit() {
         return figureOf(finding.limit());
+    }
+
+    /** As many decimals as tell a figure from its limit, but no more than a thousandth shows. */
+    private int apart(int decimals) {
+        int shown = decimals;
+        while (shown < FINEST
+                && length(Math.abs(finding.figure()), shown)
+                        .equals(length(Math.abs(finding.limit()), shown))) {
+            shown++;
+        }
+        return shown;
     }
 
     private String wall() {

@@ -375,6 +375,61 @@ class FindingsTest {
     }
 
     @Test
+    void saysInWordsWhatANegativeWallOrTenonMeans() {
+        assertThat(told(Code.WALL_TOO_THIN, haftline.findings.Place.CAP, 79.36, -3.65, 1.5, ""))
+                .isEqualTo(
+                        "The cap's bore breaks out of the wood at 79.4 mm by 3.7 mm at the worst"
+                                + " wander, limit 1.5 mm of wall");
+        assertThat(told(Code.WALL_TOO_THIN, haftline.findings.Place.TENON, -0.5, 2.36, 2.5, ""))
+                .isEqualTo(
+                        "Wall 2.3 mm on the tenon 0.5 mm in front of the shoulder at the worst"
+                                + " wander, limit 2.5 mm");
+        assertThat(told(Code.TENON_FIT, haftline.findings.Place.TENON, 0, -1.1, 0.05, "bonded"))
+                .startsWith("The tenon is 1.10 mm wider than the ferrule's smallest bore");
+        assertThat(
+                        told(
+                                Code.BORE_BOTTOM_TOO_NEAR,
+                                haftline.findings.Place.CAP,
+                                105,
+                                -31.36,
+                                1.5,
+                                "butt"))
+                .isEqualTo("The bore comes out of the butt by 31.4 mm");
+    }
+
+    /** A figure that misses its limit by less than its last decimal is told more finely. */
+    @Test
+    void tellsAFigureFromItsLimit() {
+        assertThat(told(Code.BALANCE_OFF_TARGET, haftline.findings.Place.PIECE, 3, 15.02, 15, ""))
+                .isEqualTo(
+                        "It balances 15.02 mm behind the ferrule's front face; the target ends at"
+                                + " 15.00 mm");
+        assertThat(
+                        told(
+                                Code.LENGTH_FOR_THE_HAND,
+                                haftline.findings.Place.PIECE,
+                                Double.NaN,
+                                99.6,
+                                100,
+                                "common practice"))
+                .contains("99.6 mm to hold")
+                .contains("at least 100.0 mm");
+    }
+
+    private static String told(
+            Code code,
+            haftline.findings.Place place,
+            double x,
+            double figure,
+            double limit,
+            String subject) {
+        return Words.message(
+                Finding.mm(code, Gravity.WARN, place, x, figure, limit, subject),
+                SampleStock.cherry(),
+                Units.MM);
+    }
+
+    @Test
     void readingsThatDifferByJustTheLimitAgree() {
         Measured apart = Measured.of(List.of(5.0, 5.15), 0.05);
         Brief brief =
