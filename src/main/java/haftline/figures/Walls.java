@@ -2,6 +2,7 @@ package haftline.figures;
 
 import haftline.curve.Edge;
 import haftline.curve.Gap;
+import haftline.curve.Nearest;
 import haftline.curve.NearestDistance;
 import haftline.curve.Outline;
 import haftline.handle.Bore;
@@ -65,10 +66,19 @@ public final class Walls {
             return;
         }
         Gap worst = least(handle.outline(), bore, edge, wander.startMm(), wander.slope(), from, to);
-        double shortest =
-                worst.height() <= 0 ? 0 : shortest(handle.outline(), bore, edge, wander, from, to);
-        if (zone == Zone.BODY) {
-            shortest = Math.min(shortest, toButtFace(handle, bore));
+        // The upright wall is itself a distance between the two surfaces.
+        double shortest = Math.max(worst.height(), 0);
+        double shortestX = worst.x();
+        if (shortest > 0) {
+            Nearest nearest = shortest(handle.outline(), bore, edge, wander, from, to);
+            if (nearest.distance() < shortest) {
+                shortest = nearest.distance();
+                shortestX = nearest.onOutline().x();
+            }
+        }
+        if (zone == Zone.BODY && toButtFace(handle, bore) < shortest) {
+            shortest = toButtFace(handle, bore);
+            shortestX = handle.buttX();
         }
         walls.add(
                 new Wall(
@@ -76,8 +86,8 @@ public final class Walls {
                         nominal.height(),
                         worst.height(),
                         worst.x(),
-                        // The upright wall is itself a distance between the two surfaces.
-                        Math.min(shortest, Math.max(worst.height(), 0)),
+                        shortest,
+                        shortestX,
                         limit));
     }
 
@@ -118,7 +128,7 @@ public final class Walls {
      * Shortest way from the wandered edge, every piece of it, to the outline of a stretch, its step
      * faces included.
      */
-    private static double shortest(
+    private static Nearest shortest(
             Outline outline, Bore bore, BoreProfile edge, Wander wander, double from, double to) {
         List<Edge> edges = new ArrayList<>(edge.size());
         for (int i = 1; i < edge.size(); i++) {
@@ -131,7 +141,7 @@ public final class Walls {
                             bore.xAt(zb),
                             edge.radius(i) + wander.at(zb)));
         }
-        return NearestDistance.ofEdges(outline.part(from, to), edges, true).distance();
+        return NearestDistance.ofEdges(outline.part(from, to), edges, true);
     }
 
     /**

@@ -418,15 +418,17 @@ final class FitRules {
                     handle.fit().seatX()
                             + tang.flare().get().length().greatest()
                             - handle.tenonEndX();
-            if (into > 0) {
+            double wide = tang.flare().get().diameter().greatest();
+            double bore = handle.tangBore().deepest().diameterMm();
+            if (into > 0 && wide > bore) {
                 found.add(
                         Finding.mm(
                                 Code.FLARE_WANTS_COUNTERSINK,
                                 Gravity.NOTE,
                                 Place.BORE,
                                 handle.tenonEndX(),
-                                tang.flare().get().diameter().greatest(),
-                                into,
+                                wide,
+                                bore,
                                 ""));
             }
         }

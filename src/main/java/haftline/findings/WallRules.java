@@ -36,14 +36,17 @@ final class WallRules {
             String detail = wall.zone() == Zone.TENON ? "" : detailAt(handle, wall.atX());
             Code code = detail.isEmpty() ? Code.WALL_TOO_THIN : Code.BORE_THROUGH_DETAIL;
             found.add(Finding.mm(code, gravity, place, wall.atX(), wall.worstMm(), limit, detail));
-        } else if (wall.shortestWorstMm() < least && !isAtButt(handle, wall)) {
+        }
+        // A bottom that stops is told beside a wall that only warns.
+        double bottom = wall.worstMm() < least ? stop : least;
+        if (wall.worstMm() >= stop && wall.shortestWorstMm() < bottom && !isAtButt(handle, wall)) {
             Gravity gravity = wall.shortestWorstMm() < stop ? Gravity.STOP : Gravity.WARN;
             found.add(
                     Finding.mm(
                             Code.BORE_BOTTOM_TOO_NEAR,
                             gravity,
                             place,
-                            wall.atX(),
+                            wall.shortestAtX(),
                             wall.shortestWorstMm(),
                             gravity == Gravity.STOP ? stop : wall.limitMm(),
                             ""));

@@ -172,9 +172,9 @@ public final class Words {
             case FLARE_WANTS_COUNTERSINK ->
                     "The tang's root flares to "
                             + length(finding.figure(), 2)
-                            + ": open the bore's mouth for it, "
-                            + length(finding.limit(), 1)
-                            + " deep";
+                            + ", wider than the bore of "
+                            + length(finding.limit(), 2)
+                            + ": the bore's mouth is opened for it";
             case CAP_PROUD ->
                     finding.subject().equals("spigot")
                             ? "The cap's spigot is "

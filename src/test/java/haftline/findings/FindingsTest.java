@@ -358,6 +358,31 @@ class FindingsTest {
                                         && finding.limit() == 1.5);
     }
 
+    /** A flat bottom 0.3 mm before a deep sunk band, and a waist that alone would only warn. */
+    @Test
+    void tellsABottomThatStopsBesideAWallThatWarns() {
+        Drill flat = Drill.of(6.1, "6.1 flat").withPointAngleDeg(180);
+        Brief brief =
+                sound().rack(Rack.of(List.of(flat)))
+                        .detail(new Detail.Fillet(new Place.FromShoulder(38.5), 2, -6))
+                        .choose(
+                                Choices.builder()
+                                        .nodeDiameterMm("node 0", 11.5)
+                                        .tangDepthMm(11.5 + 37.2))
+                        .brief();
+
+        assertThat(of(brief))
+                .anyMatch(
+                        finding ->
+                                finding.code() == Code.WALL_TOO_THIN
+                                        && finding.gravity() == Gravity.WARN)
+                .anyMatch(
+                        finding ->
+                                finding.code() == Code.BORE_BOTTOM_TOO_NEAR
+                                        && finding.gravity() == Gravity.STOP
+                                        && Math.abs(finding.atX() - 37.5) < 1e-9);
+    }
+
     @Test
     void namesTheDrillThatIsMissingAndNotTheOneThatIsThere() {
         // 6.1 mm is there for the tang; what the flare of 8 mm wants is not.
