@@ -21,6 +21,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * Remedies for findings. Each is tried on the handle before it is named: the changed choices are
@@ -50,10 +51,10 @@ public final class Remedies {
     private final RemedySearch search;
     private final Units units;
 
-    private Remedies(Finding finding, Figures figures, Units units, boolean mayUnbalance) {
+    private Remedies(Finding finding, Figures figures, Units units, boolean atACost) {
         this.finding = finding;
         this.figures = figures;
-        this.search = new RemedySearch(finding, figures, mayUnbalance);
+        this.search = new RemedySearch(finding, figures, atACost);
         this.units = units;
     }
 
@@ -63,18 +64,18 @@ public final class Remedies {
      * @param finding one of the findings on a handle
      * @param figures the figures of that handle
      * @param units unit of the lengths in the remedy's words
-     * @return a remedy that was tried, or empty where no single choice mends it; where each moves
-     *     the balance off its target, one that says so
+     * @return a remedy that was tried, or empty where no single choice mends it; where each costs
+     *     the balance its target, or a stop a warning, one that says so
      */
     public static Optional<Remedy> of(Finding finding, Figures figures, Units units) {
         Optional<Remedy> clean = new Remedies(finding, figures, units, false).find();
         if (clean.isPresent() || finding.gravity() == Gravity.NOTE) {
             return clean;
         }
-        return new Remedies(finding, figures, units, true).unbalancing();
+        return new Remedies(finding, figures, units, true).atACost();
     }
 
-    private Optional<Remedy> unbalancing() {
+    private Optional<Remedy> atACost() {
         return find().filter(remedy -> remedy.choices().isPresent())
                 .flatMap(
                         remedy ->
@@ -83,15 +84,19 @@ public final class Remedies {
                                                 trial ->
                                                         new Remedy(
                                                                 remedy.choices(),
-                                                                remedy.change()
-                                                                        + "; it then balances "
-                                                                        + Say.fromFace(
-                                                                                trial.figures()
-                                                                                        .balance()
-                                                                                        .fromFerruleFaceMm(),
-                                                                                units)
-                                                                        + ", off its target",
+                                                                remedy.change() + cost(trial),
                                                                 remedy.outcome())));
+    }
+
+    private String cost(Trial trial) {
+        return search.warningsOf(trial).stream()
+                .map(now -> Words.message(now, brief().stock(), units))
+                .map(
+                        text ->
+                                "; but then "
+                                        + Character.toLowerCase(text.charAt(0))
+                                        + text.substring(1))
+                .collect(Collectors.joining());
     }
 
     private Optional<Remedy> find() {

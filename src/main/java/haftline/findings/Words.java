@@ -49,6 +49,7 @@ public final class Words {
             case TOO_SLENDER, TOO_THICK, LENGTH_FOR_THE_HAND -> finding.subject();
             case STOCK_IRRITATES -> cautionSources(stock);
             case TANG_LONGER_THAN_WOOD,
+                    BORE_TOO_SHALLOW,
                     BORE_TIGHT,
                     TANG_WILL_NOT_PASS,
                     CANNOT_BE_DRAWN,

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import haftline.figures.Figures;
 import haftline.handle.Brief;
+import haftline.handle.Fit;
 import haftline.handle.Handle;
 import haftline.handle.P1;
 import haftline.handle.RandomHandles;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
 import haftline.handle.Rules;
+import haftline.handle.SampleStock;
+import haftline.handle.TestBrief;
 import haftline.measure.Units;
 import java.util.EnumMap;
 import java.util.List;
@@ -59,8 +62,10 @@ class RemediesTest {
                 .noneMatch(now -> now.isAbout(finding));
         for (Finding now : after) {
             boolean told =
-                    now.code() == Code.BALANCE_OFF_TARGET
-                            && remedy.change().contains("it then balances");
+                    now.gravity() == Gravity.WARN
+                            && (finding.gravity() == Gravity.STOP
+                                    || now.code() == Code.BALANCE_OFF_TARGET)
+                            && remedy.change().contains("; but then ");
             if (now.gravity() != Gravity.NOTE && !told) {
                 assertThat(before)
                         .as("%s brought %s, seed %d", remedy.change(), now.code(), SEED)
@@ -116,6 +121,27 @@ class RemediesTest {
                         "a cap of 8\\.[567] g in place of 5\\.0 g: balances 12\\.[01] mm behind");
     }
 
+    /** A tang pressed in plastics is bonded even where the wider bore then leaves a thin wall. */
+    @Test
+    void curesAStopAtTheCostOfAWarningAndSaysSo() {
+        Brief brief =
+                new TestBrief()
+                        .stock(SampleStock.acrylic())
+                        .smooth(0.2, 12.9)
+                        .fit(Fit.PRESSED)
+                        .brief();
+        Figures figures = Figures.of(P1.handle(brief));
+        Finding pressed =
+                Findings.of(figures).stream()
+                        .filter(finding -> finding.code() == Code.PRESSED_IN_PLASTIC)
+                        .findFirst()
+                        .orElseThrow();
+
+        assertThat(Remedies.of(pressed, figures, Units.MM).orElseThrow().change())
+                .startsWith("Bond it in a bore of ")
+                .contains("; but then wall 3.4 mm on the body");
+    }
+
     /** Where every cure of a wall moves the balance off its target, the cure says so. */
     @Test
     void tellsWhatTheCureOfAWallDoesToTheBalance() {
@@ -125,7 +151,8 @@ class RemediesTest {
             Figures figures = Figures.of(random.next());
             for (Finding finding : Findings.of(figures)) {
                 Optional<Remedy> remedy = Remedies.of(finding, figures, Units.MM);
-                if (remedy.isPresent() && remedy.get().change().contains("it then balances")) {
+                if (remedy.isPresent()
+                        && remedy.get().change().contains("; but then it balances")) {
                     Brief changed =
                             figures.handle()
                                     .brief()
