@@ -11,6 +11,7 @@ CODE is the exit code with which the program ended: 1 if and only if a finding i
 much deeper than the tang the bore must be; 2 where not said, `none` to leave it out.
 """
 
+import bisect
 import json
 import math
 import sys
@@ -378,8 +379,8 @@ class Piece:
         if worst <= 0:
             self.near(zone + " shortest where it breaks out", theirs, 0, 0)
             return
-        edge = []
         z_breaks = sorted({0.0, *bore.breaks()})
+        edge = list(z_breaks)
         for a, b in zip(z_breaks, z_breaks[1:]):
             n = max(4, int((b - a) / 0.2))
             edge += [(a + (b - a) * i / n) for i in range(n + 1)]
@@ -405,7 +406,6 @@ class Piece:
         outer.sort()
         best = worst
         xs = [q[0] for q in outer]
-        import bisect
         for x, r in points:
             i = bisect.bisect_left(xs, x - best)
             while i < len(outer) and xs[i] <= x + best:
