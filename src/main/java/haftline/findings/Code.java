@@ -16,6 +16,8 @@ public enum Code {
     BORES_MEET,
     /** The tang is longer than the wood. */
     TANG_LONGER_THAN_WOOD,
+    /** The tang ends within the ferrule and does not reach the wood. */
+    TANG_SHORT_OF_WOOD,
     /** Wood stands away from the ferrule at the shoulder, or the ferrule overhangs it. */
     SHOULDER_GAP,
     /** The ferrule comes loose in a dry winter. */

@@ -135,7 +135,7 @@ final class FitRules {
                                 Finding.Unit.PLAIN,
                                 split.estimated() ? "estimated" : ""));
             }
-        } else if (brief.stock() instanceof Wood) {
+        } else if (brief.stock() instanceof Wood && handle.fit().engagedMm() > 0) {
             found.add(
                     Finding.plain(
                             Code.FIGURE_MISSING,
@@ -147,6 +147,18 @@ final class FitRules {
 
     /** The longest tang must go in before its seating face meets the ferrule. */
     private static void addDepth(Handle handle, List<Finding> found) {
+        if (handle.fit().engagedMm() <= 0) {
+            found.add(
+                    Finding.mm(
+                            Code.TANG_SHORT_OF_WOOD,
+                            Gravity.STOP,
+                            Place.TANG,
+                            handle.fit().tipX(),
+                            handle.fit().engagedMm(),
+                            0,
+                            ""));
+            return;
+        }
         Measured length = handle.brief().kit().tang().length();
         double longest = handle.fit().engagedMm() + length.greatest() - length.mean();
         double deep = handle.tangBore().deepest().depthMm();
@@ -412,6 +424,14 @@ final class FitRules {
                                 hole,
                                 ""));
             }
+        }
+        if (ferrule.lipMm() > handle.brief().kit().seatMm() && ferrule.lipHoleMm().isEmpty()) {
+            found.add(
+                    Finding.plain(
+                            Code.FIGURE_MISSING,
+                            Gravity.NOTE,
+                            Place.FERRULE,
+                            "the hole in the ferrule's lip, which the tang must pass"));
         }
         if (tang.flare().isPresent()) {
             double into =

@@ -40,10 +40,12 @@ public final class Remedies {
     /** A node further from the thin place than this does little for it, mm. */
     private static final double NEAR = 30;
 
-    /** No cap is lighter, g; common practice, no source. */
-    private static final double LIGHTEST_CAP = 1;
+    /**
+     * A cap outside of these multiples of the present one's mass is another kit: from brass to
+     * aluminium is about a third.
+     */
+    private static final double LIGHTEST_CAP_TIMES = 0.3;
 
-    /** A cap heavier by more than this is another kit. */
     private static final double HEAVIEST_CAP_TIMES = 3;
 
     private final Finding finding;
@@ -543,7 +545,7 @@ public final class Remedies {
         boolean heavier = finding.figure() < finding.limit();
         double tenths = heavier ? Math.ceil(10 * wanted) : Math.floor(10 * wanted);
         double massG = tenths / 10;
-        if (massG < LIGHTEST_CAP || massG > HEAVIEST_CAP_TIMES * cap.massG()) {
+        if (massG < LIGHTEST_CAP_TIMES * cap.massG() || massG > HEAVIEST_CAP_TIMES * cap.massG()) {
             return Optional.empty();
         }
         Kit changed = kit.withCap(kit.cap().get().withMassG(massG));

@@ -50,6 +50,7 @@ public final class Words {
             case STOCK_IRRITATES -> cautionSources(stock);
             case TANG_LONGER_THAN_WOOD,
                     BORE_TOO_SHALLOW,
+                    TANG_SHORT_OF_WOOD,
                     BORE_TIGHT,
                     TANG_WILL_NOT_PASS,
                     CANNOT_BE_DRAWN,
@@ -113,6 +114,10 @@ public final class Words {
             case TANG_LONGER_THAN_WOOD ->
                     "The tang is longer than the wood by "
                             + length(finding.figure() - finding.limit(), 1);
+            case TANG_SHORT_OF_WOOD ->
+                    "The tang ends "
+                            + length(-finding.figure(), 1)
+                            + " in front of the wood: nothing holds the blade";
             case SHOULDER_GAP -> shoulderGap();
             case FERRULE_LOOSE_IN_WINTER ->
                     finding.subject().equals("driven")

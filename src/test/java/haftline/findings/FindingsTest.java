@@ -126,6 +126,7 @@ class FindingsTest {
                         Gravity.STOP,
                         b -> b.cap(cap(6, 9)).choose(Choices.builder().tangDepthMm(82))),
                 found(Code.TANG_LONGER_THAN_WOOD, Gravity.STOP, b -> b.tang(P1.round(6, 96))),
+                found(Code.TANG_SHORT_OF_WOOD, Gravity.STOP, b -> b.tang(P1.round(6, 0.4))),
                 found(
                         Code.SHOULDER_GAP,
                         Gravity.WARN,
@@ -304,6 +305,30 @@ class FindingsTest {
         assertThat(findings).allMatch(finding -> finding.gravity() == Gravity.NOTE);
         assertThat(findings.stream().map(Finding::code))
                 .contains(Code.NO_AIR_PATH, Code.NO_FOOD_CLAIM);
+    }
+
+    @Test
+    void asksForTheLipsHoleWhereItWasNotMeasured() {
+        Ferrule known = lipped(7);
+        Ferrule unknown =
+                new Ferrule(
+                        known.bore(),
+                        known.outside(),
+                        known.outsideLeast(),
+                        known.length(),
+                        known.lipMm(),
+                        OptionalDouble.empty(),
+                        known.chamferMm(),
+                        known.material(),
+                        known.massG());
+
+        assertThat(of(sound().ferrule(unknown).brief()))
+                .anyMatch(
+                        finding ->
+                                finding.code() == Code.FIGURE_MISSING
+                                        && finding.subject().contains("lip"));
+        assertThat(of(sound().ferrule(known).brief()))
+                .noneMatch(finding -> finding.subject().contains("lip"));
     }
 
     @Test
