@@ -264,7 +264,7 @@ public final class Words {
                     "Not known: "
                             + finding.subject()
                             + "; what depends on it is left out or estimated";
-            case CANNOT_BE_DRAWN -> finding.subject();
+            case CANNOT_BE_DRAWN -> finding.subject() + room();
         };
     }
 
@@ -281,6 +281,15 @@ public final class Words {
                 .map(caution -> caution.source().title())
                 .distinct()
                 .collect(Collectors.joining("; "));
+    }
+
+    /** What there is and what is the least, where the reason is too little of something. */
+    private String room() {
+        boolean tooLittle =
+                finding.unit() == Finding.Unit.MM
+                        && finding.limit() > 0
+                        && finding.figure() < finding.limit();
+        return tooLittle ? ": " + figure() + ", at least " + against() : "";
     }
 
     private String shoulderGap() {

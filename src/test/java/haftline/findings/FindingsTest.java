@@ -544,7 +544,7 @@ class FindingsTest {
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.gravity()).isEqualTo(Gravity.STOP));
         assertThat(Words.message(findings.get(0), brief.stock(), Units.MM))
-                .contains("make the handle longer");
+                .contains("make the handle longer: 7.0 mm, at least 10.0 mm");
     }
 
     @Test
