@@ -376,7 +376,7 @@ class Piece:
 
     def shortest(self, zone, w, bore, segments, e0, k, worst):
         theirs = w["shortest_worst_mm"]
-        if worst <= 0:
+        if worst <= 0 or bore.x(bore.reach) >= self.right and zone == "body":
             self.near(zone + " shortest where it breaks out", theirs, 0, 0)
             return
         z_breaks = sorted({0.0, *bore.breaks()})

@@ -120,7 +120,7 @@ final class WallRules {
                         Finding.mm(
                                 Code.BORE_BOTTOM_TOO_NEAR,
                                 gravity,
-                                Place.CAP,
+                                Place.BODY,
                                 tip,
                                 left,
                                 gravity == Gravity.STOP ? stop : limit,

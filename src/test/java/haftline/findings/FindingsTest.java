@@ -409,6 +409,20 @@ class FindingsTest {
     }
 
     @Test
+    void theButtOfAPieceWithoutCapIsBody() {
+        Brief brief = sound().choose(Choices.builder().tangDepthMm(87.5)).brief();
+
+        assertThat(of(brief))
+                .filteredOn(finding -> finding.code() == Code.BORE_BOTTOM_TOO_NEAR)
+                .singleElement()
+                .satisfies(
+                        finding -> {
+                            assertThat(finding.place()).isEqualTo(haftline.findings.Place.BODY);
+                            assertThat(finding.subject()).isEqualTo("butt");
+                        });
+    }
+
+    @Test
     void namesTheDrillThatIsMissingAndNotTheOneThatIsThere() {
         // 6.1 mm is there for the tang; what the flare of 8 mm wants is not.
         Brief brief = sound().tang(flared()).rack(SampleStock.only(6.1)).brief();
