@@ -35,18 +35,18 @@ final class ClippedBores {
             if (to > from) {
                 Segment segment = handle.outline().segmentAt((from + to) / 2);
                 for (int k = 0; k < LOOKS; k++) {
-                    double[] part =
-                            piece(
-                                    segment,
-                                    bores,
-                                    from + (to - from) * k / LOOKS,
-                                    from + (to - from) * (k + 1) / LOOKS);
+                    double[] part = piece(segment, bores, look(from, to, k), look(from, to, k + 1));
                     volume += part[0];
                     moment += part[1];
                 }
             }
         }
         return new double[] {volume, moment};
+    }
+
+    /** Where a look begins; the last one ends where the stretch ends, to the last bit. */
+    private static double look(double from, double to, int k) {
+        return k == LOOKS ? to : from + (to - from) * k / LOOKS;
     }
 
     private static double[] breaks(Outline outline, List<Bore> bores) {

@@ -9,8 +9,9 @@ package haftline.figures;
  *     breaks out
  * @param atX where the worst wall is, mm from the shoulder
  * @param shortestWorstMm shortest distance between the bore's surface, wandered to the worst
- *     azimuth, its bottom and point included, and the outline of the zone, mm; 0 where the bore
- *     breaks out
+ *     azimuth, its bottom and point included, and the outline of the zone, mm, the butt's face
+ *     included where no cap's bore opens it; 0 where the bore breaks out
+ * @param shortestAtX where on the surface that is, mm from the shoulder
  * @param limitMm the maker's limit for this zone and stock, mm
  */
 public record Wall(
@@ -19,6 +20,7 @@ public record Wall(
         double worstMm,
         double atX,
         double shortestWorstMm,
+        double shortestAtX,
         double limitMm) {
     /**
      * What is left over the limit.

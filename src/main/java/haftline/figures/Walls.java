@@ -2,6 +2,7 @@ package haftline.figures;
 
 import haftline.curve.Edge;
 import haftline.curve.Gap;
+import haftline.curve.Nearest;
 import haftline.curve.NearestDistance;
 import haftline.curve.Outline;
 import haftline.handle.Bore;
@@ -65,16 +66,28 @@ public final class Walls {
             return;
         }
         Gap worst = least(handle.outline(), bore, edge, wander.startMm(), wander.slope(), from, to);
-        double shortest =
-                worst.height() <= 0 ? 0 : shortest(handle.outline(), bore, edge, wander, from, to);
+        // The upright wall is itself a distance between the two surfaces.
+        double shortest = Math.max(worst.height(), 0);
+        double shortestX = worst.x();
+        if (shortest > 0) {
+            Nearest nearest = shortest(handle.outline(), bore, edge, wander, from, to);
+            if (nearest.distance() < shortest) {
+                shortest = nearest.distance();
+                shortestX = nearest.onOutline().x();
+            }
+        }
+        if (zone == Zone.BODY && toButtFace(handle, bore) < shortest) {
+            shortest = toButtFace(handle, bore);
+            shortestX = handle.buttX();
+        }
         walls.add(
                 new Wall(
                         zone,
                         nominal.height(),
                         worst.height(),
                         worst.x(),
-                        // The upright wall is itself a distance between the two surfaces.
-                        Math.min(shortest, Math.max(worst.height(), 0)),
+                        shortest,
+                        shortestX,
                         limit));
     }
 
@@ -115,7 +128,7 @@ public final class Walls {
      * Shortest way from the wandered edge, every piece of it, to the outline of a stretch, its step
      * faces included.
      */
-    private static double shortest(
+    private static Nearest shortest(
             Outline outline, Bore bore, BoreProfile edge, Wander wander, double from, double to) {
         List<Edge> edges = new ArrayList<>(edge.size());
         for (int i = 1; i < edge.size(); i++) {
@@ -128,7 +141,18 @@ public final class Walls {
                             bore.xAt(zb),
                             edge.radius(i) + wander.at(zb)));
         }
-        return NearestDistance.ofEdges(outline.part(from, to), edges, true).distance();
+        return NearestDistance.ofEdges(outline.part(from, to), edges, true);
+    }
+
+    /**
+     * What stands between the tang's bore and the butt's face, mm; 0 where the bore comes out of
+     * it. Under a cap's bore the web is the lesser of the two; a dome has no face but its pole.
+     */
+    private static double toButtFace(Handle handle, Bore tang) {
+        double left = handle.buttX() - tang.xAt(tang.reachMm());
+        return handle.capBore().isEmpty() || left <= 0
+                ? Math.max(0, left)
+                : Double.POSITIVE_INFINITY;
     }
 
     /**

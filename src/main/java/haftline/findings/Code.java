@@ -10,10 +10,14 @@ public enum Code {
     BORE_THROUGH_DETAIL,
     /** The bottom or point of a bore comes too near the surface. */
     BORE_BOTTOM_TOO_NEAR,
+    /** The bore is shallower than the tang is long in it, so that the blade stands proud. */
+    BORE_TOO_SHALLOW,
     /** The two bores meet, or the web between them is thin. */
     BORES_MEET,
     /** The tang is longer than the wood. */
     TANG_LONGER_THAN_WOOD,
+    /** The tang ends within the ferrule and does not reach the wood. */
+    TANG_SHORT_OF_WOOD,
     /** Wood stands away from the ferrule at the shoulder, or the ferrule overhangs it. */
     SHOULDER_GAP,
     /** The ferrule comes loose in a dry winter. */

@@ -9,6 +9,7 @@ import haftline.handle.Fit;
 import haftline.handle.Handle;
 import haftline.handle.Resolve;
 import haftline.handle.Rules;
+import haftline.measure.Measured;
 import haftline.parts.BarbedTang;
 import haftline.parts.EndCap;
 import haftline.parts.Ferrule;
@@ -53,13 +54,23 @@ final class FitRules {
      */
     private static final double[] TENON_DRIVEN = {0, 0.10};
 
+    /** Sizes typed in mm and in inches are one drill where they differ by less, mm. */
+    private static final double SAME_DRILL = 0.005;
+
+    /**
+     * No ferrule goes over wood that is wider than its bore by more than this, mm on the diameter;
+     * common practice, no source.
+     */
+    private static final double TENON_TOO_WIDE = 0.3;
+
     /** Differences under this are rounding, mm. */
-    private static final double ROUNDING = 1e-9;
+    static final double ROUNDING = 1e-9;
 
     private FitRules() {}
 
     static void add(Figures figures, List<Finding> found) {
         addKindOfFit(figures, found);
+        addDepth(figures.handle(), found);
         addTangBore(figures.handle(), found);
         addDrills(figures.handle(), found);
         addMouth(figures.handle(), found);
@@ -124,13 +135,43 @@ final class FitRules {
                                 Finding.Unit.PLAIN,
                                 split.estimated() ? "estimated" : ""));
             }
-        } else if (brief.stock() instanceof Wood) {
+        } else if (brief.stock() instanceof Wood && handle.fit().engagedMm() > 0) {
             found.add(
                     Finding.plain(
                             Code.FIGURE_MISSING,
                             Gravity.NOTE,
                             Place.STOCK,
                             "strength across the grain"));
+        }
+    }
+
+    /** The longest tang must go in before its seating face meets the ferrule. */
+    private static void addDepth(Handle handle, List<Finding> found) {
+        if (handle.fit().engagedMm() <= 0) {
+            found.add(
+                    Finding.mm(
+                            Code.TANG_SHORT_OF_WOOD,
+                            Gravity.STOP,
+                            Place.TANG,
+                            handle.fit().tipX(),
+                            handle.fit().engagedMm(),
+                            0,
+                            ""));
+            return;
+        }
+        Measured length = handle.brief().kit().tang().length();
+        double longest = handle.fit().engagedMm() + length.greatest() - length.mean();
+        double deep = handle.tangBore().deepest().depthMm();
+        if (deep < longest - ROUNDING) {
+            found.add(
+                    Finding.mm(
+                            Code.BORE_TOO_SHALLOW,
+                            Gravity.STOP,
+                            Place.BORE,
+                            handle.tangBore().xAt(deep),
+                            deep,
+                            longest,
+                            ""));
         }
     }
 
@@ -164,21 +205,79 @@ final class FitRules {
                                 clearance,
                                 2 * rules.lineThinMm(),
                                 "glue line"));
-            } else if (straight && clearance > rules.looseMm() + ROUNDING) {
+            } else if (straight && clearance > 2 * rules.lineThickMm() + ROUNDING) {
+                boolean loose = clearance > rules.looseMm() + ROUNDING;
                 boolean sleeve = clearance > rules.sleeveMm() + ROUNDING;
                 found.add(
                         Finding.mm(
                                 Code.BORE_LOOSE,
-                                Gravity.WARN,
+                                loose ? Gravity.WARN : Gravity.NOTE,
                                 Place.BORE,
                                 x,
                                 clearance,
-                                sleeve ? rules.sleeveMm() : rules.looseMm(),
+                                sleeve
+                                        ? rules.sleeveMm()
+                                        : loose ? rules.looseMm() : 2 * rules.lineThickMm(),
                                 sleeve ? "sleeve" : "glue line"));
             }
         } else if (straight) {
             addPressed(handle, tang, hole, x, found);
         }
+        if (tang instanceof TaperedTang) {
+            addTapered(handle, found);
+        }
+    }
+
+    /**
+     * A tapered tang wedges where a step fits it; that no step does, or that the deepest is far too
+     * narrow, comes of drills that were chosen or of a thin rack.
+     */
+    private static void addTapered(Handle handle, List<Finding> found) {
+        Rules.Fits rules = handle.brief().rules().fits();
+        boolean pressed = handle.fit().fit() == Fit.PRESSED;
+        double most = pressed ? 0 : rules.looseMm();
+        double x = handle.fit().tipX();
+        double tightest = tightestOnTaper(handle);
+        if (tightest > most + ROUNDING) {
+            boolean sleeve = !pressed && tightest > rules.sleeveMm() + ROUNDING;
+            found.add(
+                    Finding.mm(
+                            Code.BORE_LOOSE,
+                            Gravity.WARN,
+                            Place.BORE,
+                            x,
+                            tightest,
+                            sleeve ? rules.sleeveMm() : most,
+                            pressed ? "pressed" : sleeve ? "sleeve" : "glue line"));
+        } else if (pressed && handle.fit().missMm(handle.tangBore()) < -PRESSED_MISS) {
+            found.add(missed(handle, x));
+        }
+    }
+
+    /** Clearance of a tapered tang where the step that fits it best begins, mm. */
+    private static double tightestOnTaper(Handle handle) {
+        Tang tang = handle.brief().kit().tang();
+        Bore bore = handle.tangBore();
+        double tightest = Double.POSITIVE_INFINITY;
+        double from = Math.max(0, bore.faceX() - handle.fit().seatX());
+        for (BoreStep step : bore.steps()) {
+            if (from < tang.length().mean()) {
+                tightest = Math.min(tightest, step.diameterMm() - tang.envelopeMm(from));
+            }
+            from = Math.max(from, bore.xAt(step.depthMm()) - handle.fit().seatX());
+        }
+        return tightest;
+    }
+
+    private static Finding missed(Handle handle, double x) {
+        return Finding.mm(
+                Code.DRILL_NOT_ON_RACK,
+                Gravity.WARN,
+                Place.BORE,
+                x,
+                handle.tangBore().deepest().diameterMm(),
+                handle.fit().wishMm(),
+                "near enough");
     }
 
     /**
@@ -220,17 +319,8 @@ final class FitRules {
             found.add(
                     Finding.mm(Code.BORE_LOOSE, Gravity.WARN, Place.BORE, x, -least, 0, "pressed"));
         }
-        double miss = handle.fit().missMm(handle.tangBore());
-        if (Math.abs(miss) > PRESSED_MISS && handle.fit().onRack()) {
-            found.add(
-                    Finding.mm(
-                            Code.DRILL_NOT_ON_RACK,
-                            Gravity.WARN,
-                            Place.BORE,
-                            x,
-                            hole,
-                            handle.fit().wishMm(),
-                            "near enough"));
+        if (Math.abs(handle.fit().missMm(handle.tangBore())) > PRESSED_MISS) {
+            found.add(missed(handle, x));
         }
     }
 
@@ -247,23 +337,25 @@ final class FitRules {
     }
 
     private static void addDrills(Handle handle, List<Finding> found) {
-        if (!handle.fit().onRack()) {
-            double wish = handle.tangBore().deepest().drillMm();
-            found.add(
-                    Finding.mm(
-                            Code.DRILL_NOT_ON_RACK,
-                            Gravity.WARN,
-                            Place.BORE,
-                            Finding.NONE,
-                            wish,
-                            handle.fit().wishMm(),
-                            "tang"));
+        BoreStep deepest = handle.tangBore().deepest();
+        for (BoreStep step : handle.tangBore().steps()) {
+            if (!handle.brief().rack().holds(step.drillMm(), SAME_DRILL)) {
+                found.add(
+                        Finding.mm(
+                                Code.DRILL_NOT_ON_RACK,
+                                Gravity.WARN,
+                                Place.BORE,
+                                Finding.NONE,
+                                step.drillMm(),
+                                step == deepest ? handle.fit().wishMm() : step.diameterMm(),
+                                step == deepest ? "tang" : "mouth"));
+            }
         }
         addReach(handle, handle.tangBore(), found);
         if (handle.capBore().isPresent()) {
             Bore cap = handle.capBore().get();
             double drill = cap.deepest().drillMm();
-            if (!handle.brief().rack().holds(drill, 0.005)) {
+            if (!handle.brief().rack().holds(drill, SAME_DRILL)) {
                 found.add(
                         Finding.mm(
                                 Code.DRILL_NOT_ON_RACK,
@@ -284,7 +376,7 @@ final class FitRules {
         if (drill.isPresent() && drill.get().fluteLengthMm().isPresent()) {
             double flute = drill.get().fluteLengthMm().getAsDouble();
             if (flute < bore.reachMm()
-                    && Math.abs(drill.get().diameterMm() - step.drillMm()) < 0.005) {
+                    && Math.abs(drill.get().diameterMm() - step.drillMm()) < SAME_DRILL) {
                 found.add(
                         Finding.mm(
                                 Code.DRILL_TOO_SHORT,
@@ -316,32 +408,47 @@ final class FitRules {
         Tang tang = handle.brief().kit().tang();
         if (ferrule.lipHoleMm().isPresent() && handle.brief().kit().seatMm() < ferrule.lipMm()) {
             double hole = ferrule.lipHoleMm().getAsDouble();
-            if (tang.envelopeMm(0) > hole) {
+            // A flared root stands in the lip too.
+            double wide =
+                    Math.max(
+                            tang.envelopeMm(0),
+                            tang.flare().map(flare -> flare.diameter().greatest()).orElse(0.0));
+            if (wide > hole + ROUNDING) {
                 found.add(
                         Finding.mm(
                                 Code.TANG_WILL_NOT_PASS,
                                 Gravity.STOP,
                                 Place.FERRULE,
                                 handle.ferruleFaceX(),
-                                tang.envelopeMm(0),
+                                wide,
                                 hole,
                                 ""));
             }
+        }
+        if (ferrule.lipMm() > handle.brief().kit().seatMm() && ferrule.lipHoleMm().isEmpty()) {
+            found.add(
+                    Finding.plain(
+                            Code.FIGURE_MISSING,
+                            Gravity.NOTE,
+                            Place.FERRULE,
+                            "the hole in the ferrule's lip, which the tang must pass"));
         }
         if (tang.flare().isPresent()) {
             double into =
                     handle.fit().seatX()
                             + tang.flare().get().length().greatest()
                             - handle.tenonEndX();
-            if (into > 0) {
+            double wide = tang.flare().get().diameter().greatest();
+            double bore = handle.tangBore().deepest().diameterMm();
+            if (into > 0 && wide > bore) {
                 found.add(
                         Finding.mm(
                                 Code.FLARE_WANTS_COUNTERSINK,
                                 Gravity.NOTE,
                                 Place.BORE,
                                 handle.tenonEndX(),
-                                tang.flare().get().diameter().greatest(),
-                                into,
+                                wide,
+                                bore,
                                 ""));
             }
         }
@@ -352,7 +459,7 @@ final class FitRules {
         Ferrule ferrule = handle.brief().kit().ferrule();
         Rules rules = handle.brief().rules();
         double oval = ferrule.outside().mean() - ferrule.outsideLeast().mean();
-        if (oval > rules.readings().ovalMm()) {
+        if (oval > rules.readings().ovalMm() + ROUNDING) {
             found.add(
                     Finding.mm(
                             Code.FERRULE_OVAL,
@@ -373,7 +480,7 @@ final class FitRules {
             found.add(
                     Finding.mm(
                             Code.TENON_FIT,
-                            Gravity.WARN,
+                            clearance < -TENON_TOO_WIDE ? Gravity.STOP : Gravity.WARN,
                             Place.TENON,
                             handle.tenonEndX() / 2,
                             judged,
@@ -390,8 +497,8 @@ final class FitRules {
                             0,
                             handle.tenon().lengthMm(),
                             inside,
-                            "tenon"));
-        } else if (ferrule.chamferMm() > rules.readings().ovalMm()) {
+                            ferrule.lipMm() > 0 ? "tenon" : "open"));
+        } else if (ferrule.chamferMm() > rules.readings().ovalMm() + ROUNDING) {
             found.add(
                     Finding.mm(
                             Code.SHOULDER_GAP,
@@ -455,8 +562,20 @@ final class FitRules {
                             clearance,
                             0,
                             "spigot"));
+        } else if (clearance > handle.brief().rules().fits().looseMm() + ROUNDING) {
+            Rules.Fits rules = handle.brief().rules().fits();
+            boolean sleeve = clearance > rules.sleeveMm() + ROUNDING;
+            found.add(
+                    Finding.mm(
+                            Code.BORE_LOOSE,
+                            Gravity.WARN,
+                            Place.CAP,
+                            handle.buttX(),
+                            clearance,
+                            sleeve ? rules.sleeveMm() : rules.looseMm(),
+                            sleeve ? "sleeve" : "glue line"));
         }
-        if (step.depthMm() < cap.spigotLength().greatest()) {
+        if (step.depthMm() < cap.spigotLength().greatest() - ROUNDING) {
             found.add(
                     Finding.mm(
                             Code.CAP_PROUD,

@@ -130,7 +130,7 @@ final class PieceRules {
 
     private static void check(
             String what, Measured measured, double limit, Place place, List<Finding> found) {
-        if (measured.spread() > limit) {
+        if (measured.spread() > limit + FitRules.ROUNDING) {
             found.add(
                     Finding.mm(
                             Code.READINGS_DISAGREE,

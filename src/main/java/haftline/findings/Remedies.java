@@ -1,6 +1,8 @@
 package haftline.findings;
 
+import haftline.figures.Balance;
 import haftline.figures.Figures;
+import haftline.figures.Share;
 import haftline.figures.Wall;
 import haftline.figures.Zone;
 import haftline.handle.Bore;
@@ -19,6 +21,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * Remedies for findings. Each is tried on the handle before it is named: the changed choices are
@@ -37,15 +40,23 @@ public final class Remedies {
     /** A node further from the thin place than this does little for it, mm. */
     private static final double NEAR = 30;
 
+    /**
+     * A cap outside of these multiples of the present one's mass is another kit: from brass to
+     * aluminium is about a third.
+     */
+    private static final double LIGHTEST_CAP_TIMES = 0.3;
+
+    private static final double HEAVIEST_CAP_TIMES = 3;
+
     private final Finding finding;
     private final Figures figures;
     private final RemedySearch search;
     private final Units units;
 
-    private Remedies(Finding finding, Figures figures, Units units) {
+    private Remedies(Finding finding, Figures figures, Units units, boolean atACost) {
         this.finding = finding;
         this.figures = figures;
-        this.search = new RemedySearch(finding, figures);
+        this.search = new RemedySearch(finding, figures, atACost);
         this.units = units;
     }
 
@@ -55,10 +66,39 @@ public final class Remedies {
      * @param finding one of the findings on a handle
      * @param figures the figures of that handle
      * @param units unit of the lengths in the remedy's words
-     * @return a remedy that was tried, or empty where no single choice mends it
+     * @return a remedy that was tried, or empty where no single choice mends it; where each costs
+     *     the balance its target, or a stop a warning, one that says so
      */
     public static Optional<Remedy> of(Finding finding, Figures figures, Units units) {
-        return new Remedies(finding, figures, units).find();
+        Optional<Remedy> clean = new Remedies(finding, figures, units, false).find();
+        if (clean.isPresent() || finding.gravity() == Gravity.NOTE) {
+            return clean;
+        }
+        return new Remedies(finding, figures, units, true).atACost();
+    }
+
+    private Optional<Remedy> atACost() {
+        return find().filter(remedy -> remedy.choices().isPresent())
+                .flatMap(
+                        remedy ->
+                                Trial.of(brief().withChoices(remedy.choices().get()))
+                                        .map(
+                                                trial ->
+                                                        new Remedy(
+                                                                remedy.choices(),
+                                                                remedy.change() + cost(trial),
+                                                                remedy.outcome())));
+    }
+
+    private String cost(Trial trial) {
+        return search.warningsOf(trial).stream()
+                .map(now -> Words.message(now, brief().stock(), units))
+                .map(
+                        text ->
+                                "; but then "
+                                        + Character.toLowerCase(text.charAt(0))
+                                        + text.substring(1))
+                .collect(Collectors.joining());
     }
 
     private Optional<Remedy> find() {
@@ -69,6 +109,7 @@ public final class Remedies {
                             .or(this::drillTruer)
                             .or(this::widerFerrule);
             case BORE_BOTTOM_TOO_NEAR -> thickenNode().or(this::shallower).or(this::longer);
+            case BORE_TOO_SHALLOW -> deeper();
             case BORES_MEET -> shallower().or(this::longer);
             case TANG_LONGER_THAN_WOOD -> longer();
             case PRESSED_IN_PLASTIC, PRESSED_WHERE_BONDED -> bonded();
@@ -78,7 +119,8 @@ public final class Remedies {
             case SHOULDER_GAP -> ruleTenonLength();
             case CAP_PROUD -> deeperCap();
             case TOO_SLENDER, TOO_THICK -> resizeSwell();
-            case LENGTH_FOR_THE_HAND, BALANCE_OFF_TARGET -> relength();
+            case LENGTH_FOR_THE_HAND -> relength();
+            case BALANCE_OFF_TARGET -> rebalance();
             case BLANK_TOO_SMALL -> resizeSwell();
             default -> Optional.empty();
         };
@@ -268,6 +310,18 @@ public final class Remedies {
                                 deepest - f.value()));
     }
 
+    /** As deep as the rule would have it for the longest tang. */
+    private Optional<Remedy> deeper() {
+        double mm = finding.limit() + brief().rules().bores().depthAllowanceMm();
+        return search.mending(choices().toBuilder().tangDepthMm(mm).build())
+                .map(
+                        trial ->
+                                new Remedy(
+                                        Optional.of(trial.choices()),
+                                        "Drill the tang's bore " + length(mm, 1) + " deep",
+                                        mm));
+    }
+
     private Optional<Remedy> longer() {
         double ratio = ratio();
         Optional<RemedySearch.Found> found =
@@ -314,7 +368,7 @@ public final class Remedies {
         brief().rack().smallestAtLeast(wish).ifPresent(d -> tries.add(drilled(cap, d)));
         brief().rack().largestAtMost(wish).ifPresent(d -> tries.add(drilled(cap, d)));
         for (Choices changed : tries) {
-            Optional<Trial> trial = search.mending(changed);
+            Optional<Trial> trial = search.mending(changed).filter(this::fits);
             if (trial.isPresent()) {
                 var handle = trial.get().figures().handle();
                 Bore made = cap ? handle.capBore().orElseThrow() : handle.tangBore();
@@ -326,6 +380,16 @@ public final class Remedies {
             }
         }
         return Optional.empty();
+    }
+
+    /** A drill that the maker owns is no remedy where it leaves the fit as bad as it was. */
+    private boolean fits(Trial trial) {
+        return trial.findings().stream()
+                .noneMatch(
+                        now ->
+                                now.place() == finding.place()
+                                        && (now.code() == Code.BORE_LOOSE
+                                                || now.code() == Code.BORE_TIGHT));
     }
 
     private Choices drilled(boolean cap, Drill drill) {
@@ -439,12 +503,66 @@ public final class Remedies {
                                     + NumberText.fixed(value, 2)
                                     + " × blade: "
                                     + (balance
-                                            ? "balances "
-                                                    + length(outcome, 1)
-                                                    + " behind the ferrule's front face"
+                                            ? "balances " + Say.fromFace(outcome, units)
                                             : "length " + length(outcome, 1)),
                             outcome);
                 });
+    }
+
+    /** The length, the cap's mass or either, whichever reach the target by themselves. */
+    private Optional<Remedy> rebalance() {
+        Optional<Remedy> length = relength();
+        Optional<Remedy> cap = recap();
+        if (length.isEmpty()) {
+            return cap.map(r -> new Remedy(r.choices(), "Take " + r.change(), r.outcome()));
+        }
+        return length.map(
+                r ->
+                        new Remedy(
+                                r.choices(),
+                                r.change() + cap.map(c -> "; or take " + c.change()).orElse(""),
+                                r.outcome()));
+    }
+
+    /**
+     * The cap's mass that just meets the target, from the moments about it: linear, so solved and
+     * not searched, then rounded to the safe side and tried.
+     */
+    private Optional<Remedy> recap() {
+        Kit kit = brief().kit();
+        if (kit.cap().isEmpty()) {
+            return Optional.empty();
+        }
+        Balance balance = figures.balance();
+        Share cap =
+                balance.shares().stream()
+                        .filter(share -> share.part() == Share.Part.CAP)
+                        .findFirst()
+                        .orElseThrow();
+        double target = finding.limit() + figures.handle().ferruleFaceX();
+        double wanted =
+                cap.massG() + balance.totalG() * (target - balance.x()) / (cap.x() - target);
+        boolean heavier = finding.figure() < finding.limit();
+        double tenths = heavier ? Math.ceil(10 * wanted) : Math.floor(10 * wanted);
+        double massG = tenths / 10;
+        if (massG < LIGHTEST_CAP_TIMES * cap.massG() || massG > HEAVIEST_CAP_TIMES * cap.massG()) {
+            return Optional.empty();
+        }
+        Kit changed = kit.withCap(kit.cap().get().withMassG(massG));
+        return search.mending(brief().withKit(changed))
+                .map(
+                        trial -> {
+                            double at = trial.figures().balance().fromFerruleFaceMm();
+                            return new Remedy(
+                                    Optional.empty(),
+                                    "a cap of "
+                                            + NumberText.fixed(massG, 1)
+                                            + " g in place of "
+                                            + NumberText.fixed(cap.massG(), 1)
+                                            + " g: balances "
+                                            + Say.fromFace(at, units),
+                                    at);
+                        });
     }
 
     private static Optional<Remedy> remedy(

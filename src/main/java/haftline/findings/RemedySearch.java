@@ -16,7 +16,14 @@ final class RemedySearch {
     private final Figures figures;
     private final List<Finding> before;
 
-    RemedySearch(Finding finding, Figures figures) {
+    /**
+     * Whether a remedy may bring a warning that weighs less: of the balance in place of another, of
+     * anything in place of a stop.
+     */
+    private final boolean atACost;
+
+    RemedySearch(Finding finding, Figures figures, boolean atACost) {
+        this.atACost = atACost;
         this.finding = finding;
         this.figures = figures;
         this.before = Findings.of(figures);
@@ -82,11 +89,16 @@ final class RemedySearch {
 
     Optional<Trial> mending(Choices changed) {
         return Trial.of(figures.handle().brief().withChoices(changed))
-                .filter(trial -> trial.mends(finding, before));
+                .filter(trial -> trial.mends(finding, before, atACost));
     }
 
     /** Tries a brief with other parts. */
     Optional<Trial> mending(Brief changed) {
-        return Trial.of(changed).filter(trial -> trial.mends(finding, before));
+        return Trial.of(changed).filter(trial -> trial.mends(finding, before, atACost));
+    }
+
+    /** Warnings of a trial that were not there before. */
+    List<Finding> warningsOf(Trial trial) {
+        return trial.newWarnings(before);
     }
 }

@@ -15,6 +15,18 @@ final class Say {
         return NumberText.fixed(mm / units.millimetres(), shown) + " " + units.symbol();
     }
 
+    /** A place along the axis from the ferrule's front face. */
+    static String fromFace(double mm, Units units) {
+        return fromFace(mm, 1, units);
+    }
+
+    /** A place along the axis from the ferrule's front face, as fine as is asked. */
+    static String fromFace(double mm, int decimals, Units units) {
+        return length(Math.abs(mm), decimals, units)
+                + (mm < 0 ? " in front of" : " behind")
+                + " the ferrule's front face";
+    }
+
     /** A wall, rounded down: none is called thicker than it is. */
     static String wall(double mm, Units units) {
         double step = units == Units.MM ? 0.1 : Units.INCH.millimetres() / 1000;

@@ -26,17 +26,32 @@ record Trial(Choices choices, Figures figures, List<Finding> findings) {
         return Optional.empty();
     }
 
-    /** Whether a finding is gone and no stop or warning came that was not there before. */
-    boolean mends(Finding finding, List<Finding> before) {
+    /**
+     * Whether a finding is gone and no stop or warning came that was not there before; at a cost, a
+     * warning of the balance may have come, and any warning in place of a stop.
+     */
+    boolean mends(Finding finding, List<Finding> before, boolean atACost) {
         for (Finding now : findings) {
             if (now.isAbout(finding)) {
                 return false;
             }
-            if (now.gravity() != Gravity.NOTE && isNew(now, before)) {
+            boolean weighsLess =
+                    atACost
+                            && now.gravity() == Gravity.WARN
+                            && (finding.gravity() == Gravity.STOP
+                                    || now.code() == Code.BALANCE_OFF_TARGET);
+            if (now.gravity() != Gravity.NOTE && !weighsLess && isNew(now, before)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Warnings that were not there before. */
+    List<Finding> newWarnings(List<Finding> before) {
+        return findings.stream()
+                .filter(now -> now.gravity() == Gravity.WARN && isNew(now, before))
+                .toList();
     }
 
     private static boolean isNew(Finding now, List<Finding> before) {

@@ -29,25 +29,37 @@ final class WallRules {
                     case BODY -> Place.BODY;
                     case CAP -> Place.CAP;
                 };
-        if (wall.worstMm() < wall.limitMm()) {
+        double least = Math.max(stop, wall.limitMm());
+        if (wall.worstMm() < least) {
             Gravity gravity = wall.worstMm() < stop ? Gravity.STOP : Gravity.WARN;
-            double limit =
-                    gravity == Gravity.STOP ? Math.min(stop, wall.limitMm()) : wall.limitMm();
+            double limit = gravity == Gravity.STOP ? stop : wall.limitMm();
             String detail = wall.zone() == Zone.TENON ? "" : detailAt(handle, wall.atX());
             Code code = detail.isEmpty() ? Code.WALL_TOO_THIN : Code.BORE_THROUGH_DETAIL;
             found.add(Finding.mm(code, gravity, place, wall.atX(), wall.worstMm(), limit, detail));
-        } else if (wall.shortestWorstMm() < wall.limitMm()) {
+        }
+        // A bottom that stops is told beside a wall that only warns.
+        double bottom = wall.worstMm() < least ? stop : least;
+        if (wall.worstMm() >= stop && wall.shortestWorstMm() < bottom && !isAtButt(handle, wall)) {
             Gravity gravity = wall.shortestWorstMm() < stop ? Gravity.STOP : Gravity.WARN;
             found.add(
                     Finding.mm(
                             Code.BORE_BOTTOM_TOO_NEAR,
                             gravity,
                             place,
-                            wall.atX(),
+                            wall.shortestAtX(),
                             wall.shortestWorstMm(),
                             gravity == Gravity.STOP ? stop : wall.limitMm(),
                             ""));
         }
+    }
+
+    /** Whether what is nearest is the butt's face, of which {@link #addEnds} tells. */
+    private static boolean isAtButt(Handle handle, Wall wall) {
+        Bore tang = handle.tangBore();
+        double left = handle.buttX() - tang.xAt(tang.reachMm());
+        return wall.zone() == Zone.BODY
+                && handle.capBore().isEmpty()
+                && wall.shortestWorstMm() == Math.max(0, left);
     }
 
     /** The word for a detail that is cut into the body at a place; empty where there is none. */
@@ -102,13 +114,13 @@ final class WallRules {
                             ? walls.bodyWoodMm()
                             : walls.bodyPlasticMm();
             double left = handle.buttX() - tip;
-            if (left < limit) {
+            if (left < Math.max(stop, limit)) {
                 Gravity gravity = left < stop ? Gravity.STOP : Gravity.WARN;
                 found.add(
                         Finding.mm(
                                 Code.BORE_BOTTOM_TOO_NEAR,
                                 gravity,
-                                Place.CAP,
+                                Place.BODY,
                                 tip,
                                 left,
                                 gravity == Gravity.STOP ? stop : limit,

@@ -8,6 +8,9 @@ import java.util.stream.Collectors;
 
 /** The words of a finding, made on demand: what is so, against what, and whose rule that is. */
 public final class Words {
+    /** Decimals of a mm beyond which nothing is told. */
+    private static final int FINEST = 3;
+
     private final Finding finding;
     private final Stock stock;
     private final Units units;
@@ -46,12 +49,13 @@ public final class Words {
             case TOO_SLENDER, TOO_THICK, LENGTH_FOR_THE_HAND -> finding.subject();
             case STOCK_IRRITATES -> cautionSources(stock);
             case TANG_LONGER_THAN_WOOD,
+                    BORE_TOO_SHALLOW,
+                    TANG_SHORT_OF_WOOD,
                     BORE_TIGHT,
                     TANG_WILL_NOT_PASS,
                     CANNOT_BE_DRAWN,
                     BORES_MEET ->
                     finding.gravity() == Gravity.STOP ? "geometry" : "common practice";
-            case FLAT_SPOT -> "from memory";
             case NO_FOOD_CLAIM, FIGURE_MISSING -> "what is not known is not claimed";
             default -> "common practice";
         };
@@ -60,27 +64,39 @@ public final class Words {
     private String message() {
         return switch (finding.code()) {
             case WALL_TOO_THIN ->
-                    "Wall "
-                            + wall()
-                            + " "
-                            + where()
-                            + at()
-                            + " at the worst wander, limit "
-                            + limit();
+                    finding.figure() < 0
+                            ? breaksOut()
+                            : "Wall "
+                                    + wall()
+                                    + " "
+                                    + where()
+                                    + at()
+                                    + " at the worst wander, limit "
+                                    + limit();
             case BORE_THROUGH_DETAIL ->
                     "The "
                             + finding.subject()
                             + at()
-                            + " is cut over the bore: wall "
-                            + wall()
+                            + " is cut "
+                            + (finding.figure() < 0
+                                    ? "into the bore by " + broken()
+                                    : "over the bore: wall " + wall())
                             + " at the worst wander, limit "
                             + limit();
+            case BORE_TOO_SHALLOW ->
+                    "The bore is "
+                            + figure()
+                            + " deep and "
+                            + against()
+                            + " of tang goes into it: the blade will not come home";
             case BORE_BOTTOM_TOO_NEAR ->
                     finding.subject().equals("butt")
-                            ? "The bore's point comes within "
-                                    + wall()
-                                    + " of the butt, limit "
-                                    + limit()
+                            ? finding.figure() < 0
+                                    ? "The bore comes out of the butt by " + broken()
+                                    : "The bore's point comes within "
+                                            + wall()
+                                            + " of the butt, limit "
+                                            + limit()
                             : "The bore comes within "
                                     + wall()
                                     + " of the surface "
@@ -98,6 +114,10 @@ public final class Words {
             case TANG_LONGER_THAN_WOOD ->
                     "The tang is longer than the wood by "
                             + length(finding.figure() - finding.limit(), 1);
+            case TANG_SHORT_OF_WOOD ->
+                    "The tang ends "
+                            + length(-finding.figure(), 1)
+                            + " in front of the wood: nothing holds the blade";
             case SHOULDER_GAP -> shoulderGap();
             case FERRULE_LOOSE_IN_WINTER ->
                     finding.subject().equals("driven")
@@ -119,7 +139,11 @@ public final class Words {
                             + finding.subject()
                             + ": it has no fibres to part, and cracks; bond it";
             case PRESSED_WHERE_BONDED ->
-                    capital(finding.subject()) + " is bonded, not pressed in a round bore";
+                    capital(finding.subject())
+                            + " is bonded, not pressed in a round bore"
+                            + (finding.subject().startsWith("a flat")
+                                    ? ": bond it, cut a slot, or drill two holes side by side"
+                                    : "");
             case SPLIT_INDEX ->
                     "Split index "
                             + NumberText.fixed(finding.figure(), 1)
@@ -154,9 +178,9 @@ public final class Words {
             case FLARE_WANTS_COUNTERSINK ->
                     "The tang's root flares to "
                             + length(finding.figure(), 2)
-                            + ": open the bore's mouth for it, "
-                            + length(finding.limit(), 1)
-                            + " deep";
+                            + ", wider than the bore of "
+                            + length(finding.limit(), 2)
+                            + ": the bore's mouth is opened for it";
             case CAP_PROUD ->
                     finding.subject().equals("spigot")
                             ? "The cap's spigot is "
@@ -173,7 +197,7 @@ public final class Words {
                             + "\", where a run without a turn was asked: diameter "
                             + figure()
                             + " after "
-                            + limit();
+                            + against();
             case FLAT_SPOT ->
                     "The curvature jumps at \""
                             + finding.subject()
@@ -199,19 +223,19 @@ public final class Words {
                             + figure()
                             + at()
                             + " is slender for its use, at least "
-                            + limit();
+                            + against();
             case TOO_THICK ->
                     "Greatest diameter "
                             + figure()
                             + at()
                             + " is thick for its use, at most "
-                            + limit();
+                            + against();
             case LENGTH_FOR_THE_HAND ->
                     "The hand finds "
-                            + length(finding.figure(), 0)
+                            + length(finding.figure(), apart(0))
                             + " to hold; for its use "
                             + (finding.figure() < finding.limit() ? "at least " : "at most ")
-                            + length(finding.limit(), 0)
+                            + length(finding.limit(), apart(0))
                             + " is usual";
             case BALANCE_OFF_TARGET -> balance();
             case BLANK_TOO_SMALL ->
@@ -220,7 +244,7 @@ public final class Words {
                             + " is "
                             + figure()
                             + ", the piece wants "
-                            + limit()
+                            + against()
                             + (finding.gravity() == Gravity.STOP
                                     ? " finished"
                                     : " with its allowances");
@@ -240,7 +264,7 @@ public final class Words {
                     "Not known: "
                             + finding.subject()
                             + "; what depends on it is left out or estimated";
-            case CANNOT_BE_DRAWN -> finding.subject();
+            case CANNOT_BE_DRAWN -> finding.subject() + room();
         };
     }
 
@@ -259,12 +283,28 @@ public final class Words {
                 .collect(Collectors.joining("; "));
     }
 
+    /** What there is and what is the least, where the reason is too little of something. */
+    private String room() {
+        boolean tooLittle =
+                finding.unit() == Finding.Unit.MM
+                        && finding.limit() > 0
+                        && finding.figure() < finding.limit();
+        return tooLittle ? ": " + figure() + ", at least " + against() : "";
+    }
+
     private String shoulderGap() {
+        if (finding.subject().equals("open")) {
+            return "The tenon, "
+                    + figure()
+                    + " long, stands out of the open ferrule's front by "
+                    + length(finding.figure() - finding.limit(), 1)
+                    + ": trim it flush";
+        }
         return finding.subject().equals("tenon")
                 ? "The tenon, "
                         + figure()
                         + " long, fills the ferrule's "
-                        + limit()
+                        + against()
                         + " before the rim closes: a gap is left at the shoulder"
                 : "The ferrule's chamfer of "
                         + length(finding.figure(), 2)
@@ -278,6 +318,13 @@ public final class Words {
                     + " over the ferrule's smallest bore; a driven one wants 0 to "
                     + length(0.10, 2);
         }
+        if (finding.figure() < 0) {
+            return "The tenon is "
+                    + length(-finding.figure(), 2)
+                    + " wider than the ferrule's smallest bore; to bond it, it wants to be "
+                    + length(finding.limit(), 2)
+                    + " narrower";
+        }
         return "The tenon leaves "
                 + length(finding.figure(), 2)
                 + " in the ferrule's smallest bore, "
@@ -290,11 +337,15 @@ public final class Words {
     private String drillNotOnRack() {
         return switch (finding.subject()) {
             case "near enough" ->
-                    "The nearest drill on the rack, "
+                    "The bore of "
                             + length(finding.figure(), 2)
-                            + ", misses the wish of "
+                            + " misses the "
                             + length(finding.limit(), 2)
-                            + " for a pressed tang";
+                            + " that the pressed tang wants";
+            case "mouth" ->
+                    "The rack holds no drill of "
+                            + length(finding.figure(), 2)
+                            + " to open the mouth of the tang's bore";
             case "cap" ->
                     "The rack holds no drill of "
                             + length(finding.figure(), 2)
@@ -305,19 +356,23 @@ public final class Words {
     }
 
     private String boreLoose() {
+        String bore = finding.place() == Place.CAP ? "The cap's bore leaves " : "The bore leaves ";
+        String inside = finding.place() == Place.CAP ? " round the spigot" : " round the tang";
         return switch (finding.subject()) {
             case "pressed" ->
                     "The smallest tang finds no grip: the bore is wider by "
                             + length(finding.figure(), 2);
             case "sleeve" ->
-                    "The bore leaves "
+                    bore
                             + length(finding.figure(), 2)
-                            + " round the tang, over "
+                            + inside
+                            + " on the diameter, over "
                             + length(finding.limit(), 2)
                             + ": pack or sleeve it";
             default ->
-                    "The bore leaves "
+                    bore
                             + length(finding.figure(), 2)
+                            + inside
                             + " on the diameter, over "
                             + length(finding.limit(), 2)
                             + ": a thick glue line";
@@ -343,14 +398,28 @@ public final class Words {
     }
 
     private String balance() {
-        String at =
-                finding.figure() < 0
-                        ? length(-finding.figure(), 1) + " in front of"
-                        : length(finding.figure(), 1) + " behind";
         return "It balances "
-                + at
-                + " the ferrule's front face; the target ends at "
-                + length(finding.limit(), 1);
+                + Say.fromFace(finding.figure(), apart(1), units)
+                + "; the target ends at "
+                + against();
+    }
+
+    private String breaksOut() {
+        return (finding.place() == Place.CAP ? "The cap's bore" : "The tang's bore")
+                + " breaks out of the "
+                + (finding.place() == Place.TENON ? "tenon" : "wood")
+                + at()
+                + " by "
+                + broken()
+                + " at the worst wander, limit "
+                + limit()
+                + " of wall";
+    }
+
+    /** A wall that is less than none, by how much. */
+    private String broken() {
+        String wall = Say.wall(finding.figure(), units);
+        return wall.startsWith("-") ? wall.substring(1) : wall;
     }
 
     private String where() {
@@ -366,17 +435,36 @@ public final class Words {
             return "";
         }
         // Nearer than a turner's pencil line it is the shoulder itself.
-        return Math.abs(finding.atX()) < 0.05
-                ? " at the shoulder"
+        if (Math.abs(finding.atX()) < 0.05) {
+            return " at the shoulder";
+        }
+        return finding.atX() < 0
+                ? " " + length(-finding.atX(), 1) + " in front of the shoulder"
                 : " at " + length(finding.atX(), 1);
     }
 
     private String figure() {
-        return figureOf(finding.figure());
+        return length(finding.figure(), apart(1));
     }
 
+    private String against() {
+        return length(finding.limit(), apart(1));
+    }
+
+    /** The limit of a wall, which is itself rounded down. */
     private String limit() {
         return figureOf(finding.limit());
+    }
+
+    /** As many decimals as tell a figure from its limit, but no more than a thousandth shows. */
+    private int apart(int decimals) {
+        int shown = decimals;
+        while (shown < FINEST
+                && length(Math.abs(finding.figure()), shown)
+                        .equals(length(Math.abs(finding.limit()), shown))) {
+            shown++;
+        }
+        return shown;
     }
 
     private String wall() {

@@ -65,14 +65,14 @@ public record Bore(End end, double faceX, List<BoreStep> steps) {
     }
 
     /**
-     * The step that reaches deepest, which holds the tang's or spigot's end.
+     * The step that is deepest at its full diameter, which holds the tang's or spigot's end.
      *
      * @return the step
      */
     public BoreStep deepest() {
         BoreStep deepest = steps.get(0);
         for (BoreStep step : steps) {
-            if (step.depthMm() + step.pointMm() > deepest.depthMm() + deepest.pointMm()) {
+            if (step.depthMm() > deepest.depthMm()) {
                 deepest = step;
             }
         }
@@ -80,13 +80,17 @@ public record Bore(End end, double faceX, List<BoreStep> steps) {
     }
 
     /**
-     * Depth of the deepest point.
+     * Depth of the deepest point, which a wide step's long cone may reach before the deepest
+     * step's.
      *
      * @return mm from the face
      */
     public double reachMm() {
-        BoreStep deepest = deepest();
-        return deepest.depthMm() + deepest.pointMm();
+        double reach = 0;
+        for (BoreStep step : steps) {
+            reach = Math.max(reach, step.depthMm() + step.pointMm());
+        }
+        return reach;
     }
 
     /**

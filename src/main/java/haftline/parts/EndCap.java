@@ -45,6 +45,24 @@ public record EndCap(
     }
 
     /**
+     * The same cap of another mass, its centre of mass where it was.
+     *
+     * @param newMassG g
+     * @return the changed copy
+     */
+    public EndCap withMassG(double newMassG) {
+        return new EndCap(
+                spigotDiameter,
+                spigotLength,
+                headDiameter,
+                headThickness,
+                form,
+                material,
+                OptionalDouble.of(newMassG),
+                balanceMm);
+    }
+
+    /**
      * Volume of metal, spigot and head; a domed head is half of an ellipsoid (2/3 of its cylinder).
      *
      * @return mm³

@@ -31,4 +31,14 @@ public record Kit(
     public Kit withFerrule(Ferrule newFerrule) {
         return new Kit(name, blade, tang, seatMm, newFerrule, cap);
     }
+
+    /**
+     * The same kit with another cap.
+     *
+     * @param newCap the cap
+     * @return the changed copy
+     */
+    public Kit withCap(EndCap newCap) {
+        return new Kit(name, blade, tang, seatMm, ferrule, Optional.of(newCap));
+    }
 }

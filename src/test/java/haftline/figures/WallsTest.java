@@ -7,6 +7,7 @@ import haftline.curve.Outline;
 import haftline.curve.Segment;
 import haftline.handle.Bore;
 import haftline.handle.BoreStep;
+import haftline.handle.Choices;
 import haftline.handle.Handle;
 import haftline.handle.P1;
 import haftline.handle.RandomHandles;
@@ -214,6 +215,19 @@ class WallsTest {
             double t = (double) i / n;
             into.add(new double[] {xa + (xb - xa) * t, ra + (rb - ra) * t});
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {3, 0.5, 0, -1})
+    void buttFaceCountsAsSurface(double left) {
+        Handle usual = new TestBrief().handle();
+        double point = usual.tangBore().deepest().pointMm();
+        double depth = usual.lengths().turnedWoodMm() - point - left;
+        Handle deep = new TestBrief().choose(Choices.builder().tangDepthMm(depth)).handle();
+        Wall body = Walls.of(deep).get(1);
+
+        assertThat(body.worstMm()).isGreaterThan(4);
+        assertThat(body.shortestWorstMm()).isCloseTo(Math.max(0, left), within(1e-9));
     }
 
     @Test

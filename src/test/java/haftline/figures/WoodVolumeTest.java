@@ -153,4 +153,24 @@ class WoodVolumeTest {
         assertThat(WoodVolume.of(apart, Walls.of(apart)).removedMm3())
                 .isLessThan(WoodVolume.of(met, Walls.of(met)).removedMm3());
     }
+
+    /** Looks along a stretch end exactly where it ends, whatever the lengths round to. */
+    @Test
+    void breakingOut_isReckonedOnHandlesOfAnyLength() {
+        for (int i = 0; i < 4000; i++) {
+            Handle handle =
+                    new TestBrief()
+                            .smooth(0.11, 11.62)
+                            .smooth(0.29, 12.32)
+                            .crisp(0.41, 12.6)
+                            .choose(
+                                    Choices.builder()
+                                            .tangDrillMm(12.5)
+                                            .lengthRatio(0.8 + 0.0001 * i))
+                            .handle();
+            WoodVolume wood = WoodVolume.of(handle, Walls.of(handle));
+
+            assertThat(wood.removedMm3()).as("ratio %d", i).isBetween(1000.0, wood.solidMm3());
+        }
+    }
 }

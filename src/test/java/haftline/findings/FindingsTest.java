@@ -25,6 +25,7 @@ import haftline.parts.Flare;
 import haftline.parts.FlatTang;
 import haftline.parts.RoundTang;
 import haftline.parts.Tang;
+import haftline.parts.TaperedTang;
 import haftline.shape.Butt;
 import haftline.shape.Detail;
 import haftline.shape.Join;
@@ -113,6 +114,10 @@ class FindingsTest {
                         Gravity.STOP,
                         b -> b.choose(Choices.builder().tangDepthMm(87.5))),
                 found(
+                        Code.BORE_TOO_SHALLOW,
+                        Gravity.STOP,
+                        b -> b.choose(Choices.builder().tangDepthMm(44))),
+                found(
                         Code.BORES_MEET,
                         Gravity.WARN,
                         b -> b.cap(cap(6, 9)).choose(Choices.builder().tangDepthMm(69))),
@@ -121,6 +126,7 @@ class FindingsTest {
                         Gravity.STOP,
                         b -> b.cap(cap(6, 9)).choose(Choices.builder().tangDepthMm(82))),
                 found(Code.TANG_LONGER_THAN_WOOD, Gravity.STOP, b -> b.tang(P1.round(6, 96))),
+                found(Code.TANG_SHORT_OF_WOOD, Gravity.STOP, b -> b.tang(P1.round(6, 0.4))),
                 found(
                         Code.SHOULDER_GAP,
                         Gravity.WARN,
@@ -139,6 +145,10 @@ class FindingsTest {
                         Code.TENON_FIT,
                         Gravity.WARN,
                         b -> b.choose(Choices.builder().tenonDiameterMm(11.6))),
+                found(
+                        Code.TENON_FIT,
+                        Gravity.STOP,
+                        b -> b.choose(Choices.builder().tenonDiameterMm(13))),
                 found(
                         Code.PRESSED_IN_PLASTIC,
                         Gravity.STOP,
@@ -178,6 +188,28 @@ class FindingsTest {
                         Gravity.WARN,
                         b -> b.fit(Fit.PRESSED).choose(Choices.builder().tangDrillMm(6))),
                 found(
+                        Code.BORE_LOOSE,
+                        Gravity.WARN,
+                        b -> b.cap(cap(6, 9)).choose(Choices.builder().capDrillMm(7.5))),
+                found(
+                        Code.BORE_LOOSE,
+                        Gravity.WARN,
+                        b -> b.tang(tapered()).choose(Choices.builder().tangDrillMm(7.5))),
+                found(
+                        Code.BORE_LOOSE,
+                        Gravity.WARN,
+                        b ->
+                                b.tang(tapered())
+                                        .fit(Fit.PRESSED)
+                                        .choose(Choices.builder().tangDrillMm(7.5))),
+                found(
+                        Code.DRILL_NOT_ON_RACK,
+                        Gravity.WARN,
+                        b ->
+                                b.tang(tapered())
+                                        .fit(Fit.PRESSED)
+                                        .choose(Choices.builder().tangDrillMm(2))),
+                found(
                         Code.BORE_TIGHT,
                         Gravity.STOP,
                         b -> b.choose(Choices.builder().tangDrillMm(5.9))),
@@ -197,6 +229,10 @@ class FindingsTest {
                                         .fit(Fit.PRESSED)
                                         .choose(Choices.builder().tangDrillMm(5.2))),
                 found(Code.TANG_WILL_NOT_PASS, Gravity.STOP, b -> b.ferrule(lipped(5.9))),
+                found(
+                        Code.TANG_WILL_NOT_PASS,
+                        Gravity.STOP,
+                        b -> b.ferrule(lipped(6.5)).tang(flared())),
                 found(Code.FLARE_WANTS_COUNTERSINK, Gravity.NOTE, b -> b.tang(flared())),
                 found(
                         Code.CAP_PROUD,
@@ -272,6 +308,30 @@ class FindingsTest {
     }
 
     @Test
+    void asksForTheLipsHoleWhereItWasNotMeasured() {
+        Ferrule known = lipped(7);
+        Ferrule unknown =
+                new Ferrule(
+                        known.bore(),
+                        known.outside(),
+                        known.outsideLeast(),
+                        known.length(),
+                        known.lipMm(),
+                        OptionalDouble.empty(),
+                        known.chamferMm(),
+                        known.material(),
+                        known.massG());
+
+        assertThat(of(sound().ferrule(unknown).brief()))
+                .anyMatch(
+                        finding ->
+                                finding.code() == Code.FIGURE_MISSING
+                                        && finding.subject().contains("lip"));
+        assertThat(of(sound().ferrule(known).brief()))
+                .noneMatch(finding -> finding.subject().contains("lip"));
+    }
+
+    @Test
     void hasACaseForEveryCode() {
         Set<Code> tried =
                 cases().map(Case::code)
@@ -281,6 +341,172 @@ class FindingsTest {
         tried.add(Code.CANNOT_BE_DRAWN);
 
         assertThat(tried).containsExactlyInAnyOrder(Code.values());
+    }
+
+    /**
+     * A wall that the maker's own limit allows is stopped all the same where the stop is higher.
+     */
+    @Test
+    void stopsAWallUnderTheStopWhateverItsOwnLimit() {
+        Brief thin = sound().choose(Choices.builder().nodeDiameterMm("node 0", 8.5)).brief();
+        Rules usual = thin.rules();
+        Rules easy =
+                new Rules(
+                        usual.lengths(),
+                        usual.fits(),
+                        usual.bores(),
+                        usual.tenons(),
+                        new Rules.Walls(0.5, 0.5, 0.5, 0.5, 0.5, 1.5),
+                        usual.wander(),
+                        usual.balance(),
+                        usual.blanks(),
+                        usual.climate(),
+                        usual.copying(),
+                        usual.readings());
+        Brief brief =
+                new Brief(
+                        thin.name(),
+                        thin.kit(),
+                        thin.metals(),
+                        thin.stock(),
+                        thin.adhesive(),
+                        thin.shape(),
+                        easy,
+                        thin.rack(),
+                        thin.choices());
+
+        assertThat(of(brief))
+                .anyMatch(
+                        finding ->
+                                finding.code() == Code.WALL_TOO_THIN
+                                        && finding.gravity() == Gravity.STOP
+                                        && finding.limit() == 1.5);
+    }
+
+    /** A flat bottom 0.3 mm before a deep sunk band, and a waist that alone would only warn. */
+    @Test
+    void tellsABottomThatStopsBesideAWallThatWarns() {
+        Drill flat = Drill.of(6.1, "6.1 flat").withPointAngleDeg(180);
+        Brief brief =
+                sound().rack(Rack.of(List.of(flat)))
+                        .detail(new Detail.Fillet(new Place.FromShoulder(38.5), 2, -6))
+                        .choose(
+                                Choices.builder()
+                                        .nodeDiameterMm("node 0", 11.5)
+                                        .tangDepthMm(11.5 + 37.2))
+                        .brief();
+
+        assertThat(of(brief))
+                .anyMatch(
+                        finding ->
+                                finding.code() == Code.WALL_TOO_THIN
+                                        && finding.gravity() == Gravity.WARN)
+                .anyMatch(
+                        finding ->
+                                finding.code() == Code.BORE_BOTTOM_TOO_NEAR
+                                        && finding.gravity() == Gravity.STOP
+                                        && Math.abs(finding.atX() - 37.5) < 1e-9);
+    }
+
+    @Test
+    void theButtOfAPieceWithoutCapIsBody() {
+        Brief brief = sound().choose(Choices.builder().tangDepthMm(87.5)).brief();
+
+        assertThat(of(brief))
+                .filteredOn(finding -> finding.code() == Code.BORE_BOTTOM_TOO_NEAR)
+                .singleElement()
+                .satisfies(
+                        finding -> {
+                            assertThat(finding.place()).isEqualTo(haftline.findings.Place.BODY);
+                            assertThat(finding.subject()).isEqualTo("butt");
+                        });
+    }
+
+    @Test
+    void namesTheDrillThatIsMissingAndNotTheOneThatIsThere() {
+        // 6.1 mm is there for the tang; what the flare of 8 mm wants is not.
+        Brief brief = sound().tang(flared()).rack(SampleStock.only(6.1)).brief();
+
+        assertThat(of(brief))
+                .filteredOn(finding -> finding.code() == Code.DRILL_NOT_ON_RACK)
+                .singleElement()
+                .satisfies(
+                        finding -> {
+                            assertThat(finding.figure()).isGreaterThan(7);
+                            assertThat(Words.message(finding, brief.stock(), Units.MM))
+                                    .contains("to open the mouth");
+                        });
+    }
+
+    @Test
+    void saysInWordsWhatANegativeWallOrTenonMeans() {
+        assertThat(told(Code.WALL_TOO_THIN, haftline.findings.Place.CAP, 79.36, -3.65, 1.5, ""))
+                .isEqualTo(
+                        "The cap's bore breaks out of the wood at 79.4 mm by 3.7 mm at the worst"
+                                + " wander, limit 1.5 mm of wall");
+        assertThat(told(Code.WALL_TOO_THIN, haftline.findings.Place.TENON, -0.5, 2.36, 2.5, ""))
+                .isEqualTo(
+                        "Wall 2.3 mm on the tenon 0.5 mm in front of the shoulder at the worst"
+                                + " wander, limit 2.5 mm");
+        assertThat(told(Code.TENON_FIT, haftline.findings.Place.TENON, 0, -1.1, 0.05, "bonded"))
+                .startsWith("The tenon is 1.10 mm wider than the ferrule's smallest bore");
+        assertThat(
+                        told(
+                                Code.BORE_BOTTOM_TOO_NEAR,
+                                haftline.findings.Place.CAP,
+                                105,
+                                -31.36,
+                                1.5,
+                                "butt"))
+                .isEqualTo("The bore comes out of the butt by 31.4 mm");
+    }
+
+    /** A figure that misses its limit by less than its last decimal is told more finely. */
+    @Test
+    void tellsAFigureFromItsLimit() {
+        assertThat(told(Code.BALANCE_OFF_TARGET, haftline.findings.Place.PIECE, 3, 15.02, 15, ""))
+                .isEqualTo(
+                        "It balances 15.02 mm behind the ferrule's front face; the target ends at"
+                                + " 15.00 mm");
+        assertThat(
+                        told(
+                                Code.LENGTH_FOR_THE_HAND,
+                                haftline.findings.Place.PIECE,
+                                Double.NaN,
+                                99.6,
+                                100,
+                                "common practice"))
+                .contains("99.6 mm to hold")
+                .contains("at least 100.0 mm");
+    }
+
+    private static String told(
+            Code code,
+            haftline.findings.Place place,
+            double x,
+            double figure,
+            double limit,
+            String subject) {
+        return Words.message(
+                Finding.mm(code, Gravity.WARN, place, x, figure, limit, subject),
+                SampleStock.cherry(),
+                Units.MM);
+    }
+
+    @Test
+    void readingsThatDifferByJustTheLimitAgree() {
+        Measured apart = Measured.of(List.of(5.0, 5.15), 0.05);
+        Brief brief =
+                sound().tang(
+                                new RoundTang(
+                                        apart,
+                                        P1.exactly(45),
+                                        OptionalDouble.empty(),
+                                        Optional.empty()))
+                        .brief();
+
+        assertThat(apart.spread()).isGreaterThan(0.15);
+        assertThat(of(brief)).noneMatch(finding -> finding.code() == Code.READINGS_DISAGREE);
     }
 
     @Test
@@ -332,7 +558,7 @@ class FindingsTest {
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.gravity()).isEqualTo(Gravity.STOP));
         assertThat(Words.message(findings.get(0), brief.stock(), Units.MM))
-                .contains("make the handle longer");
+                .contains("make the handle longer: 7.0 mm, at least 10.0 mm");
     }
 
     @Test
@@ -431,6 +657,15 @@ class FindingsTest {
         return new BarbedTang(
                 P1.exactly(5.5),
                 P1.exactly(6.2),
+                P1.exactly(45),
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    private static Tang tapered() {
+        return new TaperedTang(
+                P1.exactly(6.5),
+                P1.exactly(5),
                 P1.exactly(45),
                 OptionalDouble.empty(),
                 Optional.empty());

@@ -135,10 +135,10 @@ class BoreProfileTest {
     }
 
     @Test
-    void deepestStep_countsItsPoint() {
+    void deepestStep_isTheOneAroundTheTip_reachCountsEveryPoint() {
         BoreStep flat = step(5, 41, 180);
         BoreStep pointed = step(8, 40, 90);
-        assertThat(bore(flat, pointed).deepest()).isEqualTo(pointed);
+        assertThat(bore(flat, pointed).deepest()).isEqualTo(flat);
         assertThat(bore(flat, pointed).reachMm()).isCloseTo(44, within(1e-12));
         assertThat(bore(flat, pointed).widestMm()).isEqualTo(8);
     }
