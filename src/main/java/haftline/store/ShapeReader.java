@@ -116,20 +116,19 @@ final class ShapeReader {
     /** A place between the ends, which belong to the ferrule and the seat. */
     private static Optional<Place> place(Value value) {
         if (!value.isMap()) {
-            double share = value.number(SHARE.range(), AT.expected());
-            if (share == 0 || share == 1) {
-                value.expected(AT.expected());
-            }
-            return Optional.of(new Place.Share(share));
+            return Optional.of(new Place.Share(value.number(SHARE.range(), AT.expected())));
         }
         MapReader map = value.map(PLACE);
-        if (onlyOneOf(map, AT.expected(), FROM_SHOULDER, FROM_BUTT)) {
-            double mm = map.length(map.has(FROM_BUTT) ? FROM_BUTT : FROM_SHOULDER, 0);
-            map.require(mm > 0, map.has(FROM_BUTT) ? FROM_BUTT : FROM_SHOULDER, "over 0 mm");
-            return map.build(
-                    () -> map.has(FROM_BUTT) ? new Place.FromButt(mm) : new Place.FromShoulder(mm));
+        if (!onlyOneOf(map, AT.expected(), FROM_SHOULDER, FROM_BUTT)) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        OptionalDouble fromShoulder = map.optionalLength(FROM_SHOULDER);
+        double fromButt = map.length(FROM_BUTT, 1);
+        return map.build(
+                () ->
+                        fromShoulder.isPresent()
+                                ? new Place.FromShoulder(fromShoulder.getAsDouble())
+                                : new Place.FromButt(fromButt));
     }
 
     /** Whether a map has just one of the keys; told where it has none or several. */

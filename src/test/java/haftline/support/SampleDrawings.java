@@ -232,4 +232,28 @@ public final class SampleDrawings {
     private static Path line(Layer layer, double x0, double y0, double x1, double y1) {
         return Path.line(layer, new Vertex(x0, y0), new Vertex(x1, y1));
     }
+
+    /** Wider and higher than any home printer's paper, with every kind of curve on every seam. */
+    public static Drawing large() {
+        List<Element> out = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            out.add(new Circle(Layer.CUT, new Vertex(240, 180), 15 * (i + 1)));
+        }
+        out.add(
+                Path.from(0, 0)
+                        .lineTo(480, 0)
+                        .cubicTo(520, 120, 440, 240, 480, 360)
+                        .lineTo(0, 360)
+                        .cubicTo(-40, 240, 40, 120, 0, 0)
+                        .close(Layer.OUTLINE));
+        out.add(
+                Path.from(440, 180)
+                        .ellipseTo(40, 180, 240, 180, 200, 120, true)
+                        .open(Layer.CENTRE));
+        for (int i = 1; i < 8; i++) {
+            out.add(line(Layer.HIDDEN, 60.0 * i, 0, 60.0 * i, 360));
+        }
+        out.add(Text.level(Layer.TEXT, 240, 178, 8, Anchor.MIDDLE, "Test of the seams \u230048"));
+        return new Drawing("Large drawing", "", List.of(new Group("all", out)));
+    }
 }

@@ -1,0 +1,165 @@
+package haftline.write.pdf;
+
+import haftline.drawing.Bounds;
+import haftline.drawing.Drawing;
+import haftline.drawing.Element;
+import haftline.write.lettering.Lettering;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+
+/**
+ * Writes drawings as PDF sheets at exactly full size, tiled where a sheet is too small. Each sheet
+ * has check bars of 100 mm and 4 in both ways; viewers are asked not to scale. docs/formats/pdf.md
+ * describes the file.
+ *
+ * <p>Cubics are written as they are, circles and ellipses as cubics within 0.0001 mm. The bytes
+ * depend on the drawings and options alone.
+ */
+public final class PdfWriter {
+    private static final String PRODUCER = "Haftline";
+
+    /** The file's identifier follows from this instead of from the clock. */
+    private static final long DOCUMENT_ID = 1;
+
+    private final PdfOptions options;
+
+    /**
+     * A writer with some options.
+     *
+     * @param options the options
+     */
+    public PdfWriter(PdfOptions options) {
+        this.options = options;
+    }
+
+    /**
+     * How many sheets a drawing takes.
+     *
+     * @param drawing the drawing
+     * @return the count
+     */
+    public int sheetsOf(Drawing drawing) {
+        return Tiling.of(drawing.bounds(), options).count();
+    }
+
+    /**
+     * Writes one drawing.
+     *
+     * @param drawing the drawing
+     * @return the file
+     */
+    public PdfFile write(Drawing drawing) {
+        return write(drawing.title(), List.of(drawing));
+    }
+
+    /**
+     * Writes drawings one after the other, each on sheets of its own.
+     *
+     * @param title title of the document
+     * @param drawings one or more drawings
+     * @return the file
+     * @throws IllegalArgumentException where there is no drawing
+     */
+    public PdfFile write(String title, List<Drawing> drawings) {
+        if (drawings.isEmpty()) {
+            throw new IllegalArgumentException("PDF: expected at least one drawing");
+        }
+        try (PDDocument document = new PDDocument();
+                InputStream fontFile = Lettering.open()) {
+            document.setDocumentId(DOCUMENT_ID);
+            PDDocumentInformation information = new PDDocumentInformation();
+            information.setTitle(title);
+            information.setProducer(PRODUCER);
+            document.setDocumentInformation(information);
+            PDViewerPreferences preferences =
+                    new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+            preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+            document.getDocumentCatalog().setViewerPreferences(preferences);
+            PDFont font = PDType0Font.load(document, fontFile, true);
+            for (Drawing drawing : drawings) {
+                sheets(document, font, drawing);
+            }
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            document.save(bytes);
+            return new PdfFile(bytes.toByteArray(), document.getNumberOfPages());
+        } catch (IOException e) {
+            throw new UncheckedIOException("a PDF in memory cannot fail to be written", e);
+        }
+    }
+
+    private void sheets(PDDocument document, PDFont font, Drawing drawing) throws IOException {
+        Tiling tiling = Tiling.of(drawing.bounds(), options);
+        Sheet sheet = tiling.sheet();
+        for (int row = 0; row < tiling.rows(); row++) {
+            for (int column = 0; column < tiling.columns(); column++) {
+                PDPage page =
+                        new PDPage(
+                                new PDRectangle(units(sheet.widthMm()), units(sheet.heightMm())));
+                document.addPage(page);
+                try (PDPageContentStream out =
+                        new PDPageContentStream(document, page, AppendMode.OVERWRITE, true)) {
+                    PageCanvas canvas = new PageCanvas(out, font);
+                    SheetMarks marks = new SheetMarks(canvas, tiling);
+                    marks.bars();
+                    marks.label(drawing.title(), column, row);
+                    out.addRect(
+                            units(sheet.fieldLeftMm()),
+                            units(sheet.fieldBottomMm()),
+                            units(sheet.fieldWidthMm()),
+                            units(sheet.fieldHeightMm()));
+                    out.clip();
+                    Bounds shown = tiling.shown(column, row);
+                    Mapping mapping = mapping(sheet, shown);
+                    // Seams lie under the drawing and hide nothing of it.
+                    marks.seams(column, row, mapping);
+                    draw(canvas, drawing, shown, mapping);
+                }
+            }
+        }
+    }
+
+    private static Mapping mapping(Sheet sheet, Bounds shown) {
+        return new Mapping(
+                sheet.factorX(),
+                sheet.factorY(),
+                sheet.fieldLeftMm() - sheet.factorX() * shown.minXMm(),
+                sheet.fieldBottomMm() - sheet.factorY() * shown.minYMm());
+    }
+
+    /** What shows on the sheet, layer by layer as the layers lie upon each other. */
+    private static void draw(PageCanvas canvas, Drawing drawing, Bounds shown, Mapping mapping)
+            throws IOException {
+        List<Element> elements =
+                drawing.elements()
+                        .filter(element -> touches(element.bounds(), shown))
+                        .sorted((a, b) -> a.layer().compareTo(b.layer()))
+                        .toList();
+        for (Element element : elements) {
+            canvas.draw(element, mapping);
+        }
+    }
+
+    private static boolean touches(Bounds bounds, Bounds shown) {
+        Bounds reach = bounds.grown(PageCanvas.LINE_REACH_MM);
+        return reach.minXMm() <= shown.maxXMm()
+                && reach.maxXMm() >= shown.minXMm()
+                && reach.minYMm() <= shown.maxYMm()
+                && reach.maxYMm() >= shown.minYMm();
+    }
+
+    private static float units(double mm) {
+        return (float) (mm * Mapping.UNITS_PER_MM);
+    }
+}

@@ -1,0 +1,206 @@
+package haftline.write.pdf;
+
+import haftline.drawing.Anchor;
+import haftline.drawing.Circle;
+import haftline.drawing.Layer;
+import haftline.drawing.Path;
+import haftline.drawing.Text;
+import haftline.drawing.Vertex;
+import haftline.measure.NumberText;
+import java.io.IOException;
+import java.util.List;
+
+/** What stands on a sheet beside the drawing: check bars, label, seams and register marks. */
+final class SheetMarks {
+    private static final double HUNDRED_MM = 100;
+    private static final double FOUR_INCHES_MM = 101.6;
+    private static final double TICK_MM = 2.4;
+    private static final double BAR_WIDTH_MM = 0.2;
+    private static final double LETTER_MM = 1.9;
+
+    /** From the inner edge of the strip to the two bars. */
+    private static final double FIRST_BAR_MM = 4;
+
+    private static final double SECOND_BAR_MM = 9;
+    private static final double LABEL_GAP_MM = 13;
+
+    /** Seams and register marks alone have this colour, so that they are told from the drawing. */
+    private static final float[] REGISTER_RGB = {0, 0.45f, 0.75f};
+
+    private static final double REGISTER_WIDTH_MM = 0.12;
+    private static final double CROSS_MM = 2.6;
+    private static final double RING_MM = 1.5;
+    private static final List<Double> SEAM_DASH_MM = List.of(4.0, 2.0);
+
+    /** Marks stand at these shares of a seam's length between two sheets. */
+    private static final double[] MARK_SHARES = {0.25, 0.75};
+
+    private final PageCanvas canvas;
+    private final Tiling tiling;
+    private final Sheet sheet;
+
+    SheetMarks(PageCanvas canvas, Tiling tiling) {
+        this.canvas = canvas;
+        this.tiling = tiling;
+        this.sheet = tiling.sheet();
+    }
+
+    /** Two bars along each edge of the field. */
+    void bars() throws IOException {
+        canvas.colour(new float[] {0, 0, 0});
+        canvas.pen(BAR_WIDTH_MM, List.of());
+        double x = sheet.fieldLeftMm();
+        double y = sheet.fieldBottomMm();
+        level(x, y - FIRST_BAR_MM, HUNDRED_MM, "100 mm");
+        level(x, y - SECOND_BAR_MM, FOUR_INCHES_MM, "4 in");
+        upright(x - FIRST_BAR_MM, y, HUNDRED_MM, "100 mm");
+        upright(x - SECOND_BAR_MM, y, FOUR_INCHES_MM, "4 in");
+    }
+
+    private void level(double x, double y, double length, String text) throws IOException {
+        double end = x + length * sheet.factorX();
+        line(x, y, end, y);
+        line(x, y - TICK_MM / 2, x, y + TICK_MM / 2);
+        line(end, y - TICK_MM / 2, end, y + TICK_MM / 2);
+        write(end + 1, y - LETTER_MM / 2, 0, text);
+    }
+
+    private void upright(double x, double y, double length, String text) throws IOException {
+        double end = y + length * sheet.factorY();
+        line(x, y, x, end);
+        line(x - TICK_MM / 2, y, x + TICK_MM / 2, y);
+        line(x - TICK_MM / 2, end, x + TICK_MM / 2, end);
+        write(x + LETTER_MM / 2, end + 1, 90, text);
+    }
+
+    private void line(double x0, double y0, double x1, double y1) throws IOException {
+        canvas.stroke(
+                Path.line(Layer.DIMENSION, new Vertex(x0, y0), new Vertex(x1, y1)), Mapping.PAPER);
+    }
+
+    private void write(double x, double y, double rotationDeg, String text) throws IOException {
+        canvas.text(
+                new Text(Layer.TEXT, new Vertex(x, y), LETTER_MM, Anchor.START, rotationDeg, text),
+                Mapping.PAPER);
+    }
+
+    /** Title, number of the sheet, and how to print it. */
+    void label(String title, int column, int row) throws IOException {
+        double x = sheet.fieldLeftMm() + FOUR_INCHES_MM * sheet.factorX() + LABEL_GAP_MM;
+        double room = sheet.widthMm() - sheet.marginMm() - x;
+        double y = sheet.fieldBottomMm() - FIRST_BAR_MM + LETTER_MM / 2;
+        String number =
+                tiling.count() == 1
+                        ? "one sheet"
+                        : "sheet "
+                                + tiling.number(column, row)
+                                + " of "
+                                + tiling.count()
+                                + ", column "
+                                + (column + 1)
+                                + ", row "
+                                + (row + 1);
+        write(x, y, 0, shortened(title, room));
+        write(x, y - 3.1, 0, shortened(number + ", scale 1:1", room));
+        write(x, y - 6.2, 0, shortened("Print at 100 %; measure the bars.", room));
+        if (sheet.factorX() != 1 || sheet.factorY() != 1) {
+            canvas.text(
+                    new Text(
+                            Layer.TEXT,
+                            new Vertex(sheet.widthMm() - sheet.marginMm(), sheet.marginMm()),
+                            LETTER_MM,
+                            Anchor.END,
+                            0,
+                            "Bars and drawing corrected for this printer: level x "
+                                    + NumberText.fixed(sheet.factorX(), 4)
+                                    + ", upright x "
+                                    + NumberText.fixed(sheet.factorY(), 4)),
+                    Mapping.PAPER);
+        }
+    }
+
+    private static String shortened(String text, double roomMm) {
+        return Text.shortened(text, roomMm, LETTER_MM);
+    }
+
+    /**
+     * The seams of one sheet with their marks, at places of the drawing, so that both neighbours
+     * show the very same marks.
+     */
+    void seams(int column, int row, Mapping mapping) throws IOException {
+        canvas.colour(REGISTER_RGB);
+        if (column > 0) {
+            upright(column - 1, row, mapping);
+        }
+        if (column < tiling.columns() - 1) {
+            upright(column, row, mapping);
+        }
+        if (row > 0) {
+            level(column, row - 1, mapping);
+        }
+        if (row < tiling.rows() - 1) {
+            level(column, row, mapping);
+        }
+    }
+
+    private void upright(int leftColumn, int row, Mapping mapping) throws IOException {
+        double x = tiling.seamX(leftColumn);
+        double bottom = tiling.shown(leftColumn, row).minYMm();
+        double top = tiling.shown(leftColumn, row).maxYMm();
+        seam(new Vertex(x, bottom), new Vertex(x, top), mapping);
+        String text =
+                "sheets "
+                        + tiling.number(leftColumn, row)
+                        + " and "
+                        + tiling.number(leftColumn + 1, row)
+                        + ": cut one here, lay it on the other";
+        canvas.text(
+                new Text(
+                        Layer.TEXT,
+                        new Vertex(x - 0.8, (bottom + top) / 2),
+                        LETTER_MM,
+                        Anchor.MIDDLE,
+                        90,
+                        text),
+                mapping);
+    }
+
+    private void level(int column, int upperRow, Mapping mapping) throws IOException {
+        double y = tiling.seamY(upperRow);
+        double left = tiling.shown(column, upperRow).minXMm();
+        double right = tiling.shown(column, upperRow).maxXMm();
+        seam(new Vertex(left, y), new Vertex(right, y), mapping);
+        String text =
+                "sheets "
+                        + tiling.number(column, upperRow)
+                        + " and "
+                        + tiling.number(column, upperRow + 1)
+                        + ": cut one here, lay it on the other";
+        canvas.text(
+                Text.level(Layer.TEXT, (left + right) / 2, y + 0.8, LETTER_MM, Anchor.MIDDLE, text),
+                mapping);
+    }
+
+    private void seam(Vertex from, Vertex to, Mapping mapping) throws IOException {
+        canvas.pen(REGISTER_WIDTH_MM, SEAM_DASH_MM);
+        canvas.stroke(Path.line(Layer.SCORE, from, to), mapping);
+        canvas.pen(REGISTER_WIDTH_MM, List.of());
+        for (double share : MARK_SHARES) {
+            mark(
+                    new Vertex(
+                            from.xMm() + share * (to.xMm() - from.xMm()),
+                            from.yMm() + share * (to.yMm() - from.yMm())),
+                    mapping);
+        }
+    }
+
+    private void mark(Vertex at, Mapping mapping) throws IOException {
+        canvas.stroke(new Circle(Layer.SCORE, at, RING_MM), mapping);
+        canvas.stroke(
+                Path.line(Layer.SCORE, at.towards(180, CROSS_MM), at.towards(0, CROSS_MM)),
+                mapping);
+        canvas.stroke(
+                Path.line(Layer.SCORE, at.towards(270, CROSS_MM), at.towards(90, CROSS_MM)),
+                mapping);
+    }
+}
