@@ -10,7 +10,6 @@ import java.util.Optional;
  * being typed in keeps the keyboard.
  */
 public final class InspectorModel {
-    private final EditorModel editor;
     private final Inspected at;
     private final NodeTableModel nodes;
     private final Watched<List<Section>> sections;
@@ -85,7 +84,6 @@ public final class InspectorModel {
      * @param editor the editor
      */
     public InspectorModel(EditorModel editor) {
-        this.editor = editor;
         at = new Inspected(editor);
         nodes = new NodeTableModel(editor);
         makeUp = MakeUp.of(at.brief());
@@ -140,17 +138,5 @@ public final class InspectorModel {
      */
     public NodeTableModel nodes() {
         return nodes;
-    }
-
-    /**
-     * What a changed reading changes besides: how many pieces have the kit at hand.
-     *
-     * @return the count, this piece included
-     */
-    public long piecesWithThisKit() {
-        String kit = at.piece().kit();
-        return editor.document().draft().set().pieces().stream()
-                .filter(piece -> piece.kit().equals(kit))
-                .count();
     }
 }

@@ -4,7 +4,6 @@ import haftline.edit.Difference;
 import haftline.edit.Differences;
 import haftline.edit.NodeEdits;
 import haftline.edit.Outcome;
-import haftline.edit.Scope;
 import haftline.edit.Worked;
 import haftline.figures.Figures;
 import haftline.handle.Choices;
@@ -212,14 +211,5 @@ public final class NodeTableModel {
         return editor.run(
                 Differences.release(piece, Difference.placeOf(node))
                         .then(Differences.release(piece, Difference.diameterOf(node))));
-    }
-
-    /**
-     * Whether edits are for this piece alone.
-     *
-     * @return true in the scope of one piece
-     */
-    public boolean isForThisPiece() {
-        return editor.scope().value() == Scope.THIS_PIECE;
     }
 }
