@@ -113,8 +113,6 @@ public final class FilesModel {
         return mark + name + file;
     }
 
-    // --- going elsewhere -------------------------------------------------------------------------
-
     /**
      * Opens a set, after a question where there are unsaved changes. A file that cannot be read
      * leaves all as it is and says why.
@@ -200,8 +198,6 @@ public final class FilesModel {
         return editor.document().draft().set().name();
     }
 
-    // --- saving ----------------------------------------------------------------------------------
-
     /** Saves; where the set has no name yet, or another program changed it, a question follows. */
     public void save() {
         pending = () -> {};
@@ -249,11 +245,9 @@ public final class FilesModel {
         next.run();
     }
 
-    // --- other programs --------------------------------------------------------------------------
-
     /**
-     * Looks whether another program changed a file, as when the window comes to the front. What was
-     * already asked is not asked again.
+     * Looks whether another program changed a file, as when the window comes to the front, and asks
+     * what to do; a question that was put off is asked again the next time.
      */
     public void look() {
         if (question.value().isEmpty() && !editor.document().isInGesture()) {
@@ -285,8 +279,6 @@ public final class FilesModel {
     private void reload() {
         editor.document().file().ifPresent(this::read);
     }
-
-    // --- after a kill ----------------------------------------------------------------------------
 
     /** Looks for unsaved work that was left behind, and asks about each. */
     public void offerRecovery() {
@@ -328,8 +320,6 @@ public final class FilesModel {
                             + wrong.getMessage());
         }
     }
-
-    // --- answers ---------------------------------------------------------------------------------
 
     private void ask(Question.Kind kind, String text, Answer... answers) {
         question.set(Optional.of(new Question(kind, text, List.of(answers))));
