@@ -56,12 +56,12 @@ public final class BoardPainter {
         gc.beginPath();
         gc.rect(0, Sheet.RULER, width, sheet.curvesTop() - Sheet.RULER);
         gc.clip();
+        NodePainter.place(pen, scene, view, Sheet.RULER, sheet.curvesTop());
         surface(gc, scene, sheet, view, density);
         new LinePainter(pen, scene, view).paint();
         new DimensionPainter(pen, scene, sheet, view).paint();
         gc.restore();
         new CurvePainter(pen, scene, sheet, view).paint();
-        NodePainter.place(pen, scene, view, sheet);
         NodePainter.paint(pen, scene, view);
         RulerPainter.ruler(pen, scene, sheet, view);
     }

@@ -36,6 +36,7 @@ final class CurvePainter {
         gc.fillRect(0, sheet.curvesTop(), sheet.width(), sheet.height() - sheet.curvesTop());
         pen.style(palette.line(), 1);
         pen.line(0, sheet.curvesTop() + 0.5, sheet.width(), sheet.curvesTop() + 0.5);
+        NodePainter.place(pen, scene, view, sheet.curvesTop() + 1, sheet.height());
         int count = (int) Math.max(2, Math.ceil(sheet.width()));
         Columns columns = new Columns(scene.handle(), view.mm(0.5), 1 / view.scale(), count);
         wall(columns);

@@ -139,7 +139,7 @@ public final class FindingsPane extends VBox {
     private final class Row extends ListCell<Finding> {
         private final Mark mark = new Mark();
         private final Label sentence = new Label();
-        private final Hyperlink rule = new Hyperlink("whose rule");
+        private final Hyperlink rule = new Hyperlink("rule");
         private final Tooltip source = new Tooltip();
         private final Button apply = new Button();
         private final Label advice = new Label();

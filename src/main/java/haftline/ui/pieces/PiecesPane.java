@@ -107,10 +107,17 @@ public final class PiecesPane extends VBox {
         return (int) worked.findings().stream().filter(f -> f.gravity() == gravity).count();
     }
 
+    private static Optional<Gravity> gravity(int stops, int warnings) {
+        return stops > 0
+                ? Optional.of(Gravity.STOP)
+                : warnings > 0 ? Optional.of(Gravity.WARN) : Optional.empty();
+    }
+
     private final class Row extends ListCell<Piece> {
         private final ImageView picture = new ImageView();
         private final Label name = new Label();
         private final Label note = new Label();
+        private final Label count = new Label();
         private final Mark mark = new Mark();
         private final VBox box;
 
@@ -121,9 +128,10 @@ public final class PiecesPane extends VBox {
             frame.setMaxHeight(PICTURE_HEIGHT);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
-            HBox line = new HBox(6, name, gap, mark);
+            HBox line = new HBox(6, name, gap, count, mark);
             line.setAlignment(Pos.CENTER_LEFT);
             note.getStyleClass().add("small");
+            count.getStyleClass().add("small");
             name.getStyleClass().add("piece-name");
             box = new VBox(1, frame, line, note);
             setPrefWidth(0);
@@ -141,20 +149,14 @@ public final class PiecesPane extends VBox {
             name.setText(piece.name());
             int stops = count(worked, Gravity.STOP);
             int warnings = count(worked, Gravity.WARN);
-            mark.show(
-                    stops > 0
-                            ? Optional.of(Gravity.STOP)
-                            : warnings > 0 ? Optional.of(Gravity.WARN) : Optional.empty());
-            note.setText(
-                    worked.brief().stock().name()
-                            + (stops + warnings == 0
-                                    ? ""
-                                    : stops > 0
-                                            ? ", cannot be made"
-                                            : ", " + warnings + " to see"));
+            mark.show(gravity(stops, warnings));
+            note.setText(worked.brief().stock().name());
+            count.setText(stops + warnings == 0 ? "" : Integer.toString(stops + warnings));
+            String heard = Mark.words(gravity(stops, warnings));
+            count.setAccessibleText(count.getText() + " " + heard);
+            setAccessibleText(piece.name() + ", " + note.getText() + ", " + heard);
             picture.setImage(null);
             worked.figures().ifPresent(this::draw);
-            setAccessibleText(piece.name() + ", " + note.getText());
             setGraphic(box);
         }
 
