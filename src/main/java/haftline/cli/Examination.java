@@ -25,7 +25,7 @@ final class Examination {
     private final Optional<SpeedRule> speedRule;
     private final Units units;
 
-    private Examination(Optional<SpeedRule> speedRule, Units units) {
+    Examination(Optional<SpeedRule> speedRule, Units units) {
         this.speedRule = speedRule;
         this.units = units;
     }
@@ -44,7 +44,7 @@ final class Examination {
                 loaded.briefs().stream().map(examination::piece).toList());
     }
 
-    private ExaminedPiece piece(Brief brief) {
+    ExaminedPiece piece(Brief brief) {
         Resolution resolution = Resolve.of(brief);
         if (resolution instanceof Resolution.Resolved resolved) {
             Figures figures = Figures.of(resolved.handle());

@@ -1,5 +1,6 @@
 package haftline.cli;
 
+import haftline.curve.ArcFit;
 import haftline.curve.Outline;
 import haftline.drawing.Drawing;
 import haftline.drawing.ProfileDrawing;
@@ -8,6 +9,8 @@ import haftline.drawing.TitleBlock;
 import haftline.figures.Figures;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
+import haftline.write.dxf.DxfProfile;
+import haftline.write.dxf.DxfWriter;
 import haftline.write.svg.SvgOptions;
 import haftline.write.svg.SvgWriter;
 import java.nio.file.Path;
@@ -52,7 +55,6 @@ final class Exports {
     }
 
     private void add(String name, ExaminedPiece piece, Figures figures) {
-        int before = files.size();
         TitleBlock title = DrawingWords.of(set, piece, figures);
         String profile = piece.name() + ", half-profile";
         Outline outline = figures.handle().outline();
@@ -64,14 +66,40 @@ final class Exports {
             Drawing plain = ProfileDrawing.of(profile, outline, piece.isStopped());
             text(name + "-profile.svg", new SvgWriter(SvgOptions.standard()).write(plain));
         }
+        if (formats.contains(Format.DXF)) {
+            DxfWriter writer = new DxfWriter(DxfProfile.CUTTING);
+            Drawing section = SectionDrawing.of(figures, title, Exports::inArcs);
+            text(name + "-section.dxf", writer.write(section).text());
+            Drawing plain = ProfileDrawing.of(profile, inArcs(outline), piece.isStopped());
+            text(name + "-profile.dxf", writer.write(plain).text());
+        }
         if (formats.contains(Format.CSV)) {
             text(name + "-stations.csv", StationCsv.of(figures.handle(), piece.isStopped()));
         }
-        StringBuilder line = new StringBuilder();
-        for (OutputFile file : files.subList(before, files.size())) {
-            line.append(line.length() == 0 ? "" : ", ").append(file.name());
+        List<String> written = new ArrayList<>();
+        drawn(written, name + "-section");
+        drawn(written, name + "-profile");
+        if (formats.contains(Format.CSV)) {
+            written.add(name + "-stations.csv");
         }
-        lines.add(line.toString());
+        lines.add(String.join(", ", written));
+    }
+
+    /** Such as {@code fork-section.svg .dxf}. */
+    private void drawn(List<String> written, String name) {
+        List<String> endings = new ArrayList<>();
+        for (Format format : List.of(Format.SVG, Format.DXF)) {
+            if (formats.contains(format)) {
+                endings.add("." + format.id());
+            }
+        }
+        if (!endings.isEmpty()) {
+            written.add(name + String.join(" ", endings));
+        }
+    }
+
+    private static Outline inArcs(Outline outline) {
+        return ArcFit.of(outline, ArcFit.USUAL_TOLERANCE_MM).outline();
     }
 
     private void text(String name, String text) {

@@ -70,16 +70,20 @@ final class LengthText {
 
     /** A length in a sentence: with its unit, and in inches with the nearest sixty-fourth. */
     String inWords(double mm) {
-        return contour(mm) + " " + unit() + (units == Units.MM ? "" : " (" + fraction(mm) + ")");
+        String fraction = fraction(mm);
+        return contour(mm) + " " + unit() + (fraction.isEmpty() ? "" : " (" + fraction + ")");
     }
 
-    /** The nearest sixty-fourth of an inch, or nothing in millimetres. */
+    /** The nearest sixty-fourth of an inch; nothing in millimetres, and for nothing. */
     String fraction(double mm) {
         if (units == Units.MM || mm < 0) {
             return "";
         }
-        String text = Length.nearest64th(mm).text();
-        return "≈ " + text.substring(0, text.length() - " in".length());
+        Length.Fraction nearest = Length.nearest64th(mm);
+        String text = nearest.text();
+        return nearest.sixtyFourths() == 0
+                ? ""
+                : "≈ " + text.substring(0, text.length() - " in".length());
     }
 
     String unit() {

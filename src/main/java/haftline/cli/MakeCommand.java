@@ -22,6 +22,7 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
     @Option(
             names = "--to",
             paramLabel = "DIR",
+            converter = PathOption.class,
             defaultValue = "exports",
             description = "Folder to write into, made if it is not there; exports by default.")
     private Path folder;

@@ -13,7 +13,7 @@ import picocli.CommandLine.Parameters;
 abstract class SetCommand {
     final Console console;
 
-    @Parameters(paramLabel = "SET", description = "The set document.")
+    @Parameters(paramLabel = "SET", converter = PathOption.class, description = "The set document.")
     private Path set;
 
     @Option(

@@ -66,7 +66,7 @@ final class SetPage {
         line("", "long", "across", "drill", "mass", "balance", "");
         line("", lengths.unit(), lengths.unit(), lengths.unit(), "g", lengths.unit(), "");
         for (ExaminedPiece piece : set.pieces()) {
-            String verdict = new Verdict(piece).inInk(paper.ink());
+            String verdict = new Verdict(piece).shortInInk(paper.ink());
             if (piece.figures().isEmpty()) {
                 line(piece.name(), "", "", "", "", "", verdict);
                 continue;

@@ -25,6 +25,15 @@ record Verdict(ExaminedPiece piece) {
         return (piece.isStopped() ? "■ NOT TO BE MADE: " : sign()) + counts();
     }
 
+    /** The gravest alone, for a table: {@code ▲ 2 warnings}. */
+    String shortInInk(Ink ink) {
+        return piece.findings().isEmpty()
+                ? ""
+                : ink.grave(
+                        gravest(),
+                        mark(gravest()) + " " + counted(piece.count(gravest()), gravest()));
+    }
+
     String inInk(Ink ink) {
         return ink.grave(gravest(), text());
     }

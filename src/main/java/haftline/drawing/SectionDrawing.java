@@ -56,7 +56,7 @@ public final class SectionDrawing {
         dimensions.addAll(lengths(object.minYMm()));
         Group measured = new Group("dimensions", dimensions);
         Bounds view = bounds(measured).with(bounds(axis)).with(object);
-        Bounds frame = SheetFrame.around(view);
+        Bounds frame = SheetFrame.around(view, title);
         Group sheet = new Group("sheet", SheetFrame.of(frame, title));
         return new Drawing(
                 title.piece(),
@@ -78,8 +78,12 @@ public final class SectionDrawing {
     /** Depths of the bores nearest to the wood, then tenon and wood, then the whole length. */
     private List<Element> lengths(double belowYMm) {
         DimensionRows rows = DimensionRows.below(style, belowYMm - style.rowMm());
-        int row = bore(rows, handle.tangBore());
-        row = Math.max(row, handle.capBore().map(cap -> bore(rows, cap)).orElse(0));
+        int tangRows = bore(rows, 0, handle.tangBore());
+        // Bores that reach past each other, as those of a stopped piece may, are not dimensioned
+        // in one row.
+        int capRow = figures.web().map(web -> web.mm() < 0).orElse(false) ? tangRows : 0;
+        int row =
+                Math.max(tangRows, handle.capBore().map(cap -> bore(rows, capRow, cap)).orElse(0));
         Outline outline = handle.outline();
         Vertex tenonEnd = new Vertex(handle.tenonEndX(), -handle.tenon().diameterMm() / 2);
         Vertex shoulder = new Vertex(0, -outline.rAfter(0));
@@ -97,10 +101,11 @@ public final class SectionDrawing {
         return rows.elements();
     }
 
-    private static int bore(DimensionRows rows, Bore bore) {
+    /** Adds a bore's steps, the shallowest nearest to the wood; tells the next row. */
+    private static int bore(DimensionRows rows, int firstRow, Bore bore) {
         List<BoreStep> steps = new ArrayList<>(bore.steps());
         steps.sort(Comparator.comparingDouble(BoreStep::depthMm));
-        int row = 0;
+        int row = firstRow;
         for (BoreStep step : steps) {
             double r = step.diameterMm() / 2;
             rows.add(

@@ -27,6 +27,14 @@ final class SheetFrame {
     private static final double LINE_MM = 4.4;
     private static final double CHECK_BAR_MM = 50;
 
+    /** Capitals run wider than the prose that texts are planned by. */
+    private static final double CAPITALS = 1.15;
+
+    /** More reasons than these say nothing new on a sheet that is not to be made. */
+    private static final int MOST_REASONS = 4;
+
+    private static final double MARK_ROW_MM = 16;
+
     private final Bounds bounds;
     private final TitleBlock title;
     private final List<Element> out = new ArrayList<>();
@@ -40,7 +48,13 @@ final class SheetFrame {
      * The frame round a view: the smallest paper that holds it, the view in the middle over the
      * title block. Its sides lie on whole millimetres.
      */
-    static Bounds around(Bounds view) {
+    static Bounds around(Bounds seen, TitleBlock title) {
+        Bounds view =
+                new Bounds(
+                        seen.minXMm(),
+                        seen.minYMm(),
+                        seen.maxXMm(),
+                        seen.maxYMm() + markHeight(title));
         double needWidth = view.widthMm() + 2 * MARGIN_MM;
         double needHeight = view.heightMm() + BLOCK_HEIGHT_MM + 2 * MARGIN_MM;
         double width = 0;
@@ -182,6 +196,12 @@ final class SheetFrame {
         out.addAll(CheckBar.of(new Vertex(left, bounds.minYMm() + 8), CHECK_BAR_MM).elements());
     }
 
+    private static double markHeight(TitleBlock title) {
+        return title.stopped().isEmpty()
+                ? 0
+                : MARK_ROW_MM + LINE_MM * Math.min(MOST_REASONS, title.stopped().size());
+    }
+
     private void mark() {
         double x = (bounds.minXMm() + bounds.maxXMm()) / 2;
         double y = bounds.maxYMm() - 12;
@@ -194,10 +214,16 @@ final class SheetFrame {
                         Anchor.MIDDLE,
                         TitleBlock.MARK);
         out.add(mark);
-        Bounds around = mark.bounds().grown(PAD_MM);
-        box(around.minXMm(), around.minYMm(), around.maxXMm(), around.maxYMm(), Layer.OUTLINE);
-        y -= 7;
-        for (String why : title.stopped()) {
+        double half = mark.estimatedWidthMm() / 2 * CAPITALS + PAD_MM;
+        box(
+                x - half,
+                y - 2 * PAD_MM,
+                x + half,
+                y + TitleBlock.MARK_HEIGHT_MM + 2 * PAD_MM,
+                Layer.OUTLINE);
+        y -= MARK_ROW_MM - 8;
+        for (String why :
+                title.stopped().subList(0, Math.min(MOST_REASONS, title.stopped().size()))) {
             String shown = Text.shortened(why, bounds.widthMm() - 20, TEXT_MM);
             out.add(Text.level(Layer.TEXT, x, y, TEXT_MM, Anchor.MIDDLE, shown));
             y -= LINE_MM;

@@ -1,9 +1,13 @@
 package haftline.edit;
 
 import haftline.handle.Brief;
+import haftline.set.Materials;
 import haftline.set.Piece;
 import haftline.store.LoadedSet;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -14,17 +18,20 @@ import java.util.Optional;
  * <p>Not safe for several threads at once.
  */
 public final class OpenDocument {
-    private final LoadedSet opened;
+    private final Materials materials;
+    private final DocumentFiles files;
     private final History<Draft> history;
 
     /** What was last worked out for each piece, to be used again while its brief is the same. */
     private final Map<String, Worked> worked = new HashMap<>();
 
+    private Optional<Journal> journal = Optional.empty();
     private Draft gestureStart;
 
-    private OpenDocument(LoadedSet opened) {
-        this.opened = opened;
-        this.history = new History<>(new Draft(opened.set(), opened.references()));
+    private OpenDocument(LoadedSet opened, DocumentFiles files) {
+        this.files = files;
+        materials = opened.materials();
+        history = new History<>(new Draft(opened.set(), opened.references()));
     }
 
     /**
@@ -34,7 +41,34 @@ public final class OpenDocument {
      * @return the open document, unmodified
      */
     public static OpenDocument of(LoadedSet loaded) {
-        return new OpenDocument(loaded);
+        return new OpenDocument(loaded, DocumentFiles.of(loaded));
+    }
+
+    /**
+     * Opens a set that has no file yet.
+     *
+     * @param loaded a set; its file says only from where paths that it names are seen
+     * @return the open document, unmodified
+     */
+    public static OpenDocument unsaved(LoadedSet loaded) {
+        return new OpenDocument(loaded, DocumentFiles.unread(loaded, Optional.empty()));
+    }
+
+    /** Unsaved work that was left behind. */
+    static OpenDocument recovered(LoadedSet belonging, Optional<Path> file) {
+        OpenDocument document = new OpenDocument(belonging, DocumentFiles.unread(belonging, file));
+        document.history.markUnsaved();
+        return document;
+    }
+
+    /**
+     * Keeps unsaved work in a journal from now on.
+     *
+     * @param kept the journal; closed with the document
+     */
+    public void keepIn(Journal kept) {
+        journal = Optional.of(kept);
+        stepped();
     }
 
     /**
@@ -52,12 +86,7 @@ public final class OpenDocument {
      * @return the set
      */
     public LoadedSet loaded() {
-        return new LoadedSet(
-                opened.file(),
-                draft().set(),
-                draft().references(),
-                opened.catalogues(),
-                opened.materials());
+        return files.loaded(draft());
     }
 
     /**
@@ -67,7 +96,7 @@ public final class OpenDocument {
      * @return its brief
      */
     public Brief brief(String piece) {
-        return draft().set().brief(draft().piece(piece), opened.materials());
+        return draft().set().brief(draft().piece(piece), materials);
     }
 
     /**
@@ -189,15 +218,13 @@ public final class OpenDocument {
     /** Why a piece that could be drawn no longer can. */
     private Optional<String> undrawable(String name, Draft before, Draft after) {
         Piece piece = after.piece(name);
-        Worked fresh = Worked.of(after.set().brief(piece, opened.materials()));
+        Worked fresh = Worked.of(after.set().brief(piece, materials));
         if (fresh.impossible().isEmpty()) {
             worked.put(name, fresh);
             return Optional.empty();
         }
         boolean couldBe =
-                Worked.of(before.set().brief(before.piece(name), opened.materials()))
-                        .figures()
-                        .isPresent();
+                Worked.of(before.set().brief(before.piece(name), materials)).figures().isPresent();
         return couldBe ? fresh.impossible() : Optional.empty();
     }
 
@@ -207,7 +234,17 @@ public final class OpenDocument {
         }
     }
 
-    private void stepped() {}
+    /** After every step the journal follows. */
+    private void stepped() {
+        journal.ifPresent(
+                kept -> {
+                    if (history.isModified()) {
+                        kept.record(loaded(), files.own());
+                    } else {
+                        kept.clear();
+                    }
+                });
+    }
 
     /**
      * Goes one step back.
@@ -262,5 +299,82 @@ public final class OpenDocument {
      */
     public boolean isModified() {
         return history.isModified();
+    }
+
+    /**
+     * The set's own file.
+     *
+     * @return the file, or empty for a set that was never saved
+     */
+    public Optional<Path> file() {
+        return files.own();
+    }
+
+    /**
+     * What the next save would write: the set's own file, and those that it names as far as what
+     * they say was changed.
+     *
+     * @return the files in the order of writing; empty for a set that was never saved
+     */
+    public List<Path> filesToSave() {
+        return files.toSave(draft());
+    }
+
+    /**
+     * Files that another program has changed or removed since they were read or written.
+     *
+     * @return the set's own file and those that it names, as far as they changed
+     */
+    public List<Path> changedOnDisk() {
+        return files.changed();
+    }
+
+    /** From now on, what other programs changed until now is written over by a save. */
+    public void keepMine() {
+        files.acceptChanges();
+        history.markUnsaved();
+        stepped();
+    }
+
+    /**
+     * Saves in the set's own file, and in those that it names what of them was changed.
+     *
+     * @return saved, or why not
+     */
+    public SaveResult save() {
+        end();
+        return marked(files.save(draft()));
+    }
+
+    /**
+     * Saves under another name, which is the set's from then on. What the old set names is not
+     * written over.
+     *
+     * @param to the new file, in place of any that is there
+     * @return saved, or why not
+     */
+    public SaveResult saveAs(Path to) {
+        end();
+        return marked(files.saveAs(draft(), to));
+    }
+
+    private SaveResult marked(SaveResult result) {
+        if (result.isSaved()) {
+            history.markSaved();
+            stepped();
+        }
+        return result;
+    }
+
+    /**
+     * Closes the document; unsaved work is given up.
+     *
+     * @throws IOException where its journal cannot be closed
+     */
+    public void close() throws IOException {
+        if (journal.isPresent()) {
+            journal.get().close();
+            journal = Optional.empty();
+        }
     }
 }

@@ -4,9 +4,12 @@ import haftline.shape.Butt;
 import haftline.shape.Detail;
 import haftline.shape.Place;
 import haftline.shape.Shape;
+import haftline.store.References;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /**
@@ -116,24 +119,28 @@ public record ShapeEdits(String piece, Scope scope) {
      * Takes another shape; what was decided for nodes that it does not have is dropped.
      *
      * @param other the shape
+     * @param reference its file, absolute or seen from where the set was opened; empty for a shape
+     *     that has none, which gets one beside the set's
      * @return the command
      */
-    public Command take(Shape other) {
+    public Command take(Shape other, String reference) {
         return new Command(
                 "take shape " + other.name(),
                 draft -> {
                     if (scope == Scope.THIS_PIECE) {
-                        return draft.withPiece(piece, p -> p.withShape(Optional.of(other)))
-                                .withChoices(piece, own -> Differences.known(own, other));
+                        Draft own = draft.withPiece(piece, p -> p.withShape(Optional.of(other)));
+                        return Differences.known(named(own, own.references().shape(), reference));
                     }
                     Draft freed = draft.withPiece(piece, p -> p.withShape(Optional.empty()));
-                    return Differences.known(freed.withSet(freed.set().withShape(other)));
+                    Draft taken = freed.withSet(freed.set().withShape(other));
+                    return Differences.known(named(taken, reference, ""));
                 });
     }
 
     /**
      * Makes a piece's own shape that of all pieces: the set takes it, and no piece differs in it
-     * any more but those that had another shape of their own.
+     * any more but those that had another shape of their own. It is saved in a file of the set's
+     * own, for other sets may share the piece's.
      *
      * @return the command
      */
@@ -141,19 +148,35 @@ public record ShapeEdits(String piece, Scope scope) {
         return new Command(
                 "give all pieces the shape of " + piece,
                 draft -> {
-                    Shape own =
-                            draft.piece(piece)
-                                    .shape()
-                                    .orElseThrow(
-                                            () ->
-                                                    new IllegalArgumentException(
-                                                            "\""
-                                                                    + piece
-                                                                    + "\" has no shape of its"
-                                                                    + " own"));
+                    Optional<Shape> own = draft.piece(piece).shape();
+                    if (own.isEmpty()) {
+                        throw new IllegalArgumentException(
+                                "\"" + piece + "\" has no shape of its own");
+                    }
                     Draft freed = draft.withPiece(piece, p -> p.withShape(Optional.empty()));
-                    return Differences.known(freed.withSet(freed.set().withShape(own)));
+                    Draft taken = freed.withSet(freed.set().withShape(own.get()));
+                    return Differences.known(named(taken, "", ""));
                 });
+    }
+
+    /** The draft with other names of the files of the shared shape and of this piece's own. */
+    private Draft named(Draft draft, String shared, String own) {
+        References now = draft.references();
+        Map<String, String> shapes = new TreeMap<>(now.pieceShapes());
+        if (own.isEmpty()) {
+            shapes.remove(piece);
+        } else {
+            shapes.put(piece, own);
+        }
+        return draft.withReferences(
+                new References(
+                        shared,
+                        now.parts(),
+                        now.batch(),
+                        now.rules(),
+                        now.catalogues(),
+                        now.rack(),
+                        shapes));
     }
 
     private Command shape(String name, UnaryOperator<Shape> change) {

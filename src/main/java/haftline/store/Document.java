@@ -44,9 +44,15 @@ final class Document {
                 : OldText.none();
     }
 
-    /** Writes a document in place of the file that is there. */
-    static void save(Path file, String text) throws SaveException {
-        AtomicSave.write(file, text.getBytes(StandardCharsets.UTF_8));
+    /**
+     * Writes a document in place of the file that is there, with what a person put into that one;
+     * without it, should it change the meaning.
+     */
+    static void save(Path file, Tree.Fields tree, OldText old) throws SaveException {
+        String bare = TreeWriter.write(tree, old.bare());
+        String text = TreeWriter.write(tree, old);
+        String saved = SameMeaning.of(text, bare) ? text : bare;
+        AtomicSave.write(file, saved.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Opens a document of a kind from the disk. */

@@ -86,6 +86,13 @@ final class OldText {
         return old;
     }
 
+    /** Only which fields there were, without how they were written. */
+    OldText bare() {
+        OldText bare = none();
+        bare.paths.addAll(paths);
+        return bare;
+    }
+
     /** The path of a field of a map, or of an item of a list, below another path. */
     static String path(String parent, String name) {
         return parent + STEP + name;
@@ -258,8 +265,11 @@ final class OldText {
         int start = scalar.getStartMark().orElseThrow().getIndex();
         int end = scalar.getEndMark().orElseThrow().getIndex();
         String written = new String(codePoints, start, end - start).stripTrailing();
-        // A comment behind the sign of a block text is kept as a comment.
-        return Optional.of(written).filter(w -> !w.lines().findFirst().orElse("").contains("#"));
+        if (!scalar.isPlain() && "|>".indexOf(written.charAt(0)) >= 0) {
+            // A comment behind the sign of a block text is within what is written.
+            behind.remove(path);
+        }
+        return Optional.of(written);
     }
 
     /** Lets the comment behind an item of a list stand behind its first field. */

@@ -47,6 +47,6 @@ public final class PartsFile {
      * @throws SaveException where it cannot be written; the old file is then as it was
      */
     public static void save(Path file, PartsList parts) throws SaveException {
-        Document.save(file, TreeWriter.write(PartsWriter.tree(parts), Document.old(file)));
+        Document.save(file, PartsWriter.tree(parts), Document.old(file));
     }
 }

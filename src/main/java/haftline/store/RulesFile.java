@@ -46,6 +46,6 @@ public final class RulesFile {
      */
     public static void save(Path file, Rules rules) throws SaveException {
         OldText old = Document.old(file);
-        Document.save(file, TreeWriter.write(RulesWriter.tree(rules, old), old));
+        Document.save(file, RulesWriter.tree(rules, old), old);
     }
 }

@@ -44,6 +44,6 @@ public final class SetFile {
      */
     public static void save(Path file, LoadedSet set) throws SaveException {
         Tree.Fields tree = SetWriter.tree(set.set(), set.references());
-        Document.save(file, TreeWriter.write(tree, Document.old(file)));
+        Document.save(file, tree, Document.old(file));
     }
 }

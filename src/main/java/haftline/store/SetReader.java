@@ -36,6 +36,9 @@ final class SetReader {
     /** The adhesive of a maker who names none: common practice, no source. */
     static final String USUAL_ADHESIVE = "slow-epoxy";
 
+    /** The same for every set without catalogues of its own; each is read once, when asked for. */
+    private static final Catalogues STARTER = CatalogueReader.starter();
+
     private final Path file;
     private final Problems problems;
     private final Map<Path, Optional<Shape>> shapes = new HashMap<>();
@@ -56,7 +59,8 @@ final class SetReader {
         Materials materials;
         Drills drills;
         try {
-            catalogues = CatalogueReader.starterWith(paths(map));
+            List<Path> further = paths(map);
+            catalogues = further.isEmpty() ? STARTER : CatalogueReader.starterWith(further);
             materials = Materials.of(catalogues);
             drills = catalogues.drills();
         } catch (CatalogueException e) {

@@ -45,6 +45,6 @@ public final class ShapeFile {
      * @throws SaveException where it cannot be written; the old file is then as it was
      */
     public static void save(Path file, Shape shape) throws SaveException {
-        Document.save(file, TreeWriter.write(ShapeWriter.tree(shape), Document.old(file)));
+        Document.save(file, ShapeWriter.tree(shape), Document.old(file));
     }
 }

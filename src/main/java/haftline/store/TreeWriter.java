@@ -126,16 +126,18 @@ final class TreeWriter {
         }
     }
 
-    /** Whether a collection or anything in it must have lines of its own. */
+    /** Whether a collection or anything in it must have lines of its own; an empty one has none. */
     private boolean isTall(Tree tree, String path) {
+        List<Map.Entry<String, Tree>> children = children(tree, path);
         boolean own =
                 tree instanceof Tree.Fields map && map.isTall()
                         || tree instanceof Tree.Rows rows && rows.isTall();
-        boolean collection = tree instanceof Tree.Fields || tree instanceof Tree.Rows;
-        return own
-                || collection && old.isTall(path)
-                || children(tree, path).stream()
-                        .anyMatch(c -> isTall(c.getValue(), OldText.path(path, c.getKey())));
+        return !children.isEmpty()
+                && (own
+                        || old.isTall(path)
+                        || children.stream()
+                                .anyMatch(
+                                        c -> isTall(c.getValue(), OldText.path(path, c.getKey()))));
     }
 
     private String flat(Tree tree, String path, boolean within) {
@@ -167,11 +169,14 @@ final class TreeWriter {
     }
 
     private String text(String text, String path, boolean within) {
-        return old.writing(path, text, within).orElseGet(() -> Scalars.of(text, within));
+        return old.writing(path, text, within)
+                .filter(written -> !written.contains("\n"))
+                .orElseGet(() -> Scalars.of(text, within));
     }
 
     private void note(String head, String text, String path, int indent) {
-        Optional<String> written = old.writing(path, text, false);
+        Optional<String> written =
+                old.writing(path, text, false).filter(old -> isIndented(old, indent));
         if (written.isPresent()) {
             line(old.commented(head + " " + written.get(), path));
             return;
@@ -193,6 +198,11 @@ final class TreeWriter {
             line(old.commented(head + " >-", path));
             folded(text, indent);
         }
+    }
+
+    /** Whether the further lines of a text stand far enough in for where it is written now. */
+    private static boolean isIndented(String text, int indent) {
+        return text.lines().skip(1).allMatch(l -> l.isBlank() || l.startsWith(" ".repeat(indent)));
     }
 
     private void folded(String text, int indent) {

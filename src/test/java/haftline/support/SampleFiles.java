@@ -50,6 +50,15 @@ public final class SampleFiles {
                 .write(drawing.withArcs(new Biarcs(FIT_TOLERANCE_MM)));
     }
 
+    /** A sample as DXF for another purpose. */
+    public static DxfFile dxf(Drawing drawing, DxfProfile profile) {
+        return new DxfWriter(profile)
+                .write(
+                        profile.keepsCurves()
+                                ? drawing
+                                : drawing.withArcs(new Biarcs(FIT_TOLERANCE_MM)));
+    }
+
     /** A sample as SVG. */
     public static String svg(Drawing drawing) {
         return new SvgWriter(SvgOptions.standard()).write(drawing);
@@ -66,7 +75,12 @@ public final class SampleFiles {
                 .forEach(
                         (name, drawing) -> {
                             files.add(OutputFile.text(name + ".svg", svg(drawing)));
-                            files.add(OutputFile.text(name + ".dxf", dxf(drawing).text()));
+                            for (DxfProfile profile : DxfProfile.values()) {
+                                files.add(
+                                        OutputFile.text(
+                                                name + profile.suffix() + ".dxf",
+                                                dxf(drawing, profile).text()));
+                            }
                         });
         files.add(
                 new OutputFile(

@@ -15,6 +15,42 @@ import java.util.Set;
 public final class TagFile {
     private static final List<String> SECTIONS =
             List.of("HEADER", "CLASSES", "TABLES", "BLOCKS", "ENTITIES", "OBJECTS");
+    private static final List<String> R12_SECTIONS =
+            List.of("HEADER", "TABLES", "BLOCKS", "ENTITIES");
+
+    /** What release 12 knows of what is drawn in a plane. */
+    private static final Set<String> R12_ENTITIES =
+            Set.of(
+                    "LINE",
+                    "ARC",
+                    "CIRCLE",
+                    "POINT",
+                    "TEXT",
+                    "SOLID",
+                    "TRACE",
+                    "POLYLINE",
+                    "VERTEX",
+                    "SEQEND");
+
+    /**
+     * Header variables of release 12 that the files use; $INSUNITS and $MEASUREMENT are younger.
+     */
+    private static final Set<String> R12_VARIABLES =
+            Set.of(
+                    "$ACADVER",
+                    "$INSBASE",
+                    "$EXTMIN",
+                    "$EXTMAX",
+                    "$LIMMIN",
+                    "$LIMMAX",
+                    "$LTSCALE",
+                    "$TEXTSIZE",
+                    "$TEXTSTYLE",
+                    "$CLAYER",
+                    "$LUNITS",
+                    "$LUPREC",
+                    "$AUNITS",
+                    "$AUPREC");
 
     /** One group code and its value. */
     public record Tag(int code, String value) {
@@ -53,10 +89,108 @@ public final class TagFile {
     public static TagFile read(String text) {
         TagFile file = new TagFile();
         file.split(tags(text));
-        file.checkHandles();
+        if (file.isR12()) {
+            file.checkR12();
+        } else {
+            file.checkHandles();
+            file.checkSubclasses();
+        }
         file.checkNames();
         file.checkPolylines();
+        file.checkSplines();
         return file;
+    }
+
+    private boolean isR12() {
+        return header("$ACADVER").equals("AC1009");
+    }
+
+    /** Nothing that came later, and names that release 12 takes. */
+    private void checkR12() {
+        require(R12_VARIABLES.containsAll(header.keySet()), "variables " + header.keySet());
+        for (Record record : sections.values().stream().flatMap(List::stream).toList()) {
+            for (int code : new int[] {5, 100, 102, 105, 290, 330, 340, 360, 370, 390, 420}) {
+                require(record.all(code).isEmpty(), record.type() + " has code " + code);
+            }
+            List<String> names = record.all(2);
+            require(
+                    names.stream().allMatch(n -> n.matches("[A-Z0-9$_-]{1,31}")),
+                    record.type() + " is called " + names);
+        }
+        boolean open = false;
+        for (Record entity : entities()) {
+            require(R12_ENTITIES.contains(entity.type()), "entity " + entity.type());
+            require(open == Set.of("VERTEX", "SEQEND").contains(entity.type()), "polyline open");
+            open = entity.type().equals("POLYLINE") || entity.type().equals("VERTEX");
+            require(
+                    !entity.type().equals("POLYLINE") || entity.one(66).equals("1"),
+                    "no vertices follow");
+        }
+        require(!open, "the last polyline has no end");
+    }
+
+    /** The polylines of release 12 with their vertices, in the form of the later ones. */
+    public List<Record> r12Polylines() {
+        List<Record> polylines = new ArrayList<>();
+        List<Tag> open = null;
+        for (Record entity : entities()) {
+            if (entity.type().equals("POLYLINE")) {
+                open = new ArrayList<>();
+                open.add(new Tag(0, "POLYLINE"));
+                open.add(new Tag(8, entity.one(8)));
+                open.add(new Tag(70, entity.one(70)));
+            } else if (entity.type().equals("VERTEX")) {
+                for (Tag tag : entity.tags()) {
+                    if (tag.code() == 10 || tag.code() == 20 || tag.code() == 42) {
+                        open.add(tag);
+                    }
+                }
+            } else if (entity.type().equals("SEQEND")) {
+                polylines.add(new Record(List.copyOf(open)));
+            }
+        }
+        return polylines;
+    }
+
+    private void checkSplines() {
+        for (Record spline : entities("SPLINE")) {
+            int degree = Integer.parseInt(spline.one(71));
+            List<Double> knots = spline.all(40).stream().map(Double::valueOf).toList();
+            int controls = spline.all(10).size();
+            require(spline.one(72).equals(Integer.toString(knots.size())), "knot count");
+            require(spline.one(73).equals(Integer.toString(controls)), "control count");
+            require(knots.size() == controls + degree + 1, "knots and control points");
+            for (int i = 1; i < knots.size(); i++) {
+                require(knots.get(i - 1) <= knots.get(i), "knots fall");
+            }
+        }
+    }
+
+    /** A place on a spline by de Boor's recursion. */
+    public static double[] onSpline(Record spline, double u) {
+        int degree = Integer.parseInt(spline.one(71));
+        List<Double> knots = spline.all(40).stream().map(Double::valueOf).toList();
+        List<Double> xs = spline.all(10).stream().map(Double::valueOf).toList();
+        List<Double> ys = spline.all(20).stream().map(Double::valueOf).toList();
+        int span = degree;
+        while (span < xs.size() - 1 && knots.get(span + 1) <= u) {
+            span++;
+        }
+        double[][] d = new double[degree + 1][2];
+        for (int i = 0; i <= degree; i++) {
+            d[i][0] = xs.get(span - degree + i);
+            d[i][1] = ys.get(span - degree + i);
+        }
+        for (int level = 1; level <= degree; level++) {
+            for (int i = degree; i >= level; i--) {
+                double low = knots.get(span - degree + i);
+                double high = knots.get(span + 1 + i - level);
+                double share = (u - low) / (high - low);
+                d[i][0] = (1 - share) * d[i - 1][0] + share * d[i][0];
+                d[i][1] = (1 - share) * d[i - 1][1] + share * d[i][1];
+            }
+        }
+        return d[degree];
     }
 
     public List<Record> entities() {
@@ -137,7 +271,9 @@ public final class TagFile {
             }
             i = end + 1;
         }
-        require(List.copyOf(sections.keySet()).equals(SECTIONS), "sections " + sections.keySet());
+        require(
+                List.copyOf(sections.keySet()).equals(isR12() ? R12_SECTIONS : SECTIONS),
+                "sections " + sections.keySet());
         readTables();
     }
 
@@ -211,7 +347,7 @@ public final class TagFile {
     }
 
     private void checkNames() {
-        for (String table : List.of("LTYPE", "LAYER", "STYLE", "BLOCK_RECORD", "APPID")) {
+        for (String table : List.of("LTYPE", "LAYER", "STYLE", "APPID")) {
             List<String> names = names(table);
             require(new HashSet<>(names).size() == names.size(), table + " has a name twice");
         }
@@ -222,12 +358,17 @@ public final class TagFile {
         }
         for (Record entity : entities()) {
             require(names("LAYER").contains(entity.one(8)), "layer " + entity.one(8));
-            require(entity.all(100).size() >= 2, entity.type() + " lacks a subclass marker");
             for (String style : entity.all(7)) {
                 require(names("STYLE").contains(style), "style " + style);
             }
         }
         require(names("LTYPE").contains("CONTINUOUS"), "no CONTINUOUS");
+    }
+
+    private void checkSubclasses() {
+        for (Record entity : entities()) {
+            require(entity.all(100).size() >= 2, entity.type() + " lacks a subclass marker");
+        }
         require(
                 names("BLOCK_RECORD").equals(List.of("*Model_Space", "*Paper_Space")),
                 "block records " + names("BLOCK_RECORD"));

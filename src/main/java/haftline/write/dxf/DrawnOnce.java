@@ -1,7 +1,9 @@
 package haftline.write.dxf;
 
 import haftline.drawing.Arc;
+import haftline.drawing.Cubic;
 import haftline.drawing.Element;
+import haftline.drawing.EllipseArc;
 import haftline.drawing.Layer;
 import haftline.drawing.Path;
 import haftline.drawing.Segment;
@@ -33,13 +35,30 @@ record DrawnOnce(List<Element> elements, int duplicates, int doubled) {
     private static final double BULGE_GRID = 1e9;
 
     /** A segment whichever way it is walked. */
-    private record Key(Layer layer, Vertex low, Vertex high, long bulge) {
+    private record Key(Layer layer, Vertex low, Vertex high, long bulge, List<Vertex> guides) {
         static Key of(Layer layer, Segment segment) {
-            double bulge = segment instanceof Arc arc ? arc.bulge() : 0;
-            long rounded = Math.round(bulge * BULGE_GRID);
-            return LEFT_TO_RIGHT.compare(segment.start(), segment.end()) < 0
-                    ? new Key(layer, segment.start(), segment.end(), rounded)
-                    : new Key(layer, segment.end(), segment.start(), -rounded);
+            boolean isForward = LEFT_TO_RIGHT.compare(segment.start(), segment.end()) < 0;
+            Segment walked = isForward ? segment : segment.reversed();
+            return new Key(
+                    layer,
+                    walked.start(),
+                    walked.end(),
+                    Math.round(bend(walked) * BULGE_GRID),
+                    guides(walked));
+        }
+
+        private static double bend(Segment segment) {
+            if (segment instanceof EllipseArc ellipse) {
+                return ellipse.anticlockwise() ? 1 : -1;
+            }
+            return segment instanceof Arc arc ? arc.bulge() : 0;
+        }
+
+        private static List<Vertex> guides(Segment segment) {
+            if (segment instanceof Cubic cubic) {
+                return List.of(cubic.control1(), cubic.control2());
+            }
+            return segment instanceof EllipseArc ellipse ? List.of(ellipse.centre()) : List.of();
         }
     }
 

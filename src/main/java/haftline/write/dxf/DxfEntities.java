@@ -4,7 +4,9 @@ import haftline.drawing.Anchor;
 import haftline.drawing.Arc;
 import haftline.drawing.Arrowhead;
 import haftline.drawing.Circle;
+import haftline.drawing.Cubic;
 import haftline.drawing.Element;
+import haftline.drawing.EllipseArc;
 import haftline.drawing.Layer;
 import haftline.drawing.Line;
 import haftline.drawing.Path;
@@ -18,6 +20,11 @@ import java.util.TreeMap;
 /** The ENTITIES section. */
 final class DxfEntities {
     private static final int CLOSED = 1;
+    private static final int PLANAR = 8;
+    private static final int DEGREE = 3;
+
+    /** The format's own default for telling knots and control points apart. */
+    private static final double SPLINE_TOLERANCE = 1e-7;
 
     private final DxfTags out = new DxfTags();
     private final Map<String, Integer> counts = new TreeMap<>();
@@ -25,7 +32,7 @@ final class DxfEntities {
 
     private DxfEntities() {}
 
-    /** Writes elements that hold no other segments than lines and arcs. */
+    /** Writes elements. */
     static DxfEntities of(List<Element> elements) {
         DxfEntities entities = new DxfEntities();
         elements.forEach(entities::write);
@@ -46,7 +53,7 @@ final class DxfEntities {
 
     private void write(Element element) {
         if (element instanceof Path path) {
-            path(path);
+            CurveRuns.of(path).forEach(this::path);
         } else if (element instanceof Circle circle) {
             begin("CIRCLE", circle.layer()).tag(100, "AcDbCircle");
             out.point(10, circle.centre()).real(40, circle.radiusMm());
@@ -66,9 +73,15 @@ final class DxfEntities {
                 .tag(8, DxfLayer.name(layer));
     }
 
+    /** A path of lines and arcs, or one of cubics, or a single arc of an ellipse. */
     private void path(Path path) {
-        Segment only = path.segments().size() == 1 ? path.segments().get(0) : null;
-        if (only instanceof Line line) {
+        Segment first = path.segments().get(0);
+        Segment only = path.segments().size() == 1 ? first : null;
+        if (first instanceof Cubic) {
+            spline(path);
+        } else if (only instanceof EllipseArc ellipse) {
+            ellipse(path.layer(), ellipse);
+        } else if (only instanceof Line line) {
             begin("LINE", path.layer()).tag(100, "AcDbLine");
             out.point(10, line.start()).point(11, line.end());
         } else if (only instanceof Arc arc) {
@@ -98,6 +111,45 @@ final class DxfEntities {
             Vertex end = segments.get(segments.size() - 1).end();
             out.place(10, end.xMm(), end.yMm());
         }
+    }
+
+    /**
+     * Cubics end to end as one spline of degree 3: each joint is a knot of multiplicity 3, so that
+     * the control points are those of the cubics. Not flagged closed even where the ends meet, for
+     * readers take that for a periodic spline.
+     */
+    private void spline(Path path) {
+        List<Segment> cubics = path.segments();
+        int count = cubics.size();
+        begin("SPLINE", path.layer()).tag(100, "AcDbSpline").point(210, 0, 0, 1);
+        out.tag(70, PLANAR).tag(71, DEGREE).tag(72, DEGREE * count + 5);
+        out.tag(73, DEGREE * count + 1).tag(74, 0).real(42, SPLINE_TOLERANCE);
+        out.real(43, SPLINE_TOLERANCE);
+        for (int joint = 0; joint <= count; joint++) {
+            int times = joint == 0 || joint == count ? DEGREE + 1 : DEGREE;
+            for (int i = 0; i < times; i++) {
+                out.real(40, joint);
+            }
+        }
+        out.point(10, cubics.get(0).start());
+        for (Segment segment : cubics) {
+            Cubic cubic = (Cubic) segment;
+            out.point(10, cubic.control1()).point(10, cubic.control2()).point(10, cubic.end());
+        }
+    }
+
+    /** An ELLIPSE runs anticlockwise, its parameter from the end of its greater half axis. */
+    private void ellipse(Layer layer, EllipseArc arc) {
+        EllipseArc ellipse = arc.anticlockwise() ? arc : arc.reversed();
+        boolean isWide = ellipse.semiXMm() >= ellipse.semiYMm();
+        begin("ELLIPSE", layer).tag(100, "AcDbEllipse").point(10, ellipse.centre());
+        out.point(11, isWide ? ellipse.semiXMm() : 0, isWide ? 0 : ellipse.semiYMm());
+        out.point(210, 0, 0, 1);
+        double ratio = ellipse.semiYMm() / ellipse.semiXMm();
+        double start = Math.toRadians(ellipse.startDeg()) - (isWide ? 0 : Math.PI / 2);
+        double from = start < 0 ? start + 2 * Math.PI : start;
+        out.real(40, isWide ? ratio : 1 / ratio).parameter(41, from);
+        out.parameter(42, from + Math.toRadians(ellipse.sweepDeg()));
     }
 
     private void arrowhead(Arrowhead arrowhead) {

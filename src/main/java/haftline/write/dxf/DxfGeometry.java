@@ -2,8 +2,10 @@ package haftline.write.dxf;
 
 import haftline.drawing.Arc;
 import haftline.drawing.Bounds;
+import haftline.drawing.Cubic;
 import haftline.drawing.Drawing;
 import haftline.drawing.Element;
+import haftline.drawing.EllipseArc;
 import haftline.drawing.Layer;
 import haftline.drawing.Line;
 import haftline.drawing.Path;
@@ -27,12 +29,12 @@ import java.util.stream.Stream;
 record DxfGeometry(List<Element> elements, int merged, int duplicates, int doubled) {
     private static final double GRID = Math.pow(10, DxfTags.DECIMALS);
 
-    static DxfGeometry of(Drawing drawing) {
+    static DxfGeometry of(Drawing drawing, boolean keepsCurves) {
         List<Element> rounded = new ArrayList<>();
         int merged = 0;
         for (Element element : drawing.elements().toList()) {
             if (element instanceof Path path) {
-                List<Segment> segments = rounded(path);
+                List<Segment> segments = rounded(path, keepsCurves);
                 List<Segment> whole = ShortSegments.merged(segments, path.closed());
                 merged += segments.size() - whole.size();
                 if (!whole.isEmpty()) {
@@ -93,24 +95,36 @@ record DxfGeometry(List<Element> elements, int merged, int duplicates, int doubl
                                         : Stream.empty());
     }
 
-    private static List<Segment> rounded(Path path) {
+    private static List<Segment> rounded(Path path, boolean keepsCurves) {
         List<Segment> rounded = new ArrayList<>(path.segments().size());
         for (Segment segment : path.segments()) {
             Vertex start = rounded(segment.start());
             Vertex end = rounded(segment.end());
             if (!start.equals(end)) {
-                rounded.add(between(start, end, segment));
+                rounded.add(between(start, end, segment, keepsCurves));
             }
         }
         return rounded;
     }
 
-    private static Segment between(Vertex start, Vertex end, Segment segment) {
+    private static Segment between(Vertex start, Vertex end, Segment segment, boolean keepsCurves) {
         if (segment instanceof Line) {
             return new Line(start, end);
         }
         if (segment instanceof Arc arc) {
             return new Arc(start, end, arc.bulge());
+        }
+        if (keepsCurves && segment instanceof Cubic cubic) {
+            return new Cubic(start, rounded(cubic.control1()), rounded(cubic.control2()), end);
+        }
+        if (keepsCurves && segment instanceof EllipseArc ellipse) {
+            return new EllipseArc(
+                    start,
+                    end,
+                    ellipse.centre(),
+                    ellipse.semiXMm(),
+                    ellipse.semiYMm(),
+                    ellipse.anticlockwise());
         }
         throw new IllegalArgumentException(
                 "DXF of lines and arcs: a path holds a "

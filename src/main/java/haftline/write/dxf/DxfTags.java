@@ -36,7 +36,12 @@ final class DxfTags {
     }
 
     DxfTags bulge(double value) {
-        return tag(42, decimal(value, BULGE_DECIMALS));
+        return parameter(42, value);
+    }
+
+    /** A parameter in radians: twelve decimals, as for a bulge. */
+    DxfTags parameter(int code, double value) {
+        return tag(code, decimal(value, BULGE_DECIMALS));
     }
 
     /** Two coordinates; the code of y is that of x plus 10. */

@@ -1,5 +1,6 @@
 package haftline.write.dxf;
 
+import java.text.Normalizer;
 import java.util.Locale;
 
 /** A user's text made safe for a TEXT entity of an ASCII file. */
@@ -31,6 +32,26 @@ final class DxfText {
             out.append(escaped);
         }
         return out.toString();
+    }
+
+    /**
+     * A text for release 12, which has no escapes for characters beyond ASCII: letters lose their
+     * accents, what is left of other scripts becomes a question mark.
+     */
+    static String plain(String text) {
+        String signs = text.replace('\u2300', '\u00D8').replace('\u00B5', 'u').replace('\\', '/');
+        StringBuilder kept = new StringBuilder();
+        Normalizer.normalize(signs, Normalizer.Form.NFKD)
+                .codePoints()
+                .filter(character -> Character.getType(character) != Character.NON_SPACING_MARK)
+                .map(character -> isPlain(character) ? character : '?')
+                .forEach(kept::appendCodePoint);
+        return escaped(kept.toString());
+    }
+
+    /** ASCII, and the three signs that have codes of their own. */
+    private static boolean isPlain(int character) {
+        return character < 0x7F || character == 0xD8 || character == 0xB0 || character == 0xB1;
     }
 
     private static String escaped(int character, StringBuilder before) {

@@ -3,11 +3,12 @@ package haftline.write.dxf;
 import haftline.drawing.Drawing;
 
 /**
- * Writes a drawing of lines, arcs, circles and text as a DXF file in millimetres, ASCII, with all
- * the tables that strict readers ask for. docs/formats/dxf.md describes the file.
+ * Writes a drawing as a DXF file in millimetres, ASCII, with all the tables that strict readers ask
+ * for. docs/formats/dxf.md describes the file.
  *
- * <p>Each closed path is one closed polyline, its arcs as bulges, and each of its vertices is
- * written once, so that no gap can open between two segments. Nothing is drawn twice on a layer.
+ * <p>Each closed path of lines and arcs is one closed polyline, its arcs as bulges, and each of its
+ * vertices is written once, so that no gap can open between two segments. Nothing is drawn twice on
+ * a layer.
  */
 public final class DxfWriter {
     /**
@@ -37,12 +38,17 @@ public final class DxfWriter {
     /**
      * Writes a drawing.
      *
-     * @param drawing a drawing without cubics and ellipses; {@link Drawing#withArcs} replaces them
+     * @param drawing a drawing; without cubics and ellipses unless the profile keeps curves: {@link
+     *     Drawing#withArcs} replaces them
      * @return the file and what went into it
-     * @throws IllegalArgumentException where a path holds a cubic or an ellipse
+     * @throws IllegalArgumentException where a path holds a cubic or an ellipse that the profile
+     *     does not keep
      */
     public DxfFile write(Drawing drawing) {
-        DxfGeometry geometry = DxfGeometry.of(drawing);
+        if (profile == DxfProfile.OLD_CONTROLLER) {
+            return R12File.of(drawing);
+        }
+        DxfGeometry geometry = DxfGeometry.of(drawing, profile.keepsCurves());
         DxfEntities entities = DxfEntities.of(geometry.elements());
         DxfFrame frame = new DxfFrame(profile, geometry.layers(), geometry.extents());
         DxfTags file =

@@ -26,6 +26,7 @@ final class ShortSegments {
 
     private ShortSegments() {}
 
+    /** Length of a line or arc; a curve is at least as long as its chord. */
     static double lengthMm(Segment segment) {
         return segment instanceof Arc arc
                 ? arc.radiusMm() * Math.toRadians(Math.abs(arc.sweepDeg()))
@@ -74,6 +75,9 @@ final class ShortSegments {
 
     /** One segment in place of two, if it stays close to both. */
     private static Optional<Segment> oneFor(Segment a, Segment b) {
+        if (!isLineOrArc(a) || !isLineOrArc(b)) {
+            return Optional.empty();
+        }
         Vertex start = a.start();
         Vertex end = b.end();
         Vertex guide = middle(lengthMm(a) > lengthMm(b) ? a : b);
@@ -88,6 +92,10 @@ final class ShortSegments {
         return close && sameExtent(a.bounds().with(b.bounds()), one.bounds())
                 ? Optional.of(one)
                 : Optional.empty();
+    }
+
+    static boolean isLineOrArc(Segment segment) {
+        return segment instanceof Line || segment instanceof Arc;
     }
 
     private static Vertex middle(Segment segment) {

@@ -122,8 +122,9 @@ public final class PdfWriter {
                     out.clip();
                     Bounds shown = tiling.shown(column, row);
                     Mapping mapping = mapping(sheet, shown);
-                    draw(canvas, drawing, shown, mapping);
+                    // Seams lie under the drawing and hide nothing of it.
                     marks.seams(column, row, mapping);
+                    draw(canvas, drawing, shown, mapping);
                 }
             }
         }

@@ -62,14 +62,14 @@ class StlWriterTest {
 
     @Test
     void volume_comesToTheExactOneAsTheToleranceShrinks() {
-        for (Handle handle : RandomHandles.of(SEED + 1, 6)) {
+        for (Handle handle : RandomHandles.of(SEED + 1, 3)) {
             if (TurnedMesh.of(handle, 0.2) instanceof MeshResult.Refused) {
                 continue;
             }
             double exact = Figures.of(handle).wood().finishedMm3();
             double coarse = error(handle, 0.2, exact);
-            double fine = error(handle, 0.002, exact);
-            assertThat(fine).as("seed %d", SEED).isLessThan(coarse / 20);
+            double fine = error(handle, 0.004, exact);
+            assertThat(fine).as("seed %d", SEED).isLessThan(coarse / 15);
             assertThat(fine / exact).isLessThan(1e-3);
         }
     }
