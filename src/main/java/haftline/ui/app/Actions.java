@@ -19,9 +19,15 @@ interface Actions {
 
     void open(Path set);
 
+    void begin();
+
+    void save();
+
+    void saveAs();
+
     void close();
 
-    void nextPiece(int by);
+    PieceWork pieces();
 
     void fit();
 

@@ -8,6 +8,7 @@ import haftline.ui.model.EditorModel;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
@@ -45,6 +46,7 @@ public final class EditorApplication extends Application {
                 });
         stage.setOnHidden(
                 e -> {
+                    workbench.leave();
                     settings.window(
                             stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
                     settings.save();
@@ -52,6 +54,16 @@ public final class EditorApplication extends Application {
         editor.status().follow(status -> stage.setTitle(title(editor)));
         editor.draft().watch(draft -> stage.setTitle(title(editor)));
         stage.show();
+        stage.focusedProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            if (is) {
+                                // A window that opens while one gets the keyboard comes up behind
+                                // it.
+                                Platform.runLater(workbench::look);
+                            }
+                        });
+        Platform.runLater(workbench::recover);
     }
 
     private static String title(EditorModel editor) {

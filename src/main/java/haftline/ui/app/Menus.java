@@ -32,7 +32,7 @@ final class Menus extends MenuBar {
     Menus(EditorModel editor, Actions actions, Supplier<List<Path>> recent) {
         this.editor = editor;
         this.actions = actions;
-        getMenus().addAll(set(recent), change(), show(), help());
+        getMenus().addAll(set(recent), change(), piece(), show(), help());
         editor.status().watch(status -> refresh());
         editor.units().watch(units -> refresh());
         editor.scope().watch(scope -> refresh());
@@ -46,8 +46,12 @@ final class Menus extends MenuBar {
         again.getItems().add(new MenuItem("none yet"));
         menu.getItems()
                 .addAll(
+                        item("_New", actions::begin, key(KeyCode.N)),
                         item("_Open…", actions::open, key(KeyCode.O)),
                         again,
+                        new SeparatorMenuItem(),
+                        item("_Save", actions::save, key(KeyCode.S)),
+                        item("Save _as…", actions::saveAs, shiftKey(KeyCode.S)),
                         new SeparatorMenuItem(),
                         item("_Close", actions::close, key(KeyCode.Q)));
         return menu;
@@ -77,21 +81,44 @@ final class Menus extends MenuBar {
         all.setOnAction(e -> editor.scope().set(Scope.ALL_PIECES));
         undo.setAccelerator(key(KeyCode.Z));
         undo.setOnAction(e -> editor.undo());
-        redo.setAccelerator(
-                new KeyCodeCombination(
-                        KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN));
+        redo.setAccelerator(shiftKey(KeyCode.Z));
         redo.setOnAction(e -> editor.redo());
+        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), alone, all);
+        return menu;
+    }
+
+    private Menu piece() {
+        PieceWork work = actions.pieces();
+        Menu menu = new Menu("_Piece");
+        Menu add = new Menu("_Add, with the kit of");
+        add.getItems().add(new MenuItem());
+        add.setOnShowing(
+                e ->
+                        add.getItems()
+                                .setAll(
+                                        work.kits().stream()
+                                                .map(kit -> plain(kit, () -> work.add(kit)))
+                                                .toList()));
         menu.getItems()
                 .addAll(
-                        undo,
-                        redo,
+                        item("_Next", () -> work.choose(1), key(KeyCode.PAGE_DOWN)),
+                        item("_Previous", () -> work.choose(-1), key(KeyCode.PAGE_UP)),
                         new SeparatorMenuItem(),
-                        item("_Next piece", () -> actions.nextPiece(1), key(KeyCode.PAGE_DOWN)),
-                        item("_Previous piece", () -> actions.nextPiece(-1), key(KeyCode.PAGE_UP)),
+                        add,
+                        item("_Copy", work::copy, shiftKey(KeyCode.C)),
+                        item("_Rename…", work::rename, new KeyCodeCombination(KeyCode.F2)),
+                        item("Move _up", () -> work.reorder(-1), shiftKey(KeyCode.PAGE_UP)),
+                        item("Move _down", () -> work.reorder(1), shiftKey(KeyCode.PAGE_DOWN)),
                         new SeparatorMenuItem(),
-                        alone,
-                        all);
+                        item("Re_move", work::remove, shiftKey(KeyCode.DELETE)));
         return menu;
+    }
+
+    private static MenuItem plain(String text, Runnable action) {
+        MenuItem item = new MenuItem(text);
+        item.setMnemonicParsing(false);
+        item.setOnAction(e -> action.run());
+        return item;
     }
 
     private Menu show() {
@@ -126,6 +153,11 @@ final class Menus extends MenuBar {
         menu.getItems()
                 .add(item("_First steps", actions::showGuide, new KeyCodeCombination(KeyCode.F1)));
         return menu;
+    }
+
+    private static KeyCombination shiftKey(KeyCode code) {
+        return new KeyCodeCombination(
+                code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     }
 
     private static KeyCombination key(KeyCode code) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Properties;
 
 /**
@@ -67,6 +68,22 @@ public final class Settings {
             // Forgetting a preference is no reason to trouble the maker.
             return;
         }
+    }
+
+    /** Where unsaved work is kept while it is unsaved. */
+    Path recoveryFolder() {
+        return file.toAbsolutePath().resolveSibling("recovery");
+    }
+
+    /** Where drawings were last written to; empty where that is no folder any more. */
+    Optional<Path> exportFolder() {
+        return Optional.ofNullable(kept.getProperty("export-folder"))
+                .map(Path::of)
+                .filter(Files::isDirectory);
+    }
+
+    void exportFolder(Path folder) {
+        kept.setProperty("export-folder", folder.toAbsolutePath().toString());
     }
 
     Units units() {

@@ -1,12 +1,8 @@
 package haftline.ui.app;
 
-import haftline.edit.OpenDocument;
 import haftline.edit.Worked;
 import haftline.findings.Finding;
 import haftline.measure.Units;
-import haftline.set.Piece;
-import haftline.store.DocumentException;
-import haftline.store.SetFile;
 import haftline.ui.board.BoardPane;
 import haftline.ui.findings.FindingsPane;
 import haftline.ui.inspector.InspectorPane;
@@ -18,7 +14,6 @@ import haftline.ui.pieces.PiecesPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -38,7 +33,8 @@ public final class Workbench extends BorderPane implements Actions {
     private final EditorModel editor;
     private final Watched<Palette> palette;
     private final Settings settings;
-    private final Dialogs dialogs;
+    private final Documents documents;
+    private final PieceWork pieces;
     private final BoardPane board;
     private final LineUpPane lineUp;
     private final Header header;
@@ -58,7 +54,8 @@ public final class Workbench extends BorderPane implements Actions {
     public Workbench(EditorModel editor, Settings settings, Dialogs dialogs) {
         this.editor = editor;
         this.settings = settings;
-        this.dialogs = dialogs;
+        documents = new Documents(editor, settings, dialogs);
+        pieces = new PieceWork(editor, dialogs);
         palette = new Watched<>(settings.dark() ? Palette.SLATE : Palette.PAPER);
         editor.units().set(settings.units());
         Watched<Optional<Finding>> chosen = new Watched<>(Optional.empty());
@@ -182,22 +179,47 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void open() {
-        Path beside = editor.document().loaded().file().toAbsolutePath().getParent();
-        dialogs.openSet(beside).ifPresent(this::open);
+        documents.open();
     }
 
     @Override
     public void open(Path set) {
-        if (editor.status().value().isModified()
-                && !dialogs.dropChanges(editor.draft().value().set().name())) {
-            return;
-        }
-        try {
-            editor.show(OpenDocument.of(SetFile.read(set)));
-            settings.opened(set);
-        } catch (DocumentException wrong) {
-            editor.refuse(wrong.getMessage());
-        }
+        documents.open(set);
+    }
+
+    @Override
+    public void begin() {
+        documents.begin();
+    }
+
+    @Override
+    public void save() {
+        documents.save();
+    }
+
+    @Override
+    public void saveAs() {
+        documents.saveAs();
+    }
+
+    @Override
+    public PieceWork pieces() {
+        return pieces;
+    }
+
+    /** Offers what an editor that was killed has left behind. */
+    public void recover() {
+        documents.recover();
+    }
+
+    /** Looks whether files have changed on the disk. */
+    public void look() {
+        documents.look();
+    }
+
+    /** Gives the document at hand up for good. */
+    public void leave() {
+        documents.leave();
     }
 
     @Override
@@ -208,27 +230,12 @@ public final class Workbench extends BorderPane implements Actions {
     }
 
     /**
-     * Whether the window may go: nothing is unsaved, or the maker lets it go.
+     * Whether the window may go: nothing is unsaved, or it is saved now, or the maker drops it.
      *
      * @return true to close
      */
     public boolean mayClose() {
-        return !editor.status().value().isModified()
-                || dialogs.dropChanges(editor.draft().value().set().name());
-    }
-
-    @Override
-    public void nextPiece(int by) {
-        List<Piece> pieces = editor.draft().value().set().pieces();
-        for (int i = 0; i < pieces.size(); i++) {
-            int to = i + by;
-            if (pieces.get(i).name().equals(editor.piece().value())
-                    && to >= 0
-                    && to < pieces.size()) {
-                editor.choose(pieces.get(to).name());
-                return;
-            }
-        }
+        return documents.mayLeave();
     }
 
     @Override

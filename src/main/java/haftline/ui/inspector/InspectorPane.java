@@ -2,7 +2,9 @@ package haftline.ui.inspector;
 
 import haftline.edit.Choice;
 import haftline.edit.ChoiceEdits;
-import haftline.edit.Command;
+import haftline.edit.KitSize;
+import haftline.edit.KitSizes;
+import haftline.edit.PartsEdits;
 import haftline.edit.Scope;
 import haftline.figures.Figures;
 import haftline.handle.Bore;
@@ -99,17 +101,26 @@ public final class InspectorPane extends ScrollPane {
 
     private Fold parts() {
         Fold fold = new Fold("Parts, as measured");
-        for (KitFields.Size size : KitFields.of(brief().kit())) {
+        for (KitSize size : KitSizes.of(brief().kit())) {
             fold.with(
                     new FieldRow(
-                            size.name(),
-                            () ->
-                                    Typed.readings(
-                                            size.read().of(brief().kit()), editor.units().value()),
-                            () -> doubt(size.read().of(brief().kit())),
+                            size.words(),
+                            () -> shown(size),
+                            () -> size.read().apply(brief().kit()).map(this::doubt).orElse(""),
                             text -> measure(size, text)));
         }
         return fold;
+    }
+
+    private String shown(KitSize size) {
+        return size.read()
+                .apply(brief().kit())
+                .map(
+                        m ->
+                                size.kind() == KitSize.Kind.OPTIONAL_MASS
+                                        ? NumberText.upTo(m.mean(), 2) + " g"
+                                        : Typed.readings(m, editor.units().value()))
+                .orElse("");
     }
 
     private String doubt(Measured size) {
@@ -119,22 +130,31 @@ public final class InspectorPane extends ScrollPane {
         return "mean " + shown().length(size.mean(), 2) + " ± " + shown().length(size.doubt(), 2);
     }
 
-    private Optional<String> measure(KitFields.Size size, String text) {
+    private Optional<String> measure(KitSize size, String text) {
         Kit kit = brief().kit();
-        Optional<Measured> readings =
-                Typed.readings(text, editor.units().value(), size.read().of(kit).resolution());
-        if (readings.isEmpty()) {
-            return Optional.of("Expected a length or readings: 6.5; 6.6; 6.55 mm");
+        boolean none = text.isBlank();
+        if (none && !size.isOptional()) {
+            return Optional.of("Expected a size; a kit cannot do without it");
         }
-        return editor.run(
-                        new Command(
-                                "measure " + size.name(),
-                                draft ->
-                                        draft.withSet(
-                                                KitFields.inSet(
-                                                        draft.set(),
-                                                        size.write().with(kit, readings.get())))))
-                .refusal();
+        double resolution = size.read().apply(kit).map(Measured::resolution).orElse(0.0);
+        Optional<Measured> read = Optional.empty();
+        if (!none && size.kind() == KitSize.Kind.OPTIONAL_MASS) {
+            OptionalDouble grams = Typed.number(text.replaceAll("\\s*g$", ""));
+            if (grams.isEmpty()) {
+                return Optional.of("Expected a mass, such as 48.6 g, or nothing");
+            }
+            read = Optional.of(Measured.exactly(grams.getAsDouble()));
+        } else if (!none) {
+            read = Typed.readings(text, editor.units().value(), resolution);
+            boolean many = size.kind() == KitSize.Kind.READINGS;
+            if (read.isEmpty() || !many && read.get().count() > 1) {
+                return Optional.of(
+                        many
+                                ? "Expected a length or readings: 6.5; 6.6; 6.55 mm"
+                                : "Expected one length, such as 12.5 mm or 31/64 in");
+            }
+        }
+        return editor.run(PartsEdits.reading(kit.name(), size, read)).refusal();
     }
 
     private Fold stockAndFit() {

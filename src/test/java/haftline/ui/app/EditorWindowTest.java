@@ -12,6 +12,7 @@ import haftline.ui.board.BoardPane;
 import haftline.ui.model.EditorModel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
@@ -38,7 +39,8 @@ class EditorWindowTest {
 
     private EditorModel editor;
     private Workbench workbench;
-    private boolean mayDrop;
+    private Dialogs.Unsaved answer = Dialogs.Unsaved.STAY;
+    private String offered = "";
     private boolean asked;
     private Optional<Path> chosen = Optional.empty();
 
@@ -59,9 +61,35 @@ class EditorWindowTest {
         }
 
         @Override
-        public boolean dropChanges(String set) {
+        public Optional<Path> saveSet(Path beside, String name) {
+            return chosen;
+        }
+
+        @Override
+        public Optional<Path> folder(Path beside) {
+            return chosen;
+        }
+
+        @Override
+        public Unsaved unsaved(String set) {
             asked = true;
-            return mayDrop;
+            return answer;
+        }
+
+        @Override
+        public Changed changedOnDisk(List<Path> files) {
+            return Changed.LATER;
+        }
+
+        @Override
+        public LeftBehind leftBehind(String set, String when) {
+            offered = set;
+            return LeftBehind.TAKE_UP;
+        }
+
+        @Override
+        public Optional<String> name(String what, String name) {
+            return Optional.of("oyster knife");
         }
     }
 
@@ -195,7 +223,7 @@ class EditorWindowTest {
         robot.drag(onScreen(robot, "swell")).moveBy(0, -20).drop();
         robot.interact(() -> assertThat(workbench.mayClose()).isFalse());
         assertThat(asked).isTrue();
-        mayDrop = true;
+        answer = Dialogs.Unsaved.DROP;
         robot.interact(() -> assertThat(workbench.mayClose()).isTrue());
     }
 
