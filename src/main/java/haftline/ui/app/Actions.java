@@ -9,6 +9,10 @@ interface Actions {
 
     void showLineUp();
 
+    void showSheet();
+
+    void showExport();
+
     void units(Units units);
 
     void dark(boolean dark);

@@ -27,7 +27,12 @@ public final class EditorApplication extends Application {
         LoadedSet loaded = SetFile.read(file);
         settings.opened(file);
         EditorModel editor = new EditorModel(OpenDocument.of(loaded));
-        Workbench workbench = new Workbench(editor, settings, new WindowDialogs(stage));
+        Workbench workbench =
+                new Workbench(
+                        editor,
+                        settings,
+                        new WindowDialogs(stage),
+                        folder -> getHostServices().showDocument(folder.toUri().toString()));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Scene scene =
                 new Scene(

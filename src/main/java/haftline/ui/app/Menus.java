@@ -53,6 +53,8 @@ final class Menus extends MenuBar {
                         item("_Save", actions::save, key(KeyCode.S)),
                         item("Save _as…", actions::saveAs, shiftKey(KeyCode.S)),
                         new SeparatorMenuItem(),
+                        item("_Export…", actions::showExport, key(KeyCode.E)),
+                        new SeparatorMenuItem(),
                         item("_Close", actions::close, key(KeyCode.Q)));
         return menu;
     }
@@ -136,6 +138,7 @@ final class Menus extends MenuBar {
                 .addAll(
                         item("_Board", actions::showBoard, key(KeyCode.DIGIT1)),
                         item("_Line-up", actions::showLineUp, key(KeyCode.DIGIT2)),
+                        item("Shee_t", actions::showSheet, key(KeyCode.DIGIT3)),
                         new SeparatorMenuItem(),
                         item("_Fit the piece", actions::fit, key(KeyCode.DIGIT0)),
                         item("Lar_ger", () -> actions.zoom(true), key(KeyCode.EQUALS)),

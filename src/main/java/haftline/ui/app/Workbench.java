@@ -4,6 +4,7 @@ import haftline.edit.Worked;
 import haftline.findings.Finding;
 import haftline.measure.Units;
 import haftline.ui.board.BoardPane;
+import haftline.ui.export.ExportPane;
 import haftline.ui.findings.FindingsPane;
 import haftline.ui.inspector.InspectorPane;
 import haftline.ui.lineup.LineUpPane;
@@ -11,10 +12,12 @@ import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
+import haftline.ui.sheet.SheetPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -37,6 +40,8 @@ public final class Workbench extends BorderPane implements Actions {
     private final PieceWork pieces;
     private final BoardPane board;
     private final LineUpPane lineUp;
+    private final SheetPane sheet;
+    private final ExportPane export;
     private final Header header;
     private final StackPane middle = new StackPane();
     private final Label notice = new Label();
@@ -50,8 +55,10 @@ public final class Workbench extends BorderPane implements Actions {
      * @param editor what all views share
      * @param settings what is remembered
      * @param dialogs how questions are put
+     * @param opener opens a folder on the desktop
      */
-    public Workbench(EditorModel editor, Settings settings, Dialogs dialogs) {
+    public Workbench(
+            EditorModel editor, Settings settings, Dialogs dialogs, Consumer<Path> opener) {
         this.editor = editor;
         this.settings = settings;
         documents = new Documents(editor, settings, dialogs);
@@ -66,11 +73,22 @@ public final class Workbench extends BorderPane implements Actions {
         board.setId("board");
         lineUp = new LineUpPane(editor, palette, this::showBoard);
         lineUp.setVisible(false);
+        sheet = new SheetPane(editor);
+        sheet.setVisible(false);
+        export =
+                new ExportPane(
+                        editor,
+                        settings.exportFolder().orElse(Path.of("exports")),
+                        dialogs::folder,
+                        settings::exportFolder,
+                        opener,
+                        this::showBoard);
+        export.setVisible(false);
         unmade.getStyleClass().add("unmade");
         unmade.setVisible(false);
         unmade.setMouseTransparent(true);
         StackPane.setAlignment(unmade, Pos.TOP_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp);
+        middle.getChildren().addAll(board, unmade, lineUp, sheet, export);
         noticeBar = noticeBar();
         SplitPane halves = new SplitPane(middle, new FindingsPane(editor, chosen));
         halves.setOrientation(Orientation.VERTICAL);
@@ -139,22 +157,40 @@ public final class Workbench extends BorderPane implements Actions {
                 });
     }
 
+    /** What stands in the middle. */
+    enum Showing {
+        BOARD,
+        LINE_UP,
+        SHEET,
+        EXPORT
+    }
+
     @Override
     public void showBoard() {
-        show(false);
+        show(Showing.BOARD);
+        board.requestFocus();
     }
 
     @Override
     public void showLineUp() {
-        show(true);
+        show(Showing.LINE_UP);
     }
 
-    private void show(boolean inLine) {
-        lineUp.setVisible(inLine);
-        header.viewing(inLine);
-        if (!inLine) {
-            board.requestFocus();
-        }
+    @Override
+    public void showSheet() {
+        show(Showing.SHEET);
+    }
+
+    @Override
+    public void showExport() {
+        show(Showing.EXPORT);
+    }
+
+    private void show(Showing showing) {
+        lineUp.setVisible(showing == Showing.LINE_UP);
+        sheet.setVisible(showing == Showing.SHEET);
+        export.setVisible(showing == Showing.EXPORT);
+        header.viewing(showing);
     }
 
     @Override

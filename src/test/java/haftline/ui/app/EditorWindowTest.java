@@ -49,7 +49,7 @@ class EditorWindowTest {
         editor = new EditorModel(OpenDocument.of(SetFile.read(DEMO)));
         Settings settings = new Settings(folder.resolve("none.properties"));
         settings.guideSeen(true);
-        workbench = new Workbench(editor, settings, new Answers());
+        workbench = new Workbench(editor, settings, new Answers(), folder -> {});
         stage.setScene(new Scene(workbench, 1366, 768));
         stage.show();
     }

@@ -49,7 +49,7 @@ public final class Screenshots extends Application {
                         OpenDocument.of(SetFile.read(Path.of("profiles/sets/tidewater.yaml"))));
         Settings settings = new Settings(Files.createTempDirectory("shots").resolve("none"));
         settings.guideSeen(true);
-        workbench = new Workbench(editor, settings, new WindowDialogs(stage));
+        workbench = new Workbench(editor, settings, new WindowDialogs(stage), folder -> {});
         stage.initStyle(StageStyle.UNDECORATED);
         stage.setX(0);
         stage.setY(0);
@@ -64,6 +64,8 @@ public final class Screenshots extends Application {
                         new Shot("finding", this::finding),
                         new Shot("line-up", () -> lineUp(false)),
                         new Shot("line-up-slate", () -> lineUp(true)),
+                        new Shot("sheet", this::sheet),
+                        new Shot("export", this::export),
                         new Shot("first-run", this::firstRun)),
                 0);
     }
@@ -90,6 +92,16 @@ public final class Screenshots extends Application {
     private void lineUp(boolean dark) {
         board("shucker", Units.MM, dark);
         workbench.showLineUp();
+    }
+
+    private void sheet() {
+        board("butter spreader", Units.MM, false);
+        workbench.showSheet();
+    }
+
+    private void export() {
+        board("butter spreader", Units.MM, false);
+        workbench.showExport();
     }
 
     private void firstRun() {
