@@ -2,7 +2,6 @@ package haftline.store;
 
 import haftline.handle.Wander;
 import haftline.measure.NumberText;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -11,11 +10,7 @@ import java.util.Optional;
  * own test hole.
  */
 final class WanderReader {
-    /**
-     * By how a hole is drilled; common practice, no source. The 0.1 mm at the face is the error of
-     * mounting again between cones.
-     */
-    static final Map<String, Wander> PRESETS = presets();
+    static final Map<String, Wander> PRESETS = Wander.PRESETS;
 
     static final Key AT_FACE =
             Key.length("at_face", 0, 5, "how far the axis is off at the face, mm").must();
@@ -38,15 +33,6 @@ final class WanderReader {
                             + " of a test hole");
 
     private WanderReader() {}
-
-    private static Map<String, Wander> presets() {
-        Map<String, Wander> presets = new LinkedHashMap<>();
-        presets.put("lathe, centre drill first", new Wander(0.1, 0.005));
-        presets.put("lathe", new Wander(0.1, 0.01));
-        presets.put("pillar drill", new Wander(0.1, 0.02));
-        presets.put("bad day", new Wander(0.1, 0.05));
-        return presets;
-    }
 
     static Optional<Wander> read(Value value) {
         if (!value.isMap()) {

@@ -3,17 +3,16 @@ package haftline.ui.model;
 import haftline.edit.Command;
 import haftline.edit.NodeEdits;
 import haftline.edit.Outcome;
-import haftline.edit.Scope;
 import haftline.edit.ShapeEdits;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.shape.Detail;
 import haftline.shape.Join;
-import haftline.shape.Shape;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 
 /**
  * The drawing board: where the piece stands on the screen, what is under the pointer, what is
@@ -37,8 +36,17 @@ public final class BoardModel {
         this.editor = editor;
         viewpoint = new Viewpoint(editor);
         editor.units().follow(units -> snap.set(Snap.of(units)));
-        editor.piece().watch(piece -> selected.set(Optional.empty()));
+        editor.opened().watch(document -> drop());
+        editor.piece().watch(piece -> drop());
         editor.drawn().watch(drawn -> follow());
+    }
+
+    /** Nothing is chosen or held any more: another piece is at hand. */
+    private void drop() {
+        drag = Optional.empty();
+        nudge = Optional.empty();
+        hovered.set(Optional.empty());
+        selected.set(Optional.empty());
     }
 
     /** What is no longer there is no longer chosen. */
@@ -62,8 +70,6 @@ public final class BoardModel {
     private View view() {
         return viewpoint.view().value();
     }
-
-    // --- what is there ---------------------------------------------------------------------------
 
     /**
      * The handle that is drawn.
@@ -165,16 +171,8 @@ public final class BoardModel {
     }
 
     private int index(String name) {
-        List<PlacedNode> nodes = nodes();
-        for (int i = 0; i < nodes.size(); i++) {
-            if (nodes.get(i).name().equals(name)) {
-                return i;
-            }
-        }
-        return -1;
+        return nodes().stream().map(PlacedNode::name).toList().indexOf(name);
     }
-
-    // --- by hand ---------------------------------------------------------------------------------
 
     /**
      * A button goes down: what is under the pointer is taken hold of and, if it is a node, chosen.
@@ -301,12 +299,7 @@ public final class BoardModel {
      * @return done, or why not
      */
     public Outcome addNode(double px) {
-        Optional<Handle> handle = handle();
-        if (handle.isEmpty()) {
-            return new Outcome.Refused("a node needs a handle that can be drawn");
-        }
-        double x = snap.value().nearest(view().mm(px));
-        return addNodeAt(x);
+        return addNodeAt(snap.value().nearest(view().mm(px)));
     }
 
     /**
@@ -316,19 +309,26 @@ public final class BoardModel {
      * @return done, or why not
      */
     public Outcome addNodeAt(double xMm) {
-        Handle handle = handle().orElseThrow();
-        double seat = handle.nodes().get(handle.nodes().size() - 1).x();
-        if (!(xMm > 0 && xMm < seat)) {
-            editor.refuse("A node stands between shoulder and seat");
-            return new Outcome.Refused("A node stands between shoulder and seat");
+        Optional<Handle> handle = handle();
+        if (handle.isEmpty()) {
+            return refused("A node needs a handle that can be drawn");
         }
-        double diameter = Snap.FREE.nearest(2 * handle.outline().r(xMm));
-        String name = NodeEdits.freeName(handle.brief().shape());
-        Outcome outcome = editor.runIfDrawable(edits(handle).add(xMm, diameter));
+        List<PlacedNode> nodes = handle.get().nodes();
+        if (!(xMm > 0 && xMm < nodes.get(nodes.size() - 1).x())) {
+            return refused("A node stands between shoulder and seat");
+        }
+        double diameter = Snap.FREE.nearest(2 * handle.get().outline().r(xMm));
+        String name = NodeEdits.freeName(handle.get().brief().shape());
+        Outcome outcome = editor.runIfDrawable(edits(handle.get()).add(xMm, diameter));
         if (outcome.isDone()) {
             selected.set(Optional.of(name));
         }
         return outcome;
+    }
+
+    private Outcome refused(String why) {
+        editor.refuse(why);
+        return new Outcome.Refused(why);
     }
 
     /** Removes the chosen node; an end stays and says why. */
@@ -354,11 +354,7 @@ public final class BoardModel {
         withSelected((edits, node) -> edits.slope(node.name(), slopeDeg), true);
     }
 
-    private interface OnNode {
-        Command command(NodeEdits edits, PlacedNode node);
-    }
-
-    private void withSelected(OnNode what, boolean atEndsToo) {
+    private void withSelected(BiFunction<NodeEdits, PlacedNode, Command> what, boolean atEndsToo) {
         Optional<PlacedNode> node = selected.value().flatMap(this::node);
         if (node.isEmpty()) {
             return;
@@ -367,7 +363,7 @@ public final class BoardModel {
             editor.refuse(whyFixed(node.get().name()));
             return;
         }
-        editor.runIfDrawable(what.command(edits(handle().orElseThrow()), node.get()));
+        editor.runIfDrawable(what.apply(edits(handle().orElseThrow()), node.get()));
     }
 
     /**
@@ -396,23 +392,5 @@ public final class BoardModel {
 
     private ShapeEdits shapeEdits() {
         return new ShapeEdits(editor.piece().value(), editor.scope().value());
-    }
-
-    /**
-     * Whether the piece at hand shares its shape with others, so that {@link Scope} matters.
-     *
-     * @return true where it has no shape of its own
-     */
-    public boolean isShapeShared() {
-        return editor.draft().value().piece(editor.piece().value()).shape().isEmpty();
-    }
-
-    /**
-     * The shape of the piece at hand.
-     *
-     * @return the shape
-     */
-    public Shape shape() {
-        return editor.draft().value().shape(editor.piece().value());
     }
 }

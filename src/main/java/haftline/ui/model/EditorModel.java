@@ -16,7 +16,7 @@ import java.util.Optional;
  * goes through here, so that every view follows.
  */
 public final class EditorModel {
-    private OpenDocument document;
+    private final Watched<OpenDocument> opened;
     private int pieceIndex;
 
     private final Watched<Draft> draft;
@@ -47,7 +47,7 @@ public final class EditorModel {
      * @param document the document
      */
     public EditorModel(OpenDocument document) {
-        this.document = document;
+        opened = new Watched<>(document);
         draft = new Watched<>(document.draft());
         piece = new Watched<>(document.draft().set().pieces().get(0).name());
         worked = new Watched<>(document.worked(piece.value()));
@@ -56,12 +56,22 @@ public final class EditorModel {
     }
 
     /**
-     * The open document.
+     * The open document().
      *
      * @return the document
      */
     public OpenDocument document() {
-        return document;
+        return opened.value();
+    }
+
+    /**
+     * The open document().
+     *
+     * @return watched; told before anything else follows, so that what was begun on the one before
+     *     is dropped
+     */
+    public Watched<OpenDocument> opened() {
+        return opened;
     }
 
     /**
@@ -70,8 +80,9 @@ public final class EditorModel {
      * @param other the document
      */
     public void show(OpenDocument other) {
-        document = other;
+        opened.set(other);
         pieceIndex = 0;
+        drawn.set(Optional.empty());
         notice.set(Optional.empty());
         piece.set(other.draft().set().pieces().get(0).name());
         refresh();
@@ -164,8 +175,8 @@ public final class EditorModel {
      * @param name the piece's name
      */
     public void choose(String name) {
-        document.end();
-        piece.set(document.draft().piece(name).name());
+        document().end();
+        piece.set(document().draft().piece(name).name());
         notice.set(Optional.empty());
         refresh();
     }
@@ -177,7 +188,7 @@ public final class EditorModel {
      * @return done, or why not, which is {@link #notice()} too
      */
     public Outcome run(Command command) {
-        return told(document.apply(command));
+        return told(document().apply(command));
     }
 
     /**
@@ -187,7 +198,7 @@ public final class EditorModel {
      * @return done, or why not, which is {@link #notice()} too
      */
     public Outcome runIfDrawable(Command command) {
-        return told(document.applyIfDrawable(command, piece.value()));
+        return told(document().applyIfDrawable(command, piece.value()));
     }
 
     /**
@@ -196,7 +207,7 @@ public final class EditorModel {
      * @param name what is being done
      */
     public void begin(String name) {
-        document.begin(name);
+        document().begin(name);
         refresh();
     }
 
@@ -207,31 +218,31 @@ public final class EditorModel {
      * @return done, or why not, which is {@link #notice()} too
      */
     public Outcome carryOn(Command command) {
-        return told(document.carryOn(command, piece.value()));
+        return told(document().carryOn(command, piece.value()));
     }
 
     /** Ends the gesture under way, if any: it is one step. */
     public void end() {
-        document.end();
+        document().end();
         refresh();
     }
 
     /** Gives the gesture under way up. */
     public void cancel() {
-        document.cancel();
+        document().cancel();
         refresh();
     }
 
     /** Goes one step back, if there is one. */
     public void undo() {
-        document.undo();
+        document().undo();
         notice.set(Optional.empty());
         refresh();
     }
 
     /** Goes one step forward again, if there is one. */
     public void redo() {
-        document.redo();
+        document().redo();
         notice.set(Optional.empty());
         refresh();
     }
@@ -242,22 +253,22 @@ public final class EditorModel {
         return outcome;
     }
 
-    /** Brings all that is watched up to date with the document. */
+    /** Brings all that is watched up to date with the document(). */
     void refresh() {
-        Draft now = document.draft();
+        Draft now = document().draft();
         List<Piece> pieces = now.set().pieces();
         int index = index(pieces, piece.value());
         // A piece that an undo took away or renamed gives way to the one in its place.
         pieceIndex = index >= 0 ? index : Math.min(pieceIndex, pieces.size() - 1);
         piece.set(pieces.get(pieceIndex).name());
-        Worked fresh = document.worked(piece.value());
+        Worked fresh = document().worked(piece.value());
         if (fresh.figures().isPresent()) {
             drawn.set(Optional.of(fresh));
         } else if (!isOfPiece(drawn.value())) {
             drawn.set(Optional.empty());
         }
         worked.set(fresh);
-        status.set(Status.of(document));
+        status.set(Status.of(document()));
         draft.set(now);
     }
 

@@ -16,6 +16,7 @@ public final class Viewpoint {
 
     Viewpoint(EditorModel editor) {
         this.editor = editor;
+        editor.opened().watch(document -> isFitted = true);
         editor.piece().watch(piece -> isFitted = true);
         editor.draft().watch(draft -> follow());
         editor.drawn().watch(drawn -> follow());

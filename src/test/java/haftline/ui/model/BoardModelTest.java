@@ -8,7 +8,9 @@ import haftline.edit.Scope;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.measure.Units;
+import haftline.shape.Detail;
 import haftline.shape.Join;
+import haftline.shape.Place;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
@@ -263,5 +265,106 @@ class BoardModelTest {
                 (handle().tangBore().xAt(handle().tangBore().reachMm()) + handle().buttX() - 25)
                         / 2;
         assertThat(ReadOut.of(handle(), middle).slopeDeg()).isFinite();
+    }
+
+    @Test
+    void aDetailIsDraggedAlongTheWoodAndStaysOnIt() {
+        board.addDetail(new Detail.Bead(new Place.Share(0.6), 5, 1));
+        double x = 0.6 * handle().lengths().visibleWoodMm();
+        View view = board.viewpoint().view().value();
+        double py = view.py(handle().outline().r(x));
+        assertThat(board.press(view.px(x), py, REACH)).contains(new Hit.OnDetail(0, "bead"));
+        board.dragTo(view.px(x - 10), py, false);
+        board.release();
+        assertThat(editor.status().value().undoName()).contains("move bead");
+        assertThat(detailX()).isCloseTo(x - 10, within(0.26));
+        double moved = detailX();
+        double there = view.py(handle().outline().r(moved));
+        board.press(view.px(moved), there, REACH);
+        board.dragTo(-9000, there, false);
+        board.release();
+        assertThat(detailX()).isCloseTo(2.5, within(1e-3));
+        assertThat(board.handle()).isPresent();
+        assertThat(board.removeDetail(new Hit.OnDetail(0, "bead")).isDone()).isTrue();
+        assertThat(board.removeDetail(new Hit.OnDetail(0, "bead")).isDone()).isFalse();
+    }
+
+    private double detailX() {
+        return handle().brief()
+                .shape()
+                .details()
+                .get(0)
+                .place()
+                .x(handle().lengths().visibleWoodMm());
+    }
+
+    @Test
+    void partsThatCannotBeDrawnLeaveTheLastDrawingAndSayWhy() {
+        InspectorModel inspector = new InspectorModel(editor);
+        Handle before = handle();
+        assertThat(
+                        inspector
+                                .section(InspectorModel.Step.PARTS)
+                                .row("blade length")
+                                .orElseThrow()
+                                .enter("12")
+                                .isDone())
+                .isTrue();
+        assertThat(editor.worked().value().impossible().orElseThrow())
+                .contains("make the handle longer");
+        assertThat(handle()).isEqualTo(before);
+        board.selectNext(1);
+        board.selectNext(1);
+        board.nudge(0, 1);
+        board.endNudge();
+        editor.choose("shucker");
+        assertThat(handle().name()).isEqualTo("shucker");
+        editor.choose("butter spreader");
+        assertThat(board.handle()).as("never drawn since it was chosen").isEmpty();
+        assertThat(board.press(1, 1, REACH)).isEmpty();
+        assertThat(board.addNode(100).isDone()).isFalse();
+        assertThat(board.addNodeAt(10).isDone()).isFalse();
+        editor.undo();
+        editor.undo();
+        assertThat(board.handle()).isPresent();
+    }
+
+    @Test
+    void anAbandonedDragLeavesNothing() {
+        PlacedNode node = free();
+        board.press(px(node), py(node), REACH);
+        board.dragTo(px(node), py(node) - 40, false);
+        board.abandon();
+        board.dragTo(px(node), py(node) - 80, false);
+        board.release();
+        assertThat(node(node.name())).isEqualTo(node);
+        assertThat(editor.status().value().undoName()).isEmpty();
+    }
+
+    @Test
+    void anotherPieceTakenInHandEndsTheDrag() {
+        PlacedNode node = free();
+        board.press(px(node), py(node), REACH);
+        board.dragTo(px(node), py(node) - 40, false);
+        editor.choose("shucker");
+        board.dragTo(px(node), py(node) - 60, false);
+        board.release();
+        assertThat(editor.draft().value().piece("shucker").choices())
+                .isEqualTo(DemoSet.open().draft().piece("shucker").choices());
+        editor.undo();
+        assertThat(editor.status().value().isModified()).isFalse();
+    }
+
+    @Test
+    void anotherDocumentOfTheSameNamesEndsTheDrag() {
+        editor.choose("shucker");
+        PlacedNode node = free();
+        board.press(px(node), py(node), REACH);
+        board.dragTo(px(node), py(node) - 40, false);
+        editor.show(DemoSet.open());
+        board.dragTo(px(node), py(node) - 60, false);
+        board.release();
+        assertThat(editor.status().value().isModified()).isFalse();
+        assertThat(board.selected().value()).isEmpty();
     }
 }

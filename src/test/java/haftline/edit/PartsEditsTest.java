@@ -1,0 +1,110 @@
+package haftline.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import haftline.measure.Measured;
+import haftline.parts.Ferrule;
+import haftline.parts.Kit;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class PartsEditsTest {
+    private final OpenDocument document = DemoSet.open();
+
+    private Kit kit(String name) {
+        return document.draft().set().batchInUse().kit(name).orElseThrow();
+    }
+
+    private KitSize size(String kit, String words) {
+        return KitSizes.of(kit(kit)).stream()
+                .filter(size -> size.words().equals(words))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void everySizeIsReadBackAsItWasWritten() {
+        for (String kind : KitSizes.TANG_KINDS) {
+            document.apply(PartsEdits.tangKind("shucker", kind));
+            for (KitSize size : KitSizes.of(kit("shucker"))) {
+                Optional<Measured> old = size.read().apply(kit("shucker"));
+                Optional<Measured> wider = old.map(measured -> measured.plus(0.01));
+                Kit changed = size.write().apply(kit("shucker"), wider);
+                assertThat(size.read().apply(changed).map(Measured::mean))
+                        .as(kind + ", " + size.words())
+                        .isEqualTo(wider.map(Measured::mean));
+                assertThat(size.write().apply(changed, old))
+                        .as(kind + ", " + size.words() + ": nothing else changes")
+                        .isEqualTo(kit("shucker"));
+            }
+        }
+    }
+
+    @Test
+    void aRoundFerruleStaysRound() {
+        Kit before = kit("shucker");
+        assertThat(before.ferrule().outsideLeast()).isEqualTo(before.ferrule().outside());
+        document.apply(
+                PartsEdits.reading(
+                        "shucker",
+                        size("shucker", "ferrule outside"),
+                        Optional.of(before.ferrule().outside().plus(0.4))));
+        Ferrule after = kit("shucker").ferrule();
+        assertThat(after.outsideLeast()).isEqualTo(after.outside());
+        assertThat(after.outside()).isEqualTo(before.ferrule().outside().plus(0.4));
+    }
+
+    @Test
+    void anImpossibleReadingIsRefusedInWords() {
+        Outcome outcome =
+                document.apply(
+                        PartsEdits.reading(
+                                "shucker",
+                                size("shucker", "ferrule bore"),
+                                Optional.of(Measured.exactly(40))));
+        assertThat(outcome.refusal().orElseThrow()).contains("ferrule outside");
+        assertThat(document.isModified()).isFalse();
+    }
+
+    @Test
+    void aCopiedKitIsMeasuredByItself() {
+        assertThat(document.apply(PartsEdits.copyKit("fork", "second fork")).isDone()).isTrue();
+        assertThat(document.apply(PieceEdits.add("second fork")).isDone()).isTrue();
+        KitSize length = size("second fork", "blade length");
+        document.apply(
+                PartsEdits.reading("second fork", length, Optional.of(Measured.exactly(99))));
+        assertThat(kit("second fork").blade().length().mean()).isEqualTo(99);
+        assertThat(kit("fork").blade().length().mean()).isNotEqualTo(99);
+        assertThat(document.apply(PartsEdits.copyKit("fork", "second fork")).isDone()).isFalse();
+    }
+
+    @Test
+    void aRenamedKitKeepsItsPieces() {
+        assertThat(document.apply(PartsEdits.renameKit("fork", "oyster fork")).isDone()).isTrue();
+        assertThat(document.draft().piece("seafood fork").kit()).isEqualTo("oyster fork");
+        assertThat(document.apply(PartsEdits.renameKit("oyster fork", "shucker")).isDone())
+                .isFalse();
+    }
+
+    @Test
+    void aCapIsAddedToBeMeasuredAndTakenAway() {
+        assertThat(kit("fork").cap()).isEmpty();
+        document.apply(PartsEdits.cap("fork", true));
+        assertThat(kit("fork").cap()).isPresent();
+        assertThat(document.worked("seafood fork").findings()).isNotEmpty();
+        document.apply(PartsEdits.cap("fork", false));
+        assertThat(kit("fork").cap()).isEmpty();
+    }
+
+    @Test
+    void anotherBatchIsUsedWhereItHasTheKits() {
+        List<String> ids =
+                document.draft().set().parts().batches().stream().map(batch -> batch.id()).toList();
+        for (String id : ids) {
+            assertThat(document.apply(PartsEdits.useBatch(id)).isDone()).isTrue();
+            assertThat(document.draft().set().batch()).isEqualTo(id);
+        }
+        assertThat(document.apply(PartsEdits.useBatch("none")).isDone()).isFalse();
+    }
+}

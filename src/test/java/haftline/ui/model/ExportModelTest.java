@@ -1,0 +1,155 @@
+package haftline.ui.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import haftline.edit.DemoSet;
+import haftline.store.LoadedSet;
+import haftline.ui.model.ExportModel.Progress.Stage;
+import haftline.write.OutputFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ExportModelTest {
+    @TempDir Path folder;
+    private final Deque<Runnable> background = new ArrayDeque<>();
+    private Preferences preferences;
+    private ExportModel export;
+    private boolean isSpoilt;
+
+    /** One file a piece and format. */
+    private final class OneEach implements ExportModel.Maker {
+        @Override
+        public List<String> formats() {
+            return List.of("svg", "dxf");
+        }
+
+        @Override
+        public List<OutputFile> files(LoadedSet set, Set<String> formats) throws IOException {
+            if (isSpoilt) {
+                throw new IOException("metals.csv is spoilt");
+            }
+            List<OutputFile> files = new ArrayList<>();
+            set.set()
+                    .pieces()
+                    .forEach(
+                            piece ->
+                                    formats.forEach(
+                                            format ->
+                                                    files.add(
+                                                            OutputFile.text(
+                                                                    piece.kit() + "." + format,
+                                                                    "x"))));
+            return files;
+        }
+    }
+
+    @BeforeEach
+    void open() {
+        Path set = DemoSet.copyTo(folder.resolve("work"));
+        preferences = new Preferences(folder.resolve("preferences"));
+        export = model(new EditorModel(haftline.edit.OpenDocument.of(DemoSet.read(set))));
+    }
+
+    private ExportModel model(EditorModel editor) {
+        return new ExportModel(editor, preferences, new OneEach(), background::add, Runnable::run);
+    }
+
+    private void work() {
+        while (!background.isEmpty()) {
+            background.remove().run();
+        }
+    }
+
+    private Stage stage() {
+        return export.progress().value().stage();
+    }
+
+    @Test
+    void tellsWhatWillBeWrittenAndWritesIt() throws IOException {
+        Path to = Files.createDirectory(folder.resolve("out"));
+        Files.writeString(to.resolve("fork.svg"), "old");
+        export.choose(to);
+        assertThat(stage()).isEqualTo(Stage.PLANNING);
+        work();
+        assertThat(stage()).isEqualTo(Stage.READY);
+        assertThat(export.progress().value().planned())
+                .hasSize(8)
+                .contains(new ExportModel.Planned("fork.svg", 1, true))
+                .contains(new ExportModel.Planned("fork.dxf", 1, false));
+        export.choose("dxf", false);
+        work();
+        assertThat(export.progress().value().planned()).hasSize(4);
+        export.write();
+        assertThat(stage()).isEqualTo(Stage.WRITING);
+        work();
+        assertThat(stage()).isEqualTo(Stage.WRITTEN);
+        assertThat(export.progress().value().text()).startsWith("4 files in ");
+        assertThat(to.resolve("fork.svg")).hasContent("x");
+        assertThat(to.resolve("fork.dxf")).doesNotExist();
+        assertThat(new Preferences(folder.resolve("preferences")).exportFolder()).contains(to);
+    }
+
+    @Test
+    void beginsBesideTheSetAndThenWhereItWasLast() throws IOException {
+        assertThat(export.folder().value()).isEqualTo(folder.resolve("work/profiles/sets/exports"));
+        Path last = Files.createDirectory(folder.resolve("last"));
+        preferences.exportFolder(last);
+        assertThat(model(new EditorModel(DemoSet.open())).folder().value()).isEqualTo(last);
+        Files.delete(last);
+        assertThat(model(new EditorModel(DemoSet.open())).folder().value()).isNotEqualTo(last);
+    }
+
+    @Test
+    void aFolderThatCannotBeSaysWhy() throws IOException {
+        export.choose(Files.writeString(folder.resolve("file"), ""));
+        work();
+        assertThat(stage()).isEqualTo(Stage.BLOCKED);
+        assertThat(export.progress().value().text()).contains("A file has the folder's name");
+        export.write();
+        assertThat(background).isEmpty();
+        export.choose(folder.resolve("file").resolve("deeper"));
+        work();
+        assertThat(stage()).isEqualTo(Stage.BLOCKED);
+        export.choose(folder.resolve("not").resolve("there"));
+        work();
+        assertThat(stage()).isEqualTo(Stage.READY);
+    }
+
+    @Test
+    void whatGoesWrongIsTold() throws IOException {
+        Path to = folder.resolve("out");
+        export.choose(to);
+        work();
+        Files.writeString(to, "in the way since");
+        export.write();
+        work();
+        assertThat(stage()).isEqualTo(Stage.FAILED);
+        assertThat(export.progress().value().text()).contains("it is a file, not a folder");
+        assertThat(preferences.exportFolder()).isEmpty();
+        isSpoilt = true;
+        export.plan();
+        work();
+        assertThat(stage()).isEqualTo(Stage.BLOCKED);
+        assertThat(export.progress().value().text()).isEqualTo("metals.csv is spoilt");
+    }
+
+    @Test
+    void anOvertakenPlanIsForgotten() {
+        export.choose("dxf", false);
+        export.choose("svg", false);
+        background.remove().run();
+        assertThat(stage()).isEqualTo(Stage.PLANNING);
+        work();
+        assertThat(stage()).isEqualTo(Stage.BLOCKED);
+        assertThat(export.progress().value().text()).startsWith("Nothing to write");
+    }
+}
