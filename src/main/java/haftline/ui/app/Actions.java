@@ -31,7 +31,9 @@ interface Actions {
 
     void close();
 
-    PieceWork pieces();
+    void nextPiece(int by);
+
+    void rename();
 
     void fit();
 

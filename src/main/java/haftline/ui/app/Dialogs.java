@@ -1,41 +1,11 @@
 package haftline.ui.app;
 
+import haftline.ui.model.Question;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
-/** Questions that are put to the maker in windows of their own; behind an interface for tests. */
+/** Windows that ask the maker something; behind an interface for tests. */
 public interface Dialogs {
-    /** What to do with unsaved changes. */
-    enum Unsaved {
-        /** Save them first. */
-        SAVE,
-        /** Go on without them. */
-        DROP,
-        /** Go on working. */
-        STAY
-    }
-
-    /** What to do with a file that another program has changed. */
-    enum Changed {
-        /** Go on with what is on the board. */
-        KEEP_MINE,
-        /** Read the files again. */
-        READ_AGAIN,
-        /** Decide later. */
-        LATER
-    }
-
-    /** What to do with work that a killed editor left behind. */
-    enum LeftBehind {
-        /** Go on with it. */
-        TAKE_UP,
-        /** Throw it away. */
-        THROW_AWAY,
-        /** Decide at the next start. */
-        LATER
-    }
-
     /**
      * Which set to open.
      *
@@ -62,29 +32,13 @@ public interface Dialogs {
     Optional<Path> folder(Path folder);
 
     /**
-     * What to do with unsaved changes.
+     * Puts a question.
      *
-     * @param set name of the set
-     * @return the answer
+     * @param question the question
+     * @return one of its answers; where the window is closed without one, the one that changes
+     *     nothing
      */
-    Unsaved unsaved(String set);
-
-    /**
-     * What to do with files that another program has changed.
-     *
-     * @param files the files
-     * @return the answer
-     */
-    Changed changedOnDisk(List<Path> files);
-
-    /**
-     * What to do with work that was left behind.
-     *
-     * @param set name of the set
-     * @param when when it was last written down, in words
-     * @return the answer
-     */
-    LeftBehind leftBehind(String set, String when);
+    Question.Answer ask(Question question);
 
     /**
      * Asks for a name.

@@ -3,6 +3,7 @@ package haftline.ui.app;
 import haftline.edit.Scope;
 import haftline.measure.Units;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.PiecesModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
@@ -20,6 +21,7 @@ import javafx.scene.input.KeyCombination;
 /** Every action with its shortcut. */
 final class Menus extends MenuBar {
     private final EditorModel editor;
+    private final PiecesModel pieces;
     private final Actions actions;
     private final MenuItem undo = new MenuItem("Undo");
     private final MenuItem redo = new MenuItem("Redo");
@@ -29,8 +31,9 @@ final class Menus extends MenuBar {
     private final RadioMenuItem all = new RadioMenuItem("Shape all pieces that share the shape");
     private final CheckMenuItem dark = new CheckMenuItem("Chalk on slate");
 
-    Menus(EditorModel editor, Actions actions, Supplier<List<Path>> recent) {
+    Menus(EditorModel editor, PiecesModel pieces, Actions actions, Supplier<List<Path>> recent) {
         this.editor = editor;
+        this.pieces = pieces;
         this.actions = actions;
         getMenus().addAll(set(recent), change(), piece(), show(), help());
         editor.status().watch(status -> refresh());
@@ -90,7 +93,6 @@ final class Menus extends MenuBar {
     }
 
     private Menu piece() {
-        PieceWork work = actions.pieces();
         Menu menu = new Menu("_Piece");
         Menu add = new Menu("_Add, with the kit of");
         add.getItems().add(new MenuItem());
@@ -98,21 +100,37 @@ final class Menus extends MenuBar {
                 e ->
                         add.getItems()
                                 .setAll(
-                                        work.kits().stream()
-                                                .map(kit -> plain(kit, () -> work.add(kit)))
+                                        pieces.kits().stream()
+                                                .map(kit -> plain(kit, () -> pieces.add(kit)))
                                                 .toList()));
         menu.getItems()
                 .addAll(
-                        item("_Next", () -> work.choose(1), key(KeyCode.PAGE_DOWN)),
-                        item("_Previous", () -> work.choose(-1), key(KeyCode.PAGE_UP)),
+                        item("_Next", () -> actions.nextPiece(1), key(KeyCode.PAGE_DOWN)),
+                        item("_Previous", () -> actions.nextPiece(-1), key(KeyCode.PAGE_UP)),
                         new SeparatorMenuItem(),
                         add,
-                        item("_Copy", work::copy, shiftKey(KeyCode.C)),
-                        item("_Rename…", work::rename, new KeyCodeCombination(KeyCode.F2)),
-                        item("Move _up", () -> work.reorder(-1), shiftKey(KeyCode.PAGE_UP)),
-                        item("Move _down", () -> work.reorder(1), shiftKey(KeyCode.PAGE_DOWN)),
+                        item(
+                                "_Copy",
+                                () -> pieces.copy(editor.piece().value()),
+                                shiftKey(KeyCode.C)),
+                        item("_Rename…", actions::rename, new KeyCodeCombination(KeyCode.F2)),
+                        item(
+                                "Move _up",
+                                () -> pieces.move(editor.piece().value(), -1),
+                                shiftKey(KeyCode.PAGE_UP)),
+                        item(
+                                "Move _down",
+                                () -> pieces.move(editor.piece().value(), 1),
+                                shiftKey(KeyCode.PAGE_DOWN)),
                         new SeparatorMenuItem(),
-                        item("Re_move", work::remove, shiftKey(KeyCode.DELETE)));
+                        item(
+                                "Back to the set's _ways",
+                                () -> pieces.releaseAll(editor.piece().value()),
+                                shiftKey(KeyCode.R)),
+                        item(
+                                "Re_move",
+                                () -> pieces.remove(editor.piece().value()),
+                                shiftKey(KeyCode.DELETE)));
         return menu;
     }
 

@@ -1,11 +1,12 @@
 package haftline.ui.app;
 
+import haftline.ui.model.Question;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
@@ -42,10 +43,7 @@ final class WindowDialogs implements Dialogs {
         FileChooser chooser = new FileChooser();
         chooser.getExtensionFilters()
                 .add(new FileChooser.ExtensionFilter("Sets", "*.yaml", "*.yml"));
-        // A chooser that is shown a folder which is gone does not open at all.
-        if (folder != null && Files.isDirectory(folder)) {
-            chooser.setInitialDirectory(folder.toFile());
-        }
+        usable(folder).ifPresent(chooser::setInitialDirectory);
         return chooser;
     }
 
@@ -53,10 +51,16 @@ final class WindowDialogs implements Dialogs {
     public Optional<Path> folder(Path folder) {
         DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle("Write into");
-        if (folder != null && Files.isDirectory(folder)) {
-            chooser.setInitialDirectory(folder.toFile());
-        }
+        usable(folder).ifPresent(chooser::setInitialDirectory);
         return path(chooser.showDialog(stage));
+    }
+
+    /** A chooser that is shown a folder which is gone, or inside a jar, does not open at all. */
+    private static Optional<File> usable(Path folder) {
+        return Optional.ofNullable(folder)
+                .filter(f -> f.getFileSystem().equals(java.nio.file.FileSystems.getDefault()))
+                .filter(Files::isDirectory)
+                .map(Path::toFile);
     }
 
     private static Optional<Path> path(File file) {
@@ -64,70 +68,33 @@ final class WindowDialogs implements Dialogs {
     }
 
     @Override
-    public Unsaved unsaved(String set) {
-        ButtonType save = new ButtonType("Save", ButtonData.YES);
-        ButtonType drop = new ButtonType("Drop the changes", ButtonData.NO);
-        ButtonType stay = new ButtonType("Go on working", ButtonData.CANCEL_CLOSE);
-        Optional<ButtonType> answer =
-                ask("Not saved", set + " has changes that are not saved.", save, drop, stay);
-        return answer.filter(save::equals).isPresent()
-                ? Unsaved.SAVE
-                : answer.filter(drop::equals).isPresent() ? Unsaved.DROP : Unsaved.STAY;
-    }
-
-    @Override
-    public Changed changedOnDisk(List<Path> files) {
-        ButtonType keep = new ButtonType("Keep mine", ButtonData.OTHER);
-        ButtonType read = new ButtonType("Read again", ButtonData.OTHER);
-        ButtonType later = new ButtonType("Decide later", ButtonData.CANCEL_CLOSE);
-        String names = files.stream().map(Path::toString).collect(Collectors.joining("\n"));
-        Optional<ButtonType> answer =
-                ask(
-                        "Changed on the disk",
-                        "Another program has changed or removed:\n\n" + names,
-                        keep,
-                        read,
-                        later);
-        return answer.filter(keep::equals).isPresent()
-                ? Changed.KEEP_MINE
-                : answer.filter(read::equals).isPresent() ? Changed.READ_AGAIN : Changed.LATER;
-    }
-
-    @Override
-    public LeftBehind leftBehind(String set, String when) {
-        ButtonType take = new ButtonType("Take it up", ButtonData.YES);
-        ButtonType away = new ButtonType("Throw it away", ButtonData.NO);
-        ButtonType later = new ButtonType("Decide later", ButtonData.CANCEL_CLOSE);
-        Optional<ButtonType> answer =
-                ask(
-                        "Unsaved work",
-                        "Unsaved work on " + set + " was left behind, last written down " + when,
-                        take,
-                        away,
-                        later);
-        return answer.filter(take::equals).isPresent()
-                ? LeftBehind.TAKE_UP
-                : answer.filter(away::equals).isPresent()
-                        ? LeftBehind.THROW_AWAY
-                        : LeftBehind.LATER;
+    public Question.Answer ask(Question question) {
+        List<ButtonType> buttons = new ArrayList<>();
+        for (Question.Answer answer : question.answers()) {
+            boolean harmless = answer == Question.Answer.STAY || answer == Question.Answer.LATER;
+            buttons.add(
+                    new ButtonType(
+                            answer.words(), harmless ? ButtonData.CANCEL_CLOSE : ButtonData.OTHER));
+        }
+        Alert alert =
+                new Alert(
+                        Alert.AlertType.NONE, question.text(), buttons.toArray(new ButtonType[0]));
+        alert.setTitle("Haftline");
+        dress(alert);
+        Optional<ButtonType> pressed = alert.showAndWait();
+        int at = pressed.map(buttons::indexOf).orElse(buttons.size() - 1);
+        return question.answers().get(at);
     }
 
     @Override
     public Optional<String> name(String what, String name) {
         TextInputDialog dialog = new TextInputDialog(name);
-        dialog.setTitle("Name");
+        dialog.setTitle("Haftline");
         dialog.setHeaderText(null);
         dialog.setGraphic(null);
         dialog.setContentText("Name of the " + what);
         dress(dialog);
         return dialog.showAndWait().map(String::strip).filter(n -> !n.isEmpty());
-    }
-
-    private Optional<ButtonType> ask(String title, String question, ButtonType... answers) {
-        Alert alert = new Alert(Alert.AlertType.NONE, question, answers);
-        alert.setTitle(title);
-        dress(alert);
-        return alert.showAndWait();
     }
 
     private void dress(Dialog<?> dialog) {

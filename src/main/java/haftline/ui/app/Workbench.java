@@ -1,7 +1,6 @@
 package haftline.ui.app;
 
 import haftline.edit.Worked;
-import haftline.findings.Finding;
 import haftline.measure.Units;
 import haftline.ui.board.BoardPane;
 import haftline.ui.export.ExportPane;
@@ -10,14 +9,24 @@ import haftline.ui.inspector.InspectorPane;
 import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.ExportModel;
+import haftline.ui.model.FilesModel;
+import haftline.ui.model.FindingsModel;
+import haftline.ui.model.InspectorModel;
+import haftline.ui.model.PiecesModel;
+import haftline.ui.model.Preferences;
+import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
 import haftline.ui.sheet.SheetPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -35,9 +44,10 @@ import javafx.scene.layout.VBox;
 public final class Workbench extends BorderPane implements Actions {
     private final EditorModel editor;
     private final Watched<Palette> palette;
-    private final Settings settings;
-    private final Documents documents;
-    private final PieceWork pieces;
+    private final Preferences preferences;
+    private final Dialogs dialogs;
+    private final FilesModel files;
+    private final PiecesModel pieces;
     private final BoardPane board;
     private final LineUpPane lineUp;
     private final SheetPane sheet;
@@ -53,23 +63,29 @@ public final class Workbench extends BorderPane implements Actions {
      * The window's content.
      *
      * @param editor what all views share
-     * @param settings what is remembered
+     * @param preferences what is remembered
+     * @param files opening and saving
      * @param dialogs how questions are put
      * @param opener opens a folder on the desktop
      */
     public Workbench(
-            EditorModel editor, Settings settings, Dialogs dialogs, Consumer<Path> opener) {
+            EditorModel editor,
+            Preferences preferences,
+            FilesModel files,
+            Dialogs dialogs,
+            Consumer<Path> opener) {
         this.editor = editor;
-        this.settings = settings;
-        documents = new Documents(editor, settings, dialogs);
-        pieces = new PieceWork(editor, dialogs);
-        palette = new Watched<>(settings.dark() ? Palette.SLATE : Palette.PAPER);
-        editor.units().set(settings.units());
-        Watched<Optional<Finding>> chosen = new Watched<>(Optional.empty());
+        this.preferences = preferences;
+        this.files = files;
+        this.dialogs = dialogs;
+        pieces = new PiecesModel(editor);
+        palette = new Watched<>(preferences.isDark() ? Palette.SLATE : Palette.PAPER);
+        editor.units().set(preferences.units());
+        FindingsModel findings = new FindingsModel(editor);
         BoardModel model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
-        board = new BoardPane(editor, model, chosen, palette);
+        board = new BoardPane(editor, model, findings.chosen(), palette);
         board.setId("board");
         lineUp = new LineUpPane(editor, palette, this::showBoard);
         lineUp.setVisible(false);
@@ -77,10 +93,13 @@ public final class Workbench extends BorderPane implements Actions {
         sheet.setVisible(false);
         export =
                 new ExportPane(
-                        editor,
-                        settings.exportFolder().orElse(Path.of("exports")),
+                        new ExportModel(
+                                editor,
+                                preferences,
+                                new Maker(),
+                                ExportPane.background(),
+                                Platform::runLater),
                         dialogs::folder,
-                        settings::exportFolder,
                         opener,
                         this::showBoard);
         export.setVisible(false);
@@ -90,21 +109,22 @@ public final class Workbench extends BorderPane implements Actions {
         StackPane.setAlignment(unmade, Pos.TOP_CENTER);
         middle.getChildren().addAll(board, unmade, lineUp, sheet, export);
         noticeBar = noticeBar();
-        SplitPane halves = new SplitPane(middle, new FindingsPane(editor, chosen));
+        SplitPane halves = new SplitPane(middle, new FindingsPane(editor, findings));
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         VBox centre = new VBox(noticeBar, halves);
         VBox.setVgrow(halves, Priority.ALWAYS);
         header = new Header(editor, this);
-        Menus menus = new Menus(editor, this, settings::recent);
+        Menus menus = new Menus(editor, pieces, this, () -> files.recent().value());
         VBox top = new VBox(menus, header);
         setTop(top);
-        setLeft(new PiecesPane(editor, palette));
+        setLeft(new PiecesPane(editor, pieces, palette));
         setCenter(centre);
-        setRight(new InspectorPane(editor, model));
+        setRight(new InspectorPane(new InspectorModel(editor), model));
+        files.question().watch(this::put);
         editor.notice().follow(this::tell);
         editor.worked().follow(this::drawnOrNot);
-        if (!settings.guideSeen()) {
+        if (!preferences.isGuideDismissed()) {
             showGuide();
         }
         acceptFiles();
@@ -195,13 +215,13 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void units(Units units) {
-        settings.units(units);
+        preferences.units(units);
         editor.units().set(units);
     }
 
     @Override
     public void dark(boolean dark) {
-        settings.dark(dark);
+        preferences.dark(dark);
         Palette wanted = dark ? Palette.SLATE : Palette.PAPER;
         getStyleClass().removeAll(Palette.PAPER.name(), Palette.SLATE.name());
         getStyleClass().add(wanted.name());
@@ -210,68 +230,84 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public boolean isDark() {
-        return settings.dark();
+        return preferences.isDark();
+    }
+
+    /** Puts a question once the answering of the last one is through. */
+    private void put(Optional<Question> question) {
+        question.ifPresent(
+                asked ->
+                        Platform.runLater(
+                                () -> {
+                                    if (files.question().value().equals(question)) {
+                                        answer(asked);
+                                    }
+                                }));
+    }
+
+    private void answer(Question question) {
+        if (question.kind() == Question.Kind.NAME) {
+            dialogs.saveSet(folder(), fileName())
+                    .ifPresentOrElse(files::saveAs, () -> files.answer(Question.Answer.STAY));
+        } else {
+            files.answer(dialogs.ask(question));
+        }
+    }
+
+    private Path folder() {
+        return editor.document().loaded().file().toAbsolutePath().getParent();
+    }
+
+    private String fileName() {
+        String name = editor.draft().value().set().name().toLowerCase(Locale.ROOT);
+        return name.replaceAll("[^a-z0-9]+", "-") + ".yaml";
     }
 
     @Override
     public void open() {
-        documents.open();
+        dialogs.openSet(folder()).ifPresent(files::open);
     }
 
     @Override
     public void open(Path set) {
-        documents.open(set);
+        files.open(set);
     }
 
     @Override
     public void begin() {
-        documents.begin();
+        files.newSet();
     }
 
     @Override
     public void save() {
-        documents.save();
+        files.save();
     }
 
     @Override
     public void saveAs() {
-        documents.saveAs();
-    }
-
-    @Override
-    public PieceWork pieces() {
-        return pieces;
-    }
-
-    /** Offers what an editor that was killed has left behind. */
-    public void recover() {
-        documents.recover();
-    }
-
-    /** Looks whether files have changed on the disk. */
-    public void look() {
-        documents.look();
-    }
-
-    /** Gives the document at hand up for good. */
-    public void leave() {
-        documents.leave();
+        dialogs.saveSet(folder(), fileName()).ifPresent(files::saveAs);
     }
 
     @Override
     public void close() {
-        if (mayClose()) {
-            getScene().getWindow().hide();
+        files.close(() -> getScene().getWindow().hide());
+    }
+
+    @Override
+    public void nextPiece(int by) {
+        List<String> names = pieces.names().value();
+        int to = names.indexOf(editor.piece().value()) + by;
+        if (to >= 0 && to < names.size()) {
+            editor.choose(names.get(to));
         }
     }
 
-    /**
-     * Whether the window may go: nothing is unsaved, or it is saved now, or the maker drops it.
-     *
-     * @return true to close
-     */
-    public boolean mayClose() {
-        return documents.mayLeave();
+    @Override
+    public void rename() {
+        String name = editor.piece().value();
+        dialogs.name("piece", name)
+                .filter(wanted -> !wanted.equals(name))
+                .ifPresent(wanted -> pieces.rename(name, wanted));
     }
 
     @Override
@@ -296,7 +332,7 @@ public final class Workbench extends BorderPane implements Actions {
     private void dismissGuide() {
         middle.getChildren().remove(guide);
         guide = null;
-        settings.guideSeen(true);
+        preferences.guideDismissed(true);
         board.requestFocus();
     }
 }

@@ -5,6 +5,8 @@ import haftline.findings.Gravity;
 import haftline.measure.Units;
 import haftline.store.SetFile;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.FilesModel;
+import haftline.ui.model.Preferences;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,9 +49,16 @@ public final class Screenshots extends Application {
         editor =
                 new EditorModel(
                         OpenDocument.of(SetFile.read(Path.of("profiles/sets/tidewater.yaml"))));
-        Settings settings = new Settings(Files.createTempDirectory("shots").resolve("none"));
-        settings.guideSeen(true);
-        workbench = new Workbench(editor, settings, new WindowDialogs(stage), folder -> {});
+        Path kept = Files.createTempDirectory("shots");
+        Preferences preferences = new Preferences(kept.resolve("editor.properties"));
+        preferences.guideDismissed(true);
+        workbench =
+                new Workbench(
+                        editor,
+                        preferences,
+                        new FilesModel(editor, preferences, kept.resolve("unsaved")),
+                        new WindowDialogs(stage),
+                        where -> {});
         stage.initStyle(StageStyle.UNDECORATED);
         stage.setX(0);
         stage.setY(0);
