@@ -30,7 +30,8 @@ public final class BoardPainter {
             double startX,
             int width,
             int height,
-            int axisRow) {}
+            int axisRow,
+            boolean isQuick) {}
 
     /**
      * Paints everything.
@@ -95,12 +96,16 @@ public final class BoardPainter {
                         startX,
                         width,
                         height,
-                        axisRow);
+                        axisRow,
+                        scene.inHand());
         if (!wanted.equals(drawn)) {
             turn = 1 - turn;
             PixelBuffer<IntBuffer> buffer = buffer(width, height);
             PieceRaster raster =
                     new PieceRaster(handle, scene.palette(), PieceRaster.Below.SECTION);
+            if (scene.inHand()) {
+                raster.quick();
+            }
             raster.paint(
                     startX,
                     view.scale() * density,

@@ -30,6 +30,7 @@ public final class FindingsPane extends VBox {
     private final ListView<Finding> list = new ListView<>();
     private final Label title = new Label();
     private boolean remediesWait;
+    private boolean wasWaiting;
     private boolean filling;
 
     /**
@@ -84,7 +85,14 @@ public final class FindingsPane extends VBox {
         List<Finding> found = model.findings().value();
         title.setText(found.isEmpty() ? "Findings" : "Findings for " + editor.piece().value());
         filling = true;
-        if (!list.getItems().equals(found)) {
+        // In a drag mostly one figure changes: only its row is made anew.
+        if (list.getItems().size() == found.size()) {
+            for (int i = 0; i < found.size(); i++) {
+                if (!list.getItems().get(i).equals(found.get(i))) {
+                    list.getItems().set(i, found.get(i));
+                }
+            }
+        } else {
             list.getItems().setAll(found);
         }
         if (model.chosen().value().isPresent()) {
@@ -93,7 +101,10 @@ public final class FindingsPane extends VBox {
             list.getSelectionModel().clearSelection();
         }
         filling = false;
-        list.refresh();
+        if (!editor.document().isInGesture() || wasWaiting != remediesWait) {
+            list.refresh();
+        }
+        wasWaiting = remediesWait;
     }
 
     private Optional<Remedy> remedy(Finding finding) {
