@@ -23,7 +23,7 @@ import javafx.scene.layout.VBox;
 
 /** The findings of the piece on the board, each with the remedy that was tried. */
 public final class FindingsPane extends VBox {
-    private static final double ROW = 32;
+    private static final double ROW = 36;
 
     private final EditorModel editor;
     private final FindingsModel model;
@@ -123,6 +123,7 @@ public final class FindingsPane extends VBox {
         Row() {
             sentence.getStyleClass().add("finding");
             sentence.setMinWidth(0);
+            sentence.setWrapText(true);
             rule.getStyleClass().add("whose");
             rule.setMinWidth(Region.USE_PREF_SIZE);
             rule.setOnAction(e -> showSource());

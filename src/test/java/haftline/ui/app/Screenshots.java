@@ -52,6 +52,8 @@ public final class Screenshots extends Application {
         Path kept = Files.createTempDirectory("shots");
         Preferences preferences = new Preferences(kept.resolve("editor.properties"));
         preferences.guideDismissed(true);
+        // A folder that says nothing of the machine.
+        preferences.exportFolder(Files.createDirectories(Path.of("/tmp/drawings")));
         workbench =
                 new Workbench(
                         editor,
