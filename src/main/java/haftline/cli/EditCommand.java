@@ -40,7 +40,12 @@ final class EditCommand implements Callable<Integer> {
             console.say("this build has no editor");
             return ExitCode.USAGE;
         }
-        window.get().open(Optional.ofNullable(set));
+        try {
+            window.get().open(Optional.ofNullable(set));
+        } catch (UnsupportedOperationException noDisplay) {
+            console.say("the editor needs a display: " + noDisplay.getMessage());
+            return ExitCode.USAGE;
+        }
         return ExitCode.DONE;
     }
 }
