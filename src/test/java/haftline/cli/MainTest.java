@@ -69,7 +69,7 @@ class MainTest {
     static Stream<Arguments> badUsages() {
         return Stream.of(
                 Arguments.of(List.of("chek", Run.DEMO), "did you mean check?"),
-                Arguments.of(List.of("edit"), "there are make, check"),
+                Arguments.of(List.of("polish"), "there are make, check"),
                 Arguments.of(List.of("--nonsense"), "--nonsense"),
                 Arguments.of(List.of("check"), "SET"),
                 Arguments.of(List.of("check", "--colour", Run.DEMO), "--colour"),

@@ -9,6 +9,10 @@ interface Actions {
 
     void showLineUp();
 
+    void showSheet();
+
+    void showExport();
+
     void units(Units units);
 
     void dark(boolean dark);
@@ -19,9 +23,17 @@ interface Actions {
 
     void open(Path set);
 
+    void begin();
+
+    void save();
+
+    void saveAs();
+
     void close();
 
     void nextPiece(int by);
+
+    void rename();
 
     void fit();
 

@@ -1,9 +1,10 @@
 package haftline.ui.app;
 
+import haftline.ui.model.Question;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Questions that are put to the maker in windows of their own; behind an interface for tests. */
+/** Windows that ask the maker something; behind an interface for tests. */
 public interface Dialogs {
     /**
      * Which set to open.
@@ -14,10 +15,37 @@ public interface Dialogs {
     Optional<Path> openSet(Path folder);
 
     /**
-     * Whether unsaved changes may be dropped.
+     * Where to save a set.
      *
-     * @param set name of the set
-     * @return true to go on without them
+     * @param folder where to look first; ignored where it is no folder
+     * @param name name of the file to begin with
+     * @return the file, or empty where none was chosen
      */
-    boolean dropChanges(String set);
+    Optional<Path> saveSet(Path folder, String name);
+
+    /**
+     * Which folder to write into.
+     *
+     * @param folder where to look first; ignored where it is no folder
+     * @return the folder, or empty where none was chosen
+     */
+    Optional<Path> folder(Path folder);
+
+    /**
+     * Puts a question.
+     *
+     * @param question the question
+     * @return one of its answers; where the window is closed without one, the one that changes
+     *     nothing
+     */
+    Question.Answer ask(Question question);
+
+    /**
+     * Asks for a name.
+     *
+     * @param what what is to be named
+     * @param name the name now
+     * @return the new name, or empty where none was given
+     */
+    Optional<String> name(String what, String name);
 }

@@ -2,81 +2,102 @@ package haftline.ui.app;
 
 import haftline.edit.OpenDocument;
 import haftline.store.DocumentException;
-import haftline.store.LoadedSet;
 import haftline.store.SetFile;
+import haftline.store.Starter;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.FilesModel;
+import haftline.ui.model.Preferences;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 
-/** Opens the window. */
+/** Opens the window, on the set that was named or else on the demonstration set. */
 public final class EditorApplication extends Application {
     private static final double WIDTH = 1366;
     private static final double HEIGHT = 768;
+    private static final double LEAST_WIDTH = 960;
+    private static final double LEAST_HEIGHT = 600;
 
     @Override
     public void start(Stage stage) throws DocumentException {
-        List<String> words = getParameters().getRaw();
-        Settings settings = new Settings(Settings.usualFile());
-        Path file = Path.of(words.get(0));
-        LoadedSet loaded = SetFile.read(file);
-        settings.opened(file);
-        EditorModel editor = new EditorModel(OpenDocument.of(loaded));
-        Workbench workbench = new Workbench(editor, settings, new WindowDialogs(stage));
+        Path folder = Preferences.usualFolder();
+        Preferences preferences = new Preferences(folder.resolve("editor.properties"));
+        EditorModel editor = new EditorModel(demonstration());
+        FilesModel files = new FilesModel(editor, preferences, folder.resolve("unsaved"));
+        Workbench workbench =
+                new Workbench(
+                        editor,
+                        preferences,
+                        files,
+                        new WindowDialogs(stage),
+                        where -> getHostServices().showDocument(where.toUri().toString()));
+        // A file that cannot be read is explained in the window, over the demonstration set.
+        getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(files::open);
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        Scene scene =
+        stage.setScene(
                 new Scene(
                         workbench,
                         Math.min(WIDTH, screen.getWidth()),
-                        Math.min(HEIGHT, screen.getHeight()));
-        stage.setScene(scene);
-        stage.setMinWidth(900);
-        stage.setMinHeight(560);
-        place(stage, settings.window());
+                        Math.min(HEIGHT, screen.getHeight())));
+        stage.setMinWidth(Math.min(LEAST_WIDTH, screen.getWidth()));
+        stage.setMinHeight(Math.min(LEAST_HEIGHT, screen.getHeight()));
+        preferences.window().ifPresent(bounds -> place(stage, bounds));
         stage.setOnCloseRequest(
                 e -> {
-                    if (!workbench.mayClose()) {
-                        e.consume();
-                    }
+                    e.consume();
+                    workbench.close();
                 });
-        stage.setOnHidden(
+        stage.setOnHiding(
                 e -> {
-                    settings.window(
-                            stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
-                    settings.save();
+                    preferences.window(
+                            new Preferences.Bounds(
+                                    stage.getX(),
+                                    stage.getY(),
+                                    stage.getWidth(),
+                                    stage.getHeight()));
+                    preferences.save();
                 });
-        editor.status().follow(status -> stage.setTitle(title(editor)));
-        editor.draft().watch(draft -> stage.setTitle(title(editor)));
+        editor.status().follow(status -> stage.setTitle(files.title()));
+        editor.draft().watch(draft -> stage.setTitle(files.title()));
         stage.show();
+        stage.focusedProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            if (is) {
+                                files.look();
+                            }
+                        });
+        Platform.runLater(files::offerRecovery);
     }
 
-    private static String title(EditorModel editor) {
-        return (editor.status().value().isModified() ? "* " : "")
-                + editor.draft().value().set().name()
-                + ", Haftline";
+    /** The set inside the program has no file that could be saved to. */
+    private static OpenDocument demonstration() throws DocumentException {
+        return OpenDocument.unsaved(SetFile.read(Starter.set()));
     }
 
     /** Puts the window where it was, if a screen is still there. */
-    private static void place(Stage stage, List<Double> window) {
-        if (window.isEmpty()) {
-            return;
-        }
-        double x = window.get(0);
-        double y = window.get(1);
-        double width = window.get(2);
-        double height = window.get(3);
-        boolean seen =
+    private static void place(Stage stage, Preferences.Bounds window) {
+        List<Preferences.Bounds> screens =
                 Screen.getScreens().stream()
-                        .anyMatch(s -> s.getVisualBounds().contains(x + 40, y + 20));
-        if (seen && width >= stage.getMinWidth() && height >= stage.getMinHeight()) {
-            stage.setX(x);
-            stage.setY(y);
-            stage.setWidth(width);
-            stage.setHeight(height);
+                        .map(Screen::getVisualBounds)
+                        .map(
+                                b ->
+                                        new Preferences.Bounds(
+                                                b.getMinX(),
+                                                b.getMinY(),
+                                                b.getWidth(),
+                                                b.getHeight()))
+                        .toList();
+        if (window.isOn(screens)) {
+            stage.setX(window.x());
+            stage.setY(window.y());
+            stage.setWidth(Math.max(window.width(), stage.getMinWidth()));
+            stage.setHeight(Math.max(window.height(), stage.getMinHeight()));
         }
     }
 }

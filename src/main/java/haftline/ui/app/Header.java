@@ -3,6 +3,7 @@ package haftline.ui.app;
 import haftline.measure.Units;
 import haftline.ui.model.EditorModel;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -16,6 +17,7 @@ final class Header extends HBox {
     private final Label state = new Label();
     private final ToggleButton board = new ToggleButton("Board");
     private final ToggleButton lineUp = new ToggleButton("Line-up");
+    private final ToggleButton sheet = new ToggleButton("Sheet");
     private final ToggleButton mm = new ToggleButton("mm");
     private final ToggleButton inch = new ToggleButton("inch");
     private final EditorModel editor;
@@ -26,9 +28,14 @@ final class Header extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         name.getStyleClass().add("set-name");
         state.getStyleClass().add("small");
-        HBox views = pair("views", board, lineUp);
+        HBox views = pair("views", board, lineUp, sheet);
         board.setOnAction(e -> actions.showBoard());
         lineUp.setOnAction(e -> actions.showLineUp());
+        sheet.setOnAction(e -> actions.showSheet());
+        Button export = new Button("Export");
+        export.setId("export");
+        export.getStyleClass().add("first");
+        export.setOnAction(e -> actions.showExport());
         HBox units = pair("units", mm, inch);
         mm.setId("units-mm");
         inch.setId("units-inch");
@@ -40,16 +47,16 @@ final class Header extends HBox {
         Region gap2 = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox.setHgrow(gap2, Priority.ALWAYS);
-        getChildren().addAll(left, gap, views, gap2, units);
+        getChildren().addAll(left, gap, views, gap2, units, export);
         editor.draft().watch(draft -> refresh());
         editor.status().watch(status -> refresh());
         editor.units().watch(unit -> refresh());
         refresh();
     }
 
-    private static HBox pair(String style, ToggleButton one, ToggleButton other) {
+    private static HBox pair(String style, ToggleButton... all) {
         ToggleGroup group = new ToggleGroup();
-        for (ToggleButton button : new ToggleButton[] {one, other}) {
+        for (ToggleButton button : all) {
             button.setToggleGroup(group);
             button.getStyleClass().setAll("switch");
             // A switch has no third state in which neither is on.
@@ -61,15 +68,17 @@ final class Header extends HBox {
                         }
                     });
         }
-        one.setSelected(true);
-        HBox box = new HBox(one, other);
+        all[0].setSelected(true);
+        HBox box = new HBox(all);
         box.getStyleClass().addAll("switches", style);
         box.setAlignment(Pos.CENTER);
         return box;
     }
 
-    void viewing(boolean lineUpShown) {
-        (lineUpShown ? lineUp : board).setSelected(true);
+    void viewing(Workbench.Showing showing) {
+        board.setSelected(showing == Workbench.Showing.BOARD);
+        lineUp.setSelected(showing == Workbench.Showing.LINE_UP);
+        sheet.setSelected(showing == Workbench.Showing.SHEET);
     }
 
     private void refresh() {

@@ -3,6 +3,7 @@ package haftline.ui.app;
 import haftline.edit.Scope;
 import haftline.measure.Units;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.PiecesModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
@@ -20,6 +21,7 @@ import javafx.scene.input.KeyCombination;
 /** Every action with its shortcut. */
 final class Menus extends MenuBar {
     private final EditorModel editor;
+    private final PiecesModel pieces;
     private final Actions actions;
     private final MenuItem undo = new MenuItem("Undo");
     private final MenuItem redo = new MenuItem("Redo");
@@ -29,10 +31,11 @@ final class Menus extends MenuBar {
     private final RadioMenuItem all = new RadioMenuItem("Shape all pieces that share the shape");
     private final CheckMenuItem dark = new CheckMenuItem("Chalk on slate");
 
-    Menus(EditorModel editor, Actions actions, Supplier<List<Path>> recent) {
+    Menus(EditorModel editor, PiecesModel pieces, Actions actions, Supplier<List<Path>> recent) {
         this.editor = editor;
+        this.pieces = pieces;
         this.actions = actions;
-        getMenus().addAll(set(recent), change(), show(), help());
+        getMenus().addAll(set(recent), change(), piece(), show(), help());
         editor.status().watch(status -> refresh());
         editor.units().watch(units -> refresh());
         editor.scope().watch(scope -> refresh());
@@ -46,8 +49,14 @@ final class Menus extends MenuBar {
         again.getItems().add(new MenuItem("none yet"));
         menu.getItems()
                 .addAll(
+                        item("_New", actions::begin, key(KeyCode.N)),
                         item("_Open…", actions::open, key(KeyCode.O)),
                         again,
+                        new SeparatorMenuItem(),
+                        item("_Save", actions::save, key(KeyCode.S)),
+                        item("Save _as…", actions::saveAs, shiftKey(KeyCode.S)),
+                        new SeparatorMenuItem(),
+                        item("_Export…", actions::showExport, key(KeyCode.E)),
                         new SeparatorMenuItem(),
                         item("_Close", actions::close, key(KeyCode.Q)));
         return menu;
@@ -77,21 +86,59 @@ final class Menus extends MenuBar {
         all.setOnAction(e -> editor.scope().set(Scope.ALL_PIECES));
         undo.setAccelerator(key(KeyCode.Z));
         undo.setOnAction(e -> editor.undo());
-        redo.setAccelerator(
-                new KeyCodeCombination(
-                        KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN));
+        redo.setAccelerator(shiftKey(KeyCode.Z));
         redo.setOnAction(e -> editor.redo());
+        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), alone, all);
+        return menu;
+    }
+
+    private Menu piece() {
+        Menu menu = new Menu("_Piece");
+        Menu add = new Menu("_Add, with the kit of");
+        add.getItems().add(new MenuItem());
+        add.setOnShowing(
+                e ->
+                        add.getItems()
+                                .setAll(
+                                        pieces.kits().stream()
+                                                .map(kit -> plain(kit, () -> pieces.add(kit)))
+                                                .toList()));
         menu.getItems()
                 .addAll(
-                        undo,
-                        redo,
+                        item("_Next", () -> actions.nextPiece(1), key(KeyCode.PAGE_DOWN)),
+                        item("_Previous", () -> actions.nextPiece(-1), key(KeyCode.PAGE_UP)),
                         new SeparatorMenuItem(),
-                        item("_Next piece", () -> actions.nextPiece(1), key(KeyCode.PAGE_DOWN)),
-                        item("_Previous piece", () -> actions.nextPiece(-1), key(KeyCode.PAGE_UP)),
+                        add,
+                        item(
+                                "_Copy",
+                                () -> pieces.copy(editor.piece().value()),
+                                shiftKey(KeyCode.C)),
+                        item("_Rename…", actions::rename, new KeyCodeCombination(KeyCode.F2)),
+                        item(
+                                "Move _up",
+                                () -> pieces.move(editor.piece().value(), -1),
+                                shiftKey(KeyCode.PAGE_UP)),
+                        item(
+                                "Move _down",
+                                () -> pieces.move(editor.piece().value(), 1),
+                                shiftKey(KeyCode.PAGE_DOWN)),
                         new SeparatorMenuItem(),
-                        alone,
-                        all);
+                        item(
+                                "Back to the set's _ways",
+                                () -> pieces.releaseAll(editor.piece().value()),
+                                shiftKey(KeyCode.R)),
+                        item(
+                                "Re_move",
+                                () -> pieces.remove(editor.piece().value()),
+                                shiftKey(KeyCode.DELETE)));
         return menu;
+    }
+
+    private static MenuItem plain(String text, Runnable action) {
+        MenuItem item = new MenuItem(text);
+        item.setMnemonicParsing(false);
+        item.setOnAction(e -> action.run());
+        return item;
     }
 
     private Menu show() {
@@ -109,6 +156,7 @@ final class Menus extends MenuBar {
                 .addAll(
                         item("_Board", actions::showBoard, key(KeyCode.DIGIT1)),
                         item("_Line-up", actions::showLineUp, key(KeyCode.DIGIT2)),
+                        item("Shee_t", actions::showSheet, key(KeyCode.DIGIT3)),
                         new SeparatorMenuItem(),
                         item("_Fit the piece", actions::fit, key(KeyCode.DIGIT0)),
                         item("Lar_ger", () -> actions.zoom(true), key(KeyCode.EQUALS)),
@@ -126,6 +174,11 @@ final class Menus extends MenuBar {
         menu.getItems()
                 .add(item("_First steps", actions::showGuide, new KeyCodeCombination(KeyCode.F1)));
         return menu;
+    }
+
+    private static KeyCombination shiftKey(KeyCode code) {
+        return new KeyCodeCombination(
+                code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     }
 
     private static KeyCombination key(KeyCode code) {

@@ -1,16 +1,22 @@
 package haftline.ui.app;
 
+import haftline.ui.model.Question;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Alert;
-import javafx.scene.control.ButtonBar;
+import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
+import javafx.scene.control.Dialog;
+import javafx.scene.control.TextInputDialog;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 
-/** The questions as real windows. */
+/** The questions as real windows, in the look of the window that they belong to. */
 final class WindowDialogs implements Dialogs {
     private final Stage stage;
 
@@ -20,26 +26,83 @@ final class WindowDialogs implements Dialogs {
 
     @Override
     public Optional<Path> openSet(Path folder) {
-        FileChooser chooser = new FileChooser();
+        FileChooser chooser = sets(folder);
         chooser.setTitle("Open a set");
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter("Sets", "*.yaml", "*.yml"));
-        // A chooser that is shown a folder which is gone does not open at all.
-        if (folder != null && Files.isDirectory(folder)) {
-            chooser.setInitialDirectory(folder.toFile());
-        }
-        File chosen = chooser.showOpenDialog(stage);
-        return Optional.ofNullable(chosen).map(File::toPath);
+        return path(chooser.showOpenDialog(stage));
     }
 
     @Override
-    public boolean dropChanges(String set) {
-        ButtonType drop = new ButtonType("Drop the changes", ButtonBar.ButtonData.OTHER);
-        ButtonType keep = new ButtonType("Go back", ButtonBar.ButtonData.CANCEL_CLOSE);
-        Alert alert = new Alert(Alert.AlertType.NONE, "", drop, keep);
-        alert.initOwner(stage);
-        alert.setTitle("Unsaved changes");
-        alert.setContentText(set + " has changes that are not saved.");
-        return alert.showAndWait().filter(drop::equals).isPresent();
+    public Optional<Path> saveSet(Path folder, String name) {
+        FileChooser chooser = sets(folder);
+        chooser.setTitle("Save the set");
+        chooser.setInitialFileName(name);
+        return path(chooser.showSaveDialog(stage));
+    }
+
+    private static FileChooser sets(Path folder) {
+        FileChooser chooser = new FileChooser();
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter("Sets", "*.yaml", "*.yml"));
+        usable(folder).ifPresent(chooser::setInitialDirectory);
+        return chooser;
+    }
+
+    @Override
+    public Optional<Path> folder(Path folder) {
+        DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle("Write into");
+        usable(folder).ifPresent(chooser::setInitialDirectory);
+        return path(chooser.showDialog(stage));
+    }
+
+    /** A chooser that is shown a folder which is gone, or inside a jar, does not open at all. */
+    private static Optional<File> usable(Path folder) {
+        return Optional.ofNullable(folder)
+                .filter(f -> f.getFileSystem().equals(java.nio.file.FileSystems.getDefault()))
+                .filter(Files::isDirectory)
+                .map(Path::toFile);
+    }
+
+    private static Optional<Path> path(File file) {
+        return Optional.ofNullable(file).map(File::toPath);
+    }
+
+    @Override
+    public Question.Answer ask(Question question) {
+        List<ButtonType> buttons = new ArrayList<>();
+        for (Question.Answer answer : question.answers()) {
+            boolean harmless = answer == Question.Answer.STAY || answer == Question.Answer.LATER;
+            buttons.add(
+                    new ButtonType(
+                            answer.words(), harmless ? ButtonData.CANCEL_CLOSE : ButtonData.OTHER));
+        }
+        Alert alert =
+                new Alert(
+                        Alert.AlertType.NONE, question.text(), buttons.toArray(new ButtonType[0]));
+        alert.setTitle("Haftline");
+        dress(alert);
+        Optional<ButtonType> pressed = alert.showAndWait();
+        int at = pressed.map(buttons::indexOf).orElse(buttons.size() - 1);
+        return question.answers().get(at);
+    }
+
+    @Override
+    public Optional<String> name(String what, String name) {
+        TextInputDialog dialog = new TextInputDialog(name);
+        dialog.setTitle("Haftline");
+        dialog.setHeaderText(null);
+        dialog.setGraphic(null);
+        dialog.setContentText("Name of the " + what);
+        dress(dialog);
+        return dialog.showAndWait().map(String::strip).filter(n -> !n.isEmpty());
+    }
+
+    private void dress(Dialog<?> dialog) {
+        if (stage.getScene() != null) {
+            dialog.initOwner(stage);
+            var root = stage.getScene().getRoot();
+            dialog.getDialogPane().getStylesheets().setAll(((Workbench) root).getStylesheets());
+            dialog.getDialogPane().getStyleClass().addAll(root.getStyleClass());
+        }
     }
 }

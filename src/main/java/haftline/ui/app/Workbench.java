@@ -1,25 +1,32 @@
 package haftline.ui.app;
 
-import haftline.edit.OpenDocument;
 import haftline.edit.Worked;
-import haftline.findings.Finding;
 import haftline.measure.Units;
-import haftline.set.Piece;
-import haftline.store.DocumentException;
-import haftline.store.SetFile;
 import haftline.ui.board.BoardPane;
+import haftline.ui.export.ExportPane;
 import haftline.ui.findings.FindingsPane;
 import haftline.ui.inspector.InspectorPane;
 import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.ExportModel;
+import haftline.ui.model.FilesModel;
+import haftline.ui.model.FindingsModel;
+import haftline.ui.model.InspectorModel;
+import haftline.ui.model.PiecesModel;
+import haftline.ui.model.Preferences;
+import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
+import haftline.ui.sheet.SheetPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -37,10 +44,14 @@ import javafx.scene.layout.VBox;
 public final class Workbench extends BorderPane implements Actions {
     private final EditorModel editor;
     private final Watched<Palette> palette;
-    private final Settings settings;
+    private final Preferences preferences;
     private final Dialogs dialogs;
+    private final FilesModel files;
+    private final PiecesModel pieces;
     private final BoardPane board;
     private final LineUpPane lineUp;
+    private final SheetPane sheet;
+    private final ExportPane export;
     private final Header header;
     private final StackPane middle = new StackPane();
     private final Label notice = new Label();
@@ -52,44 +63,68 @@ public final class Workbench extends BorderPane implements Actions {
      * The window's content.
      *
      * @param editor what all views share
-     * @param settings what is remembered
+     * @param preferences what is remembered
+     * @param files opening and saving
      * @param dialogs how questions are put
+     * @param opener opens a folder on the desktop
      */
-    public Workbench(EditorModel editor, Settings settings, Dialogs dialogs) {
+    public Workbench(
+            EditorModel editor,
+            Preferences preferences,
+            FilesModel files,
+            Dialogs dialogs,
+            Consumer<Path> opener) {
         this.editor = editor;
-        this.settings = settings;
+        this.preferences = preferences;
+        this.files = files;
         this.dialogs = dialogs;
-        palette = new Watched<>(settings.dark() ? Palette.SLATE : Palette.PAPER);
-        editor.units().set(settings.units());
-        Watched<Optional<Finding>> chosen = new Watched<>(Optional.empty());
+        pieces = new PiecesModel(editor);
+        palette = new Watched<>(preferences.isDark() ? Palette.SLATE : Palette.PAPER);
+        editor.units().set(preferences.units());
+        FindingsModel findings = new FindingsModel(editor);
         BoardModel model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
-        board = new BoardPane(editor, model, chosen, palette);
+        board = new BoardPane(editor, model, findings.chosen(), palette);
         board.setId("board");
         lineUp = new LineUpPane(editor, palette, this::showBoard);
         lineUp.setVisible(false);
+        sheet = new SheetPane(editor);
+        sheet.setVisible(false);
+        export =
+                new ExportPane(
+                        new ExportModel(
+                                editor,
+                                preferences,
+                                new Maker(),
+                                ExportPane.background(),
+                                Platform::runLater),
+                        dialogs::folder,
+                        opener,
+                        this::showBoard);
+        export.setVisible(false);
         unmade.getStyleClass().add("unmade");
         unmade.setVisible(false);
         unmade.setMouseTransparent(true);
         StackPane.setAlignment(unmade, Pos.TOP_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp);
+        middle.getChildren().addAll(board, unmade, lineUp, sheet, export);
         noticeBar = noticeBar();
-        SplitPane halves = new SplitPane(middle, new FindingsPane(editor, chosen));
+        SplitPane halves = new SplitPane(middle, new FindingsPane(editor, findings));
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         VBox centre = new VBox(noticeBar, halves);
         VBox.setVgrow(halves, Priority.ALWAYS);
         header = new Header(editor, this);
-        Menus menus = new Menus(editor, this, settings::recent);
+        Menus menus = new Menus(editor, pieces, this, () -> files.recent().value());
         VBox top = new VBox(menus, header);
         setTop(top);
-        setLeft(new PiecesPane(editor, palette));
+        setLeft(new PiecesPane(editor, pieces, palette));
         setCenter(centre);
-        setRight(new InspectorPane(editor, model));
+        setRight(new InspectorPane(new InspectorModel(editor), model));
+        files.question().watch(this::put);
         editor.notice().follow(this::tell);
         editor.worked().follow(this::drawnOrNot);
-        if (!settings.guideSeen()) {
+        if (!preferences.isGuideDismissed()) {
             showGuide();
         }
         acceptFiles();
@@ -142,33 +177,51 @@ public final class Workbench extends BorderPane implements Actions {
                 });
     }
 
+    /** What stands in the middle. */
+    enum Showing {
+        BOARD,
+        LINE_UP,
+        SHEET,
+        EXPORT
+    }
+
     @Override
     public void showBoard() {
-        show(false);
+        show(Showing.BOARD);
+        board.requestFocus();
     }
 
     @Override
     public void showLineUp() {
-        show(true);
+        show(Showing.LINE_UP);
     }
 
-    private void show(boolean inLine) {
-        lineUp.setVisible(inLine);
-        header.viewing(inLine);
-        if (!inLine) {
-            board.requestFocus();
-        }
+    @Override
+    public void showSheet() {
+        show(Showing.SHEET);
+    }
+
+    @Override
+    public void showExport() {
+        show(Showing.EXPORT);
+    }
+
+    private void show(Showing showing) {
+        lineUp.setVisible(showing == Showing.LINE_UP);
+        sheet.setVisible(showing == Showing.SHEET);
+        export.setVisible(showing == Showing.EXPORT);
+        header.viewing(showing);
     }
 
     @Override
     public void units(Units units) {
-        settings.units(units);
+        preferences.units(units);
         editor.units().set(units);
     }
 
     @Override
     public void dark(boolean dark) {
-        settings.dark(dark);
+        preferences.dark(dark);
         Palette wanted = dark ? Palette.SLATE : Palette.PAPER;
         getStyleClass().removeAll(Palette.PAPER.name(), Palette.SLATE.name());
         getStyleClass().add(wanted.name());
@@ -177,58 +230,84 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public boolean isDark() {
-        return settings.dark();
+        return preferences.isDark();
+    }
+
+    /** Puts a question once the answering of the last one is through. */
+    private void put(Optional<Question> question) {
+        question.ifPresent(
+                asked ->
+                        Platform.runLater(
+                                () -> {
+                                    if (files.question().value().equals(question)) {
+                                        answer(asked);
+                                    }
+                                }));
+    }
+
+    private void answer(Question question) {
+        if (question.kind() == Question.Kind.NAME) {
+            dialogs.saveSet(folder(), fileName())
+                    .ifPresentOrElse(files::saveAs, () -> files.answer(Question.Answer.STAY));
+        } else {
+            files.answer(dialogs.ask(question));
+        }
+    }
+
+    private Path folder() {
+        return editor.document().loaded().file().toAbsolutePath().getParent();
+    }
+
+    private String fileName() {
+        String name = editor.draft().value().set().name().toLowerCase(Locale.ROOT);
+        return name.replaceAll("[^a-z0-9]+", "-") + ".yaml";
     }
 
     @Override
     public void open() {
-        Path beside = editor.document().loaded().file().toAbsolutePath().getParent();
-        dialogs.openSet(beside).ifPresent(this::open);
+        dialogs.openSet(folder()).ifPresent(files::open);
     }
 
     @Override
     public void open(Path set) {
-        if (editor.status().value().isModified()
-                && !dialogs.dropChanges(editor.draft().value().set().name())) {
-            return;
-        }
-        try {
-            editor.show(OpenDocument.of(SetFile.read(set)));
-            settings.opened(set);
-        } catch (DocumentException wrong) {
-            editor.refuse(wrong.getMessage());
-        }
+        files.open(set);
+    }
+
+    @Override
+    public void begin() {
+        files.newSet();
+    }
+
+    @Override
+    public void save() {
+        files.save();
+    }
+
+    @Override
+    public void saveAs() {
+        dialogs.saveSet(folder(), fileName()).ifPresent(files::saveAs);
     }
 
     @Override
     public void close() {
-        if (mayClose()) {
-            getScene().getWindow().hide();
-        }
-    }
-
-    /**
-     * Whether the window may go: nothing is unsaved, or the maker lets it go.
-     *
-     * @return true to close
-     */
-    public boolean mayClose() {
-        return !editor.status().value().isModified()
-                || dialogs.dropChanges(editor.draft().value().set().name());
+        files.close(() -> getScene().getWindow().hide());
     }
 
     @Override
     public void nextPiece(int by) {
-        List<Piece> pieces = editor.draft().value().set().pieces();
-        for (int i = 0; i < pieces.size(); i++) {
-            int to = i + by;
-            if (pieces.get(i).name().equals(editor.piece().value())
-                    && to >= 0
-                    && to < pieces.size()) {
-                editor.choose(pieces.get(to).name());
-                return;
-            }
+        List<String> names = pieces.names().value();
+        int to = names.indexOf(editor.piece().value()) + by;
+        if (to >= 0 && to < names.size()) {
+            editor.choose(names.get(to));
         }
+    }
+
+    @Override
+    public void rename() {
+        String name = editor.piece().value();
+        dialogs.name("piece", name)
+                .filter(wanted -> !wanted.equals(name))
+                .ifPresent(wanted -> pieces.rename(name, wanted));
     }
 
     @Override
@@ -253,7 +332,7 @@ public final class Workbench extends BorderPane implements Actions {
     private void dismissGuide() {
         middle.getChildren().remove(guide);
         guide = null;
-        settings.guideSeen(true);
+        preferences.guideDismissed(true);
         board.requestFocus();
     }
 }

@@ -30,7 +30,8 @@ public final class BoardPainter {
             double startX,
             int width,
             int height,
-            int axisRow) {}
+            int axisRow,
+            boolean isQuick) {}
 
     /**
      * Paints everything.
@@ -56,12 +57,12 @@ public final class BoardPainter {
         gc.beginPath();
         gc.rect(0, Sheet.RULER, width, sheet.curvesTop() - Sheet.RULER);
         gc.clip();
+        NodePainter.place(pen, scene, view, Sheet.RULER, sheet.curvesTop());
         surface(gc, scene, sheet, view, density);
         new LinePainter(pen, scene, view).paint();
         new DimensionPainter(pen, scene, sheet, view).paint();
         gc.restore();
         new CurvePainter(pen, scene, sheet, view).paint();
-        NodePainter.place(pen, scene, view, sheet);
         NodePainter.paint(pen, scene, view);
         RulerPainter.ruler(pen, scene, sheet, view);
     }
@@ -95,12 +96,16 @@ public final class BoardPainter {
                         startX,
                         width,
                         height,
-                        axisRow);
+                        axisRow,
+                        scene.inHand());
         if (!wanted.equals(drawn)) {
             turn = 1 - turn;
             PixelBuffer<IntBuffer> buffer = buffer(width, height);
             PieceRaster raster =
                     new PieceRaster(handle, scene.palette(), PieceRaster.Below.SECTION);
+            if (scene.inHand()) {
+                raster.quick();
+            }
             raster.paint(
                     startX,
                     view.scale() * density,

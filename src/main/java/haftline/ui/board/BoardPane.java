@@ -8,6 +8,7 @@ import haftline.ui.model.EditorModel;
 import haftline.ui.model.Hit;
 import haftline.ui.model.View;
 import haftline.ui.model.Watched;
+import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.Optional;
@@ -98,6 +99,8 @@ public final class BoardPane extends Region {
                         });
         editor.drawn().watch(drawn -> stale());
         editor.units().watch(units -> stale());
+        Later settled = new Later(this::stale);
+        editor.draft().watch(draft -> settled.call());
         editor.piece().watch(piece -> leave());
         model.viewpoint().view().watch(view -> stale());
         model.selected().watch(selected -> stale());
@@ -170,7 +173,8 @@ public final class BoardPane extends Region {
                         hoveredNode(),
                         chosen.value(),
                         editor.units().value(),
-                        palette.value());
+                        palette.value(),
+                        editor.document().isInGesture());
         View view = model.viewpoint().view().value();
         painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
     }

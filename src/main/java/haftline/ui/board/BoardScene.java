@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param chosen the finding whose place is shown
  * @param units unit of the dimensions
  * @param palette colours of the theme
+ * @param inHand whether something is being dragged
  */
 public record BoardScene(
         Figures figures,
@@ -25,7 +26,8 @@ public record BoardScene(
         Optional<String> hovered,
         Optional<Finding> chosen,
         Units units,
-        Palette palette) {
+        Palette palette,
+        boolean inHand) {
     /**
      * The handle.
      *
@@ -47,15 +49,5 @@ public record BoardScene(
      */
     public Optional<PlacedNode> node(String name) {
         return handle().nodes().stream().filter(n -> n.name().equals(name)).findFirst();
-    }
-
-    /**
-     * The same with another node under the pointer.
-     *
-     * @param name the node, or empty
-     * @return the changed copy
-     */
-    public BoardScene withHovered(Optional<String> name) {
-        return new BoardScene(figures, selected, name, chosen, units, palette);
     }
 }

@@ -14,8 +14,15 @@ final class CrossHair {
         "from the shoulder", "diameter", "wall, at worst", "slope", "radius along"
     };
 
+    /** Room for the longest words and figures in either unit, px. */
+    private static final double WORDS = 112;
+
+    private static final double FIGURES = 104;
+
     private final Line line = new Line();
     private final GridPane card = new GridPane();
+    private double wide;
+    private double tall;
     private final Label first = new Label();
     private final Label[] values = new Label[NAMES.length];
 
@@ -33,6 +40,8 @@ final class CrossHair {
             name.getStyleClass().add("readout-label");
             values[i] = new Label();
             values[i].getStyleClass().add("readout-value");
+            values[i].setMinWidth(FIGURES);
+            name.setMinWidth(WORDS);
             card.addRow(i, name, values[i]);
         }
         hide();
@@ -82,9 +91,12 @@ final class CrossHair {
         values[4].setText(bend(at, shown));
         line.setVisible(true);
         card.setVisible(true);
-        card.applyCss();
-        double wide = card.prefWidth(-1);
-        double tall = card.prefHeight(wide);
+        if (tall == 0) {
+            // Its columns are wide enough for all figures: it is measured once.
+            card.applyCss();
+            wide = card.prefWidth(-1);
+            tall = card.prefHeight(wide);
+        }
         double x = px + 18 + wide < width ? px + 14 : px - 14 - wide;
         card.resizeRelocate(Math.round(Math.max(4, x)), Sheet.RULER + 6, wide, tall);
     }

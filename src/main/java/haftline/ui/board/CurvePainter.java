@@ -36,6 +36,7 @@ final class CurvePainter {
         gc.fillRect(0, sheet.curvesTop(), sheet.width(), sheet.height() - sheet.curvesTop());
         pen.style(palette.line(), 1);
         pen.line(0, sheet.curvesTop() + 0.5, sheet.width(), sheet.curvesTop() + 0.5);
+        NodePainter.place(pen, scene, view, sheet.curvesTop() + 1, sheet.height());
         int count = (int) Math.max(2, Math.ceil(sheet.width()));
         Columns columns = new Columns(scene.handle(), view.mm(0.5), 1 / view.scale(), count);
         wall(columns);
@@ -129,12 +130,13 @@ final class CurvePainter {
             pen.line(from, y, i, y);
             gc.setLineDashes();
             String text = "limit " + scene.shown().length(limit);
-            boolean last = i >= columns.count || columns.worst[i] == Columns.NO_WALL;
-            boolean room = i + Pen.width(text) + 60 < sheet.width();
-            if (last && (room || from - Pen.width(text) - 8 < lastEnd)) {
-                pen.text(text, i + 6, y + 4, palette.stop(), TextAlignment.LEFT);
-            } else if (from - Pen.width(text) - 8 > lastEnd) {
+            double wide = Pen.width(text);
+            if (from - wide - 8 > lastEnd) {
                 pen.text(text, from - 6, y + 4, palette.stop(), TextAlignment.RIGHT);
+            } else if (i + wide + 60 < sheet.width()) {
+                pen.text(text, i + 6, y + 4, palette.stop(), TextAlignment.LEFT);
+            } else {
+                pen.text(text, i, y + 14, palette.stop(), TextAlignment.RIGHT);
             }
             lastEnd = i + Pen.width(text) + 8;
         }
@@ -188,9 +190,9 @@ final class CurvePainter {
                 gc.fillPolygon(
                         new double[] {x - 5, x + 5, x}, new double[] {y + 9, y + 9, y + 1}, 3);
             }
-            // The label keeps clear of the limit's line.
-            double clear = y - bottom + wall.limitMm() * scale;
-            double low = kept ? (clear < -13 ? y + 12 : y - 7) : y + 13;
+            // The label keeps clear of the limit's line: over a wall that is kept, under one that
+            // is not.
+            double low = kept ? y - 9 : y + 13;
             pen.text(
                     scene.shown().wall(wall.worstMm()),
                     wall.zone() == Zone.TENON ? x - 8 : x + 8,

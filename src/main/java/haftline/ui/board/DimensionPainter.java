@@ -42,6 +42,7 @@ final class DimensionPainter {
         double under = view.py(-radius) + 24;
         Bore bore = handle.tangBore();
         double depth = bore.deepest().depthMm();
+        balance(under + 58);
         along(
                 bore.faceX(),
                 bore.xAt(depth),
@@ -60,7 +61,6 @@ final class DimensionPainter {
                                         "",
                                         cap.deepest().depthMm()));
         along(0, handle.buttX(), under + 26, -radius, "", handle.lengths().visibleWoodMm());
-        balance(under + 58);
         diameters();
     }
 

@@ -92,9 +92,9 @@ abstract class Grain {
             float part = t - (float) Math.floor(t);
             int colour = ramp[(int) (part * RING_STEPS) & RING_STEPS - 1];
             int light = 256 + (int) (fibre * 15);
-            float pore = Noise.streak(along * 0.42f + 57, y * 9.7f + z * 2.1f);
             // Pores crowd into the spring's wood.
-            if (pore > 1.02f - pores * (part < 0.35f ? 0.75f : 0.34f)) {
+            float rare = 1.02f - pores * (part < 0.35f ? 0.75f : 0.34f);
+            if (rare < 1 && Noise.streak(along * 0.42f + 57, y * 9.7f + z * 2.1f) > rare) {
                 light -= 34;
             }
             return Tint.lit(colour, light, 0);

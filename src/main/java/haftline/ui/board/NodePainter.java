@@ -50,7 +50,7 @@ final class NodePainter {
     }
 
     /** A flag on the place that a finding speaks of. */
-    static void place(Pen pen, BoardScene scene, View view, Sheet sheet) {
+    static void place(Pen pen, BoardScene scene, View view, double top, double bottom) {
         Finding finding = scene.chosen().orElse(null);
         if (finding == null || finding.knownX().isEmpty()) {
             return;
@@ -58,14 +58,11 @@ final class NodePainter {
         Color colour = colour(scene.palette(), finding.gravity());
         double x = Pen.sharp(view.px(finding.knownX().getAsDouble()));
         pen.gc.setFill(colour.deriveColor(0, 1, 1, 0.13));
-        pen.gc.fillRect(x - 9, Sheet.RULER, 18, sheet.height() - Sheet.RULER);
+        pen.gc.fillRect(x - 9, top, 18, bottom - top);
         pen.style(colour, 1.2);
-        pen.line(x, Sheet.RULER, x, sheet.height());
+        pen.line(x, top, x, bottom);
         pen.gc.setFill(colour);
-        pen.gc.fillPolygon(
-                new double[] {x - 6, x + 6, x},
-                new double[] {Sheet.RULER, Sheet.RULER, Sheet.RULER + 9},
-                3);
+        pen.gc.fillPolygon(new double[] {x - 6, x + 6, x}, new double[] {top, top, top + 9}, 3);
     }
 
     static Color colour(Palette palette, Gravity gravity) {

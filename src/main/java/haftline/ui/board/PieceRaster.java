@@ -5,6 +5,8 @@ import haftline.handle.Handle;
 import haftline.parts.Ferrule;
 import haftline.stock.Wood;
 import haftline.ui.theme.Palette;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Pixels of one piece: its surface as it will look, or surface above the axis and section below.
@@ -25,11 +27,12 @@ public final class PieceRaster {
     /** Distance of hatching lines, px. */
     private static final int HATCH = 9;
 
+    private static final int METAL_HATCH = 5;
+
     /** Wall left over its limit from which on it is called ample, mm (for colour only). */
     private static final float AMPLE = 0.5f;
 
     private final Handle handle;
-    private final Grain grain;
     private final Below below;
     private final int ferruleColour;
     private final int capColour;
@@ -39,8 +42,17 @@ public final class PieceRaster {
     private final int hollow;
     private final int glue;
     private final int hatchInk;
-    private final int[] wallTint;
+    private final int[] wallGround;
 
+    /** A core is not worth waking for fewer columns. */
+    private static final int LEAST_STRETCH = 96;
+
+    private static final byte LINE = 2;
+    private static final byte BESIDE = 1;
+
+    private byte[] wide;
+    private byte[] close;
+    private byte[] metalLines;
     private Columns columns;
     private int[] pixels;
     private int width;
@@ -49,6 +61,7 @@ public final class PieceRaster {
     private float mmPerPx;
     private int originX;
     private int dpi = 1;
+    private boolean isQuick;
 
     /**
      * A painter of one handle.
@@ -60,7 +73,7 @@ public final class PieceRaster {
     public PieceRaster(Handle handle, Palette palette, Below below) {
         this.handle = handle;
         this.below = below;
-        grain = Grain.of(handle.brief().stock());
+        Grain grain = Grain.of(handle.brief().stock());
         ferruleColour = handle.brief().metals().ferrule().colour();
         capColour = handle.brief().metals().cap().colour();
         bladeColour = handle.brief().metals().blade().colour();
@@ -76,10 +89,22 @@ public final class PieceRaster {
         hollow = Tint.of(palette.hollow());
         glue = Tint.of(palette.glue());
         hatchInk = Tint.of(palette.ink());
-        wallTint =
+        wallGround =
                 new int[] {
-                    Tint.of(palette.stop()), Tint.of(palette.near()), Tint.of(palette.good())
+                    Tint.mix(sectionTint, Tint.of(palette.stop()), 96),
+                    Tint.mix(sectionTint, Tint.of(palette.near()), 84),
+                    Tint.mix(sectionTint, Tint.of(palette.good()), 60)
                 };
+    }
+
+    /**
+     * Paints coarser and faster, as in the middle of a drag.
+     *
+     * @return this
+     */
+    PieceRaster quick() {
+        isQuick = true;
+        return this;
     }
 
     /**
@@ -101,16 +126,31 @@ public final class PieceRaster {
         dpi = density;
         originX = (int) Math.round(startX * scale);
         columns = new Columns(handle, startX, 1 / scale, width);
-        java.util.Arrays.fill(pixels, 0, width * rows, 0);
-        for (int i = 0; i < width; i++) {
-            surface(i, true);
+        if (below == Below.SECTION) {
+            wide = lines(HATCH);
+            close = lines(HATCH / 2 + 1);
+            metalLines = lines(METAL_HATCH);
+        }
+        Arrays.fill(pixels, 0, width * rows, 0);
+        // A drag is painted in the time between two frames: every core takes a stretch.
+        int stretch =
+                Math.max(LEAST_STRETCH, width / Runtime.getRuntime().availableProcessors() + 1);
+        IntStream.iterate(0, from -> from < width, from -> from + stretch)
+                .parallel()
+                .forEach(from -> stretch(from, Math.min(width, from + stretch)));
+        return columns;
+    }
+
+    private void stretch(int from, int to) {
+        Grain grain = Grain.of(handle.brief().stock());
+        for (int i = from; i < to; i++) {
+            surface(i, true, grain, from);
             if (below == Below.SURFACE) {
-                surface(i, false);
+                surface(i, false, grain, from);
             } else {
                 section(i);
             }
         }
-        return columns;
     }
 
     /**
@@ -122,7 +162,7 @@ public final class PieceRaster {
      */
     record Size(int width, int height, int axisRow) {}
 
-    private void surface(int i, boolean up) {
+    private void surface(int i, boolean up, Grain grain, int from) {
         float metal = columns.metal[i];
         boolean isMetal = metal > 0;
         float radius = isMetal ? metal : columns.wood[i];
@@ -137,13 +177,20 @@ public final class PieceRaster {
             grain.slice(x);
         }
         int gloss = grain.gloss();
+        float inverse = 1 / radius;
         int room = up ? axisRow : rows - axisRow;
         float height = radius / mmPerPx;
         int count = Math.min((int) Math.ceil(height), room);
         int sign = up ? 1 : -1;
-        for (int k = 0; k < count; k++) {
+        int first = isQuick && (i - from & 1) == 1 && !isMetal ? copied(i, up, height) : 0;
+        for (int k = first; k < count; k++) {
+            if (isQuick && (k & 1) == 1 && k + 1 <= height) {
+                int at = (up ? axisRow - 1 - k : axisRow + k) * width + i;
+                pixels[at] = pixels[up ? at + width : at - width];
+                continue;
+            }
             float y = sign * (k + 0.5f) * mmPerPx;
-            float v = Math.max(-1, Math.min(1, y / radius));
+            float v = Math.max(-1, Math.min(1, y * inverse));
             int colour;
             if (isMetal) {
                 colour =
@@ -162,6 +209,21 @@ public final class PieceRaster {
             pixels[(up ? axisRow - 1 - k : axisRow + k) * width + i] =
                     k + 1 <= height ? colour : Tint.covering(colour, height - k);
         }
+    }
+
+    /** In a hurry every other column is its neighbour's: grain runs along the axis. */
+    private int copied(int i, boolean up, float height) {
+        if (columns.metal[i - 1] > 0) {
+            return 0;
+        }
+        float beside = columns.wood[i - 1] / mmPerPx;
+        int count = Math.max(0, (int) Math.min(height, beside) - 1);
+        int room = Math.min(count, up ? axisRow : rows - axisRow);
+        for (int k = 0; k < room; k++) {
+            int at = (up ? axisRow - 1 - k : axisRow + k) * width + i;
+            pixels[at] = pixels[at - 1];
+        }
+        return room;
     }
 
     private float capSlope(int i) {
@@ -184,9 +246,6 @@ public final class PieceRaster {
         }
         boolean bonded = x > 0 && x > handle.fit().tipX() + 4 || handle.fit().fit() == Fit.BONDED;
         int count = Math.min(Math.round(outside / mmPerPx), rows - axisRow);
-        if (columns.wood[i] > 0) {
-            grain.slice(x);
-        }
         int tint = wall(i);
         for (int k = 0; k < count; k++) {
             float d = (k + 0.5f) * mmPerPx;
@@ -196,7 +255,7 @@ public final class PieceRaster {
             } else if (d < columns.shank[i]) {
                 colour = shank(i, x, d);
             } else if (inFerrule && d >= ring) {
-                colour = hatched(steel, i, k, true, 5, 70);
+                colour = hatched(steel, metalLines, rows + i - k, 70);
             } else if (d < columns.bore[i]) {
                 colour = bonded ? glue : hollow;
             } else if (d < columns.wood[i]) {
@@ -222,21 +281,15 @@ public final class PieceRaster {
     }
 
     private int woodSection(int i, int k, float d, int tint) {
-        int colour = Tint.mix(sectionTint, grain.at(-d, 0), 46);
+        // The cut along the grain shows its fibres, no more.
+        int fibre = isQuick ? 0 : (int) (7 * Noise.streak(columns.x(i) * 0.11f, d * 5.5f));
         if (tint < 0) {
-            return hatched(colour, i, k, false, HATCH, 60);
+            return hatched(Tint.lit(sectionTint, 256 + fibre, 0), wide, rows + i + k, 60);
         }
-        int tinted = Tint.mix(colour, wallTint[tint], tint == 2 ? 60 : tint == 1 ? 84 : 96);
+        int tinted = Tint.lit(wallGround[tint], 256 + fibre, 0);
         // Closer hatching tells a thin wall without its colour; a broken limit is crossed as well.
-        int lines =
-                hatched(
-                        tinted,
-                        i,
-                        k,
-                        false,
-                        tint == 2 ? HATCH : HATCH / 2 + 1,
-                        tint == 2 ? 72 : 104);
-        return tint == 0 ? hatched(lines, i, k, true, HATCH / 2 + 1, 104) : lines;
+        int lines = hatched(tinted, tint == 2 ? wide : close, rows + i + k, tint == 2 ? 72 : 104);
+        return tint == 0 ? hatched(lines, close, rows + i - k, 104) : lines;
     }
 
     /** 0 broken, 1 close, 2 ample, -1 where no bore lies under the wood. */
@@ -248,12 +301,22 @@ public final class PieceRaster {
         return margin < 0 ? 0 : margin < AMPLE ? 1 : 2;
     }
 
-    private int hatched(int colour, int i, int k, boolean falling, int distance, int strength) {
-        int step = distance * dpi;
-        int t = Math.floorMod(falling ? originX + i - k : originX + i + k, step);
-        if (t < dpi) {
-            return Tint.mix(colour, hatchInk, strength);
+    private int hatched(int colour, byte[] lines, int at, int strength) {
+        byte ink = lines[at];
+        if (ink == 0) {
+            return colour;
         }
-        return t == dpi || t == step - 1 ? Tint.mix(colour, hatchInk, strength / 4) : colour;
+        return Tint.mix(colour, hatchInk, ink == LINE ? strength : strength / 4);
+    }
+
+    /** Where along a row lines are, soft beside them; a row further the same is moved by one. */
+    private byte[] lines(int distance) {
+        int step = distance * dpi;
+        byte[] lines = new byte[width + 2 * rows];
+        for (int i = 0; i < lines.length; i++) {
+            int t = Math.floorMod(originX - rows + i, step);
+            lines[i] = t < dpi ? LINE : t == dpi || t == step - 1 ? BESIDE : 0;
+        }
+        return lines;
     }
 }

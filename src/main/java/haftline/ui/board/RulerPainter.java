@@ -56,25 +56,23 @@ final class RulerPainter {
         int parts = scene.units() == Units.MM ? 5 : 4;
         double unit = scene.units().millimetres();
         pen.style(palette.soft(), 1);
+        String symbol = scene.units().symbol();
+        double unitRoom = Pen.width(symbol) + 12;
         long from = (long) Math.floor(view.mm(0) / step);
         long to = (long) Math.ceil(view.mm(sheet.width()) / step);
         for (long i = from; i <= to; i++) {
             double px = Pen.sharp(view.px(i * step));
             pen.line(px, Sheet.RULER - 9, px, Sheet.RULER - 1);
-            pen.text(
-                    NumberText.upTo(i * step / unit, 3),
-                    px,
-                    Sheet.RULER - 12,
-                    palette.soft(),
-                    TextAlignment.CENTER);
+            String number = NumberText.upTo(i * step / unit, 3);
+            double half = Pen.width(number) / 2;
+            if (px - half > unitRoom && px + half < sheet.width() - 2) {
+                pen.text(number, px, Sheet.RULER - 12, palette.soft(), TextAlignment.CENTER);
+            }
             for (int k = 1; k < parts; k++) {
                 double small = Pen.sharp(view.px(i * step + k * step / parts));
                 pen.line(small, Sheet.RULER - 4, small, Sheet.RULER - 1);
             }
         }
-        String symbol = scene.units().symbol();
-        pen.gc.setFill(palette.margin());
-        pen.gc.fillRect(0, 0, Pen.width(symbol) + 14, Sheet.RULER - 1);
         pen.text(symbol, 7, Sheet.RULER - 12, palette.ink(), TextAlignment.LEFT);
     }
 }

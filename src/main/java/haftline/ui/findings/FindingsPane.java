@@ -1,20 +1,12 @@
 package haftline.ui.findings;
 
-import haftline.edit.ChoiceEdits;
-import haftline.edit.Scope;
-import haftline.edit.Worked;
 import haftline.findings.Finding;
-import haftline.findings.Remedies;
 import haftline.findings.Remedy;
-import haftline.findings.Words;
-import haftline.stock.Stock;
 import haftline.ui.model.EditorModel;
-import haftline.ui.model.Watched;
+import haftline.ui.model.FindingsModel;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.geometry.Pos;
@@ -31,25 +23,25 @@ import javafx.scene.layout.VBox;
 
 /** The findings of the piece on the board, each with the remedy that was tried. */
 public final class FindingsPane extends VBox {
-    private static final double ROW = 32;
+    private static final double ROW = 36;
 
     private final EditorModel editor;
-    private final Watched<Optional<Finding>> chosen;
+    private final FindingsModel model;
     private final ListView<Finding> list = new ListView<>();
     private final Label title = new Label();
-    private final Map<Finding, Optional<Remedy>> remedies = new HashMap<>();
     private boolean remediesWait;
+    private boolean wasWaiting;
     private boolean filling;
 
     /**
      * The findings of the piece at hand.
      *
      * @param editor what all views share
-     * @param chosen the finding whose place is shown on the board; set by a choice in the list
+     * @param model the findings, and which is chosen
      */
-    public FindingsPane(EditorModel editor, Watched<Optional<Finding>> chosen) {
+    public FindingsPane(EditorModel editor, FindingsModel model) {
         this.editor = editor;
-        this.chosen = chosen;
+        this.model = model;
         getStyleClass().add("findings");
         title.getStyleClass().add("panel-title");
         title.setLabelFor(list);
@@ -65,7 +57,7 @@ public final class FindingsPane extends VBox {
                 .addListener(
                         (o, was, is) -> {
                             if (!filling) {
-                                chosen.set(Optional.ofNullable(is));
+                                model.chosen().set(Optional.ofNullable(is));
                             }
                         });
         VBox.setVgrow(list, Priority.ALWAYS);
@@ -73,73 +65,56 @@ public final class FindingsPane extends VBox {
         Later later =
                 new Later(
                         () -> {
-                            remediesWait = false;
+                            remediesWait = editor.document().isInGesture();
                             fill();
                         });
         editor.worked()
                 .watch(
                         worked -> {
                             // Remedies are tried once the hand rests; sentences follow it.
-                            remedies.clear();
-                            chosen.set(Optional.empty());
                             remediesWait = editor.document().isInGesture();
                             fill();
-                            if (remediesWait) {
-                                later.call();
-                            }
+                            later.call();
                         });
-        editor.units()
-                .watch(
-                        units -> {
-                            remedies.clear();
-                            fill();
-                        });
+        editor.status().watch(status -> later.call());
+        editor.units().watch(units -> fill());
         fill();
     }
 
     private void fill() {
-        List<Finding> found = editor.worked().value().findings();
+        List<Finding> found = model.findings().value();
         title.setText(found.isEmpty() ? "Findings" : "Findings for " + editor.piece().value());
         filling = true;
-        if (!list.getItems().equals(found)) {
+        // In a drag mostly one figure changes: only its row is made anew.
+        if (list.getItems().size() == found.size()) {
+            for (int i = 0; i < found.size(); i++) {
+                if (!list.getItems().get(i).equals(found.get(i))) {
+                    list.getItems().set(i, found.get(i));
+                }
+            }
+        } else {
             list.getItems().setAll(found);
         }
-        if (chosen.value().isEmpty()) {
+        if (model.chosen().value().isPresent()) {
+            list.getSelectionModel().select(model.chosen().value().get());
+        } else {
             list.getSelectionModel().clearSelection();
         }
         filling = false;
-        list.refresh();
+        if (!editor.document().isInGesture() || wasWaiting != remediesWait) {
+            list.refresh();
+        }
+        wasWaiting = remediesWait;
     }
 
     private Optional<Remedy> remedy(Finding finding) {
-        Worked worked = editor.worked().value();
-        if (remediesWait || worked.figures().isEmpty()) {
-            return Optional.empty();
-        }
-        return remedies.computeIfAbsent(
-                finding, f -> Remedies.of(f, worked.figures().get(), editor.units().value()));
-    }
-
-    private Stock stock() {
-        return editor.worked().value().brief().stock();
-    }
-
-    private void apply(Remedy remedy) {
-        ChoiceEdits edits = new ChoiceEdits(editor.piece().value(), Scope.THIS_PIECE);
-        remedy.choices()
-                .ifPresent(
-                        after ->
-                                editor.run(
-                                        edits.remedy(
-                                                remedy.change(),
-                                                editor.worked().value().brief().choices(),
-                                                after)));
+        return remediesWait ? Optional.empty() : model.remedy(finding);
     }
 
     private final class Row extends ListCell<Finding> {
         private final Mark mark = new Mark();
         private final Label sentence = new Label();
-        private final Hyperlink rule = new Hyperlink("whose rule");
+        private final Hyperlink rule = new Hyperlink("rule");
         private final Tooltip source = new Tooltip();
         private final Button apply = new Button();
         private final Label advice = new Label();
@@ -148,6 +123,7 @@ public final class FindingsPane extends VBox {
         Row() {
             sentence.getStyleClass().add("finding");
             sentence.setMinWidth(0);
+            sentence.setWrapText(true);
             rule.getStyleClass().add("whose");
             rule.setMinWidth(Region.USE_PREF_SIZE);
             rule.setOnAction(e -> showSource());
@@ -178,8 +154,8 @@ public final class FindingsPane extends VBox {
                 return;
             }
             mark.show(Optional.of(finding.gravity()));
-            String message = Words.message(finding, stock(), editor.units().value());
-            String whose = Words.rule(finding, stock());
+            String message = model.message(finding);
+            String whose = model.rule(finding);
             sentence.setText(message);
             sentence.setTooltip(new Tooltip(message));
             rule.setVisited(false);
@@ -197,7 +173,7 @@ public final class FindingsPane extends VBox {
                         apply.setText(r.change());
                         apply.setAccessibleText("Apply: " + r.change());
                         apply.setTooltip(new Tooltip("Tried on this piece; press to apply it"));
-                        apply.setOnAction(e -> FindingsPane.this.apply(r));
+                        apply.setOnAction(e -> model.apply(finding));
                     });
             setAccessibleText(
                     Mark.words(Optional.of(finding.gravity())) + ": " + message + "; " + whose);

@@ -1,24 +1,15 @@
 package haftline.ui.inspector;
 
-import haftline.edit.Command;
-import haftline.edit.Differences;
-import haftline.edit.NodeEdits;
-import haftline.edit.Worked;
-import haftline.figures.Figures;
-import haftline.handle.Choices;
-import haftline.handle.Handle;
-import haftline.handle.PlacedNode;
-import haftline.measure.Length;
-import haftline.set.Piece;
-import haftline.shape.Join;
+import haftline.edit.Outcome;
 import haftline.ui.model.BoardModel;
-import haftline.ui.model.EditorModel;
-import haftline.ui.words.Shown;
+import haftline.ui.model.NodeTableModel;
+import haftline.ui.model.NodeTableModel.Column;
+import haftline.ui.model.NodeTableModel.Line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import javafx.scene.control.Button;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
@@ -27,19 +18,25 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** The nodes by number: place from the shoulder and diameter, with what fixes the ends. */
-final class NodeTable extends VBox implements Refreshed {
-    private final EditorModel editor;
+/** The nodes by number; what fixes the ends is said where the pointer rests. */
+final class NodeTable extends VBox {
+    private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
+    private static final Column[] COLUMNS = {Column.PLACE, Column.DIAMETER, Column.SLOPE};
+    private static final String[] HEADS = {"node", "at", "diameter", "slope", ""};
+
+    private final NodeTableModel model;
     private final BoardModel board;
     private final GridPane grid = new GridPane();
     private final Label note = new Label();
-    private final Button release = new Button("Back to the set's shape");
     private final List<Cell> cells = new ArrayList<>();
+    private final List<Hyperlink> releases = new ArrayList<>();
+    private final Runnable stop;
+    private String built = "";
 
-    private record Cell(String node, boolean place, TextField field) {}
+    private record Cell(String node, Column column, TextField field) {}
 
-    NodeTable(EditorModel editor, BoardModel board) {
-        this.editor = editor;
+    NodeTable(NodeTableModel model, BoardModel board) {
+        this.model = model;
         this.board = board;
         getStyleClass().add("node-table");
         grid.getStyleClass().add("node-grid");
@@ -48,137 +45,123 @@ final class NodeTable extends VBox implements Refreshed {
         grid.getColumnConstraints().add(name);
         note.getStyleClass().add("field-note");
         note.setWrapText(true);
-        release.getStyleClass().add("quiet");
-        release.setTooltip(
-                new Tooltip("Drops the places and diameters that this piece has of its own"));
-        release.setOnAction(e -> release());
-        getChildren().addAll(grid, note, release);
-        build();
-        refresh();
+        note.setManaged(false);
+        getChildren().addAll(grid, note);
+        stop = model.lines().follow(this::show);
     }
 
-    private void build() {
-        grid.addRow(0, head("node"), head("from shoulder"), head("diameter"));
-        int row = 1;
-        for (PlacedNode node : nodes()) {
-            Label name =
-                    new Label(
-                            (node.join() == Join.CRISP && node.isFree() ? "◇ " : "") + node.name());
-            name.getStyleClass().add("field-label");
-            TextField place = cell(node, true);
-            TextField diameter = cell(node, false);
-            grid.addRow(row++, name, place, diameter);
+    void forget() {
+        stop.run();
+    }
+
+    private void show(List<Line> lines) {
+        String form =
+                lines.stream().map(l -> l.name() + l.join() + l.fixedBy()).toList().toString();
+        if (!form.equals(built)) {
+            built = form;
+            build(lines);
+        }
+        for (Cell cell : cells) {
+            line(cell.node())
+                    .ifPresent(
+                            l -> {
+                                cell.field().setText(l.text(cell.column()));
+                                boolean own =
+                                        cell.column() == Column.PLACE && l.isPlaceOwn()
+                                                || cell.column() == Column.DIAMETER
+                                                        && l.isDiameterOwn();
+                                cell.field().pseudoClassStateChanged(OWN, own);
+                            });
+        }
+        for (Hyperlink release : releases) {
+            boolean own =
+                    line((String) release.getUserData())
+                            .filter(l -> l.isPlaceOwn() || l.isDiameterOwn())
+                            .isPresent();
+            release.setVisible(own);
         }
     }
 
-    private static Label head(String text) {
-        Label label = new Label(text);
-        label.getStyleClass().add("small");
-        return label;
+    private Optional<Line> line(String node) {
+        return model.lines().value().stream().filter(l -> l.name().equals(node)).findFirst();
     }
 
-    private TextField cell(PlacedNode node, boolean place) {
+    private void build(List<Line> lines) {
+        grid.getChildren().clear();
+        cells.clear();
+        releases.clear();
+        for (int i = 0; i < HEADS.length; i++) {
+            Label head = new Label(HEADS[i]);
+            head.getStyleClass().add("small");
+            grid.add(head, i, 0);
+        }
+        int row = 1;
+        for (Line line : lines) {
+            boolean crisp = line.fixedBy().isEmpty() && line.join().equals("crisp");
+            Label name = new Label((crisp ? "◇ " : "") + line.name());
+            name.setTooltip(new Tooltip(line.name() + (crisp ? ", a crisp edge" : "")));
+            name.getStyleClass().add("field-label");
+            name.setMinWidth(0);
+            grid.add(name, 0, row);
+            for (int i = 0; i < COLUMNS.length; i++) {
+                grid.add(cell(line, COLUMNS[i]), i + 1, row);
+            }
+            grid.add(release(line), COLUMNS.length + 1, row++);
+        }
+    }
+
+    private Hyperlink release(Line line) {
+        Hyperlink release = new Hyperlink("set's");
+        release.getStyleClass().add("whose");
+        release.setTooltip(
+                new Tooltip("Gives this piece's own place and diameter up for the set's"));
+        release.setAccessibleText(line.name() + " back to the set's");
+        release.setUserData(line.name());
+        release.setOnAction(e -> tell(model.release(line.name())));
+        releases.add(release);
+        return release;
+    }
+
+    private TextField cell(Line line, Column column) {
         TextField field = new TextField();
-        field.setId((place ? "place-" : "diameter-") + node.name().replace(' ', '-'));
-        field.setAccessibleText(node.name() + (place ? ", from shoulder" : ", diameter"));
-        field.setPrefColumnCount(6);
-        Cell cell = new Cell(node.name(), place, field);
-        cells.add(cell);
-        if (!node.isFree()) {
+        String what =
+                column == Column.PLACE ? "place" : column == Column.DIAMETER ? "diameter" : "slope";
+        field.setId(what + "-" + line.name().replace(' ', '-'));
+        field.setAccessibleText(line.name() + ", " + what);
+        cells.add(new Cell(line.name(), column, field));
+        boolean fixed = !line.fixedBy().isEmpty() && column != Column.SLOPE;
+        if (fixed) {
             field.setEditable(false);
             field.setFocusTraversable(false);
             field.getStyleClass().add("fixed");
-            field.setTooltip(new Tooltip("Does not move: " + node.fixedBy()));
+            field.setTooltip(new Tooltip("Does not move: " + line.fixedBy()));
             return field;
         }
-        field.setOnAction(e -> commit(cell));
+        field.setOnAction(e -> enter(line.name(), column, field));
         field.focusedProperty()
                 .addListener(
                         (o, was, is) -> {
                             if (is) {
-                                board.selected().set(Optional.of(node.name()));
+                                board.selected().set(Optional.of(line.name()));
                             } else {
-                                commit(cell);
+                                enter(line.name(), column, field);
                             }
                         });
         return field;
     }
 
-    private void commit(Cell cell) {
-        PlacedNode node =
-                nodes().stream().filter(n -> n.name().equals(cell.node())).findFirst().orElse(null);
-        if (node == null || cell.field().getText().equals(text(node, cell.place()))) {
-            return;
-        }
-        OptionalDouble mm = Length.parse(cell.field().getText(), editor.units().value());
-        if (mm.isEmpty()) {
-            note.setText("Expected a length, such as 12.5 mm or 31/64 in");
-            note.setVisible(true);
-            note.setManaged(true);
-            cell.field().setText(text(node, cell.place()));
-            return;
-        }
-        Handle handle = editor.drawn().value().flatMap(Worked::figures).orElseThrow().handle();
-        OptionalDouble none = OptionalDouble.empty();
-        editor.runIfDrawable(
-                new NodeEdits(handle, editor.scope().value())
-                        .move(cell.node(), cell.place() ? mm : none, cell.place() ? none : mm));
-        // A refused figure gives way to the last good one; why stands in the notice.
-        refresh();
+    private void enter(String node, Column column, TextField field) {
+        Outcome outcome = model.enter(node, column, field.getText());
+        tell(outcome);
+        // The last good value stands.
+        line(node).ifPresent(l -> field.setText(l.text(column)));
     }
 
-    private void release() {
-        Command all =
-                Differences.of(piece()).stream()
-                        .filter(difference -> !difference.node().isEmpty())
-                        .map(difference -> Differences.release(piece().name(), difference))
-                        .reduce(Command.nothing("back to the set's shape"), Command::then);
-        editor.run(all);
-    }
-
-    private Piece piece() {
-        return editor.draft().value().piece(editor.piece().value());
-    }
-
-    private List<PlacedNode> nodes() {
-        return editor.drawn()
-                .value()
-                .flatMap(Worked::figures)
-                .map(Figures::handle)
-                .map(Handle::nodes)
-                .orElse(List.of());
-    }
-
-    private String text(PlacedNode node, boolean place) {
-        return new Shown(editor.units().value()).length(place ? node.x() : 2 * node.radiusMm());
-    }
-
-    @Override
-    public void refresh() {
-        List<PlacedNode> nodes = nodes();
-        for (Cell cell : cells) {
-            for (PlacedNode node : nodes) {
-                if (node.name().equals(cell.node())) {
-                    cell.field().setText(text(node, cell.place()));
-                }
-            }
-        }
-        Choices own = piece().choices();
-        boolean differs = !own.nodeDiametersMm().isEmpty() || !own.nodePlaces().isEmpty();
-        release.setVisible(differs);
-        release.setManaged(differs);
-        note.setText(
-                differs
-                        ? "Nodes of this piece's own: "
-                                + String.join(
-                                        ", ",
-                                        java.util.stream.Stream.concat(
-                                                        own.nodeDiametersMm().keySet().stream(),
-                                                        own.nodePlaces().keySet().stream())
-                                                .distinct()
-                                                .toList())
-                        : "");
-        note.setVisible(differs);
-        note.setManaged(differs);
+    private void tell(Outcome outcome) {
+        note.setText(outcome.refusal().orElse(""));
+        note.pseudoClassStateChanged(
+                PseudoClass.getPseudoClass("wrong"), outcome.refusal().isPresent());
+        note.setManaged(outcome.refusal().isPresent());
+        note.setVisible(outcome.refusal().isPresent());
     }
 }

@@ -8,6 +8,7 @@ import haftline.ui.model.EditorModel;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
+import java.util.List;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.ListCell;
@@ -26,6 +27,7 @@ public final class LineUpPane extends StackPane {
 
     private static final double FIGURES = 190;
     private static final double MARGIN = 18;
+    private static final int SEEN_WHOLE = 6;
 
     /** Air over and under each piece, px. */
     private static final double AIR = 34;
@@ -70,10 +72,15 @@ public final class LineUpPane extends StackPane {
                 });
         getChildren().add(list);
         widthProperty().addListener(o -> refresh());
+        heightProperty().addListener(o -> refresh());
         visibleProperty().addListener(o -> refresh());
         editor.draft().watch(draft -> refresh());
         editor.units().watch(units -> refresh());
         palette.watch(theme -> refresh());
+    }
+
+    private List<Piece> pieces() {
+        return editor.draft().value().set().pieces();
     }
 
     private void open() {
@@ -91,7 +98,7 @@ public final class LineUpPane extends StackPane {
         double front = 1;
         double back = 1;
         widestMm = 1;
-        for (Piece piece : editor.draft().value().set().pieces()) {
+        for (Piece piece : pieces()) {
             Figures figures = editor.document().worked(piece.name()).figures().orElse(null);
             if (figures != null) {
                 Handle handle = figures.handle();
@@ -101,10 +108,12 @@ public final class LineUpPane extends StackPane {
             }
         }
         double room = getWidth() - NAMES - FIGURES - 2 * MARGIN - 16;
-        scale = room / (front + back);
+        // A handful of pieces is seen whole; a long set is read row by row.
+        double tall = (getHeight() - 8) / Math.min(SEEN_WHOLE, pieces().size()) - AIR;
+        scale = Math.max(1, Math.min(room / (front + back), tall / widestMm));
         shoulder = NAMES + MARGIN + front * scale;
         list.setFixedCellSize(Math.ceil(widestMm * scale + AIR));
-        list.getItems().setAll(editor.draft().value().set().pieces());
+        list.getItems().setAll(pieces());
         list.refresh();
     }
 

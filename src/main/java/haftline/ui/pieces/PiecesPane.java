@@ -1,21 +1,23 @@
 package haftline.ui.pieces;
 
+import haftline.edit.Difference;
 import haftline.edit.Worked;
 import haftline.figures.Figures;
-import haftline.findings.Gravity;
 import haftline.set.Piece;
 import haftline.ui.board.PiecePicture;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.PiecesModel;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
 import haftline.ui.theme.Palette;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -30,6 +32,7 @@ public final class PiecesPane extends VBox {
     private static final int SCALED = 40;
 
     private final EditorModel editor;
+    private final PiecesModel model;
     private final Watched<Palette> palette;
     private final ListView<Piece> list = new ListView<>();
     private double longestMm = 100;
@@ -39,10 +42,12 @@ public final class PiecesPane extends VBox {
      * The pieces of the open set.
      *
      * @param editor what all views share
+     * @param model the pieces in a few words
      * @param palette colours of the theme
      */
-    public PiecesPane(EditorModel editor, Watched<Palette> palette) {
+    public PiecesPane(EditorModel editor, PiecesModel model, Watched<Palette> palette) {
         this.editor = editor;
+        this.model = model;
         this.palette = palette;
         getStyleClass().add("pieces");
         Label title = new Label("Pieces");
@@ -73,7 +78,7 @@ public final class PiecesPane extends VBox {
                                 fill();
                             }
                         });
-        editor.piece().watch(piece -> fill());
+        editor.piece().watch(this::select);
         palette.watch(theme -> fill());
         fill();
     }
@@ -94,23 +99,26 @@ public final class PiecesPane extends VBox {
         if (!list.getItems().equals(pieces())) {
             list.getItems().setAll(pieces());
         }
-        for (int i = 0; i < pieces().size(); i++) {
-            if (pieces().get(i).name().equals(editor.piece().value())) {
+        filling = false;
+        select(editor.piece().value());
+        list.refresh();
+    }
+
+    private void select(String name) {
+        filling = true;
+        for (int i = 0; i < list.getItems().size(); i++) {
+            if (list.getItems().get(i).name().equals(name)) {
                 list.getSelectionModel().select(i);
             }
         }
         filling = false;
-        list.refresh();
-    }
-
-    private static int count(Worked worked, Gravity gravity) {
-        return (int) worked.findings().stream().filter(f -> f.gravity() == gravity).count();
     }
 
     private final class Row extends ListCell<Piece> {
         private final ImageView picture = new ImageView();
         private final Label name = new Label();
         private final Label note = new Label();
+        private final Label count = new Label();
         private final Mark mark = new Mark();
         private final VBox box;
 
@@ -121,9 +129,10 @@ public final class PiecesPane extends VBox {
             frame.setMaxHeight(PICTURE_HEIGHT);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
-            HBox line = new HBox(6, name, gap, mark);
+            HBox line = new HBox(6, name, gap, count, mark);
             line.setAlignment(Pos.CENTER_LEFT);
             note.getStyleClass().add("small");
+            count.getStyleClass().add("small");
             name.getStyleClass().add("piece-name");
             box = new VBox(1, frame, line, note);
             setPrefWidth(0);
@@ -139,22 +148,28 @@ public final class PiecesPane extends VBox {
             }
             Worked worked = editor.document().worked(piece.name());
             name.setText(piece.name());
-            int stops = count(worked, Gravity.STOP);
-            int warnings = count(worked, Gravity.WARN);
-            mark.show(
-                    stops > 0
-                            ? Optional.of(Gravity.STOP)
-                            : warnings > 0 ? Optional.of(Gravity.WARN) : Optional.empty());
-            note.setText(
-                    worked.brief().stock().name()
-                            + (stops + warnings == 0
-                                    ? ""
-                                    : stops > 0
-                                            ? ", cannot be made"
-                                            : ", " + warnings + " to see"));
+            PiecesModel.Summary summary = model.summary(piece.name());
+            mark.show(summary.gravest());
+            note.setText(summary.stock());
+            count.setText(summary.count() == 0 ? "" : Long.toString(summary.count()));
+            String ways =
+                    summary.differences().isEmpty()
+                            ? ""
+                            : "Its own: "
+                                    + summary.differences().stream()
+                                            .map(Difference::words)
+                                            .collect(Collectors.joining(", "));
+            setTooltip(ways.isEmpty() ? null : new Tooltip(ways));
+            setAccessibleText(
+                    piece.name()
+                            + ", "
+                            + summary.stock()
+                            + ", "
+                            + count.getText()
+                            + " "
+                            + Mark.words(summary.gravest()));
             picture.setImage(null);
             worked.figures().ifPresent(this::draw);
-            setAccessibleText(piece.name() + ", " + note.getText());
             setGraphic(box);
         }
 

@@ -7,15 +7,22 @@ import haftline.edit.OpenDocument;
 import haftline.findings.Finding;
 import haftline.handle.PlacedNode;
 import haftline.measure.Units;
+import haftline.set.HandleSet;
 import haftline.store.SetFile;
 import haftline.ui.board.BoardPane;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.FilesModel;
+import haftline.ui.model.Preferences;
+import haftline.ui.model.Question;
+import java.io.BufferedReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
@@ -37,17 +44,21 @@ class EditorWindowTest {
     @TempDir static Path folder;
 
     private EditorModel editor;
+    private FilesModel files;
     private Workbench workbench;
-    private boolean mayDrop;
-    private boolean asked;
+    private Stage window;
+    private Optional<Question> asked = Optional.empty();
+    private Question.Answer answer = Question.Answer.STAY;
     private Optional<Path> chosen = Optional.empty();
 
     @Start
     void start(Stage stage) throws Exception {
+        window = stage;
         editor = new EditorModel(OpenDocument.of(SetFile.read(DEMO)));
-        Settings settings = new Settings(folder.resolve("none.properties"));
-        settings.guideSeen(true);
-        workbench = new Workbench(editor, settings, new Answers());
+        Preferences preferences = new Preferences(folder.resolve("editor.properties"));
+        preferences.guideDismissed(true);
+        files = new FilesModel(editor, preferences, folder.resolve("unsaved"));
+        workbench = new Workbench(editor, preferences, files, new Answers(), where -> {});
         stage.setScene(new Scene(workbench, 1366, 768));
         stage.show();
     }
@@ -59,9 +70,24 @@ class EditorWindowTest {
         }
 
         @Override
-        public boolean dropChanges(String set) {
-            asked = true;
-            return mayDrop;
+        public Optional<Path> saveSet(Path beside, String name) {
+            return chosen;
+        }
+
+        @Override
+        public Optional<Path> folder(Path beside) {
+            return chosen;
+        }
+
+        @Override
+        public Question.Answer ask(Question question) {
+            asked = Optional.of(question);
+            return answer;
+        }
+
+        @Override
+        public Optional<String> name(String what, String name) {
+            return Optional.of("oyster knife");
         }
     }
 
@@ -136,7 +162,7 @@ class EditorWindowTest {
 
     @Test
     void aTypedReadingChangesThePartsAndAWrongOneDoesNot(FxRobot robot) {
-        TextField bore = robot.lookup("#field-ferrule-bore").queryAs(TextField.class);
+        TextField bore = robot.lookup("#row-ferrule-bore").queryAs(TextField.class);
         double tenon = tenon();
         type(robot, bore, "14,5; 14.6 mm");
         assertThat(tenon()).isLessThan(tenon);
@@ -155,11 +181,11 @@ class EditorWindowTest {
         robot.clickOn("#units-inch");
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(editor.units().value()).isEqualTo(Units.INCH);
-        assertThat(robot.lookup("#field-tang-length").queryAs(TextField.class).getText())
+        assertThat(robot.lookup("#row-tang-length").queryAs(TextField.class).getText())
                 .endsWith(" in");
         robot.push(KeyCode.SHORTCUT, KeyCode.M);
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(robot.lookup("#field-tang-length").queryAs(TextField.class).getText())
+        assertThat(robot.lookup("#row-tang-length").queryAs(TextField.class).getText())
                 .isEqualTo("46 mm");
     }
 
@@ -190,13 +216,83 @@ class EditorWindowTest {
 
     @Test
     void closingWithUnsavedWorkAsksFirst(FxRobot robot) {
-        robot.interact(() -> assertThat(workbench.mayClose()).isTrue());
-        assertThat(asked).isFalse();
         robot.drag(onScreen(robot, "swell")).moveBy(0, -20).drop();
-        robot.interact(() -> assertThat(workbench.mayClose()).isFalse());
-        assertThat(asked).isTrue();
-        mayDrop = true;
-        robot.interact(() -> assertThat(workbench.mayClose()).isTrue());
+        close(robot);
+        assertThat(asked).map(Question::kind).contains(Question.Kind.UNSAVED);
+        assertThat(window.isShowing()).isTrue();
+        answer = Question.Answer.DROP;
+        close(robot);
+        assertThat(window.isShowing()).isFalse();
+    }
+
+    private void close(FxRobot robot) {
+        robot.interact(workbench::close);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void whatIsSavedUnderANewNameIsThereWhenReopened(FxRobot robot) throws Exception {
+        robot.clickOn(onScreen(robot, "swell"));
+        robot.type(KeyCode.UP);
+        robot.push(KeyCode.F2);
+        chosen = Optional.of(folder.resolve("mine.yaml"));
+        robot.push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.S);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(editor.status().value().isModified()).isFalse();
+        HandleSet again = SetFile.read(chosen.orElseThrow()).set();
+        assertThat(again.pieces()).isEqualTo(editor.draft().value().set().pieces());
+        assertThat(again.parts()).isEqualTo(editor.draft().value().set().parts());
+        assertThat(again.pieces().get(0).name()).isEqualTo("oyster knife");
+    }
+
+    @Test
+    void exportShowsWhatItWillWriteAndWritesIt(FxRobot robot) throws Exception {
+        Path to = folder.resolve("drawings");
+        robot.clickOn("#export");
+        robot.interact(() -> robot.lookup("#format-dxf").queryAs(CheckBox.class).fire());
+        chosen = Optional.of(to);
+        robot.clickOn("Another folder…");
+        WaitForAsyncUtils.waitFor(
+                10,
+                TimeUnit.SECONDS,
+                () -> !robot.lookup("#export-write").queryButton().isDisabled());
+        int planned = robot.lookup("#export-files").queryListView().getItems().size();
+        robot.clickOn("#export-write");
+        WaitForAsyncUtils.waitFor(
+                10,
+                TimeUnit.SECONDS,
+                () -> !robot.lookup("#export-result").queryAs(Label.class).getText().isEmpty());
+        try (var written = Files.list(to)) {
+            assertThat(written.map(Path::toString).toList())
+                    .hasSize(planned)
+                    .noneMatch(name -> name.endsWith(".dxf"))
+                    .anyMatch(name -> name.endsWith("-section.svg"));
+        }
+    }
+
+    @Test
+    void workOfAKilledEditorIsOfferedAndTakenUp(FxRobot robot) throws Exception {
+        Process child =
+                new ProcessBuilder(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                "haftline.edit.EditingChild",
+                                DEMO.toString(),
+                                folder.resolve("unsaved").toString())
+                        .redirectError(ProcessBuilder.Redirect.INHERIT)
+                        .start();
+        try (BufferedReader steps = child.inputReader()) {
+            assertThat(steps.readLine()).isNotNull();
+            assertThat(steps.readLine()).isNotNull();
+        } finally {
+            child.destroyForcibly().waitFor();
+        }
+        answer = Question.Answer.RECOVER;
+        robot.interact(files::offerRecovery);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(asked).map(Question::kind).contains(Question.Kind.RECOVERY);
+        assertThat(editor.status().value().isModified()).isTrue();
     }
 
     @Test

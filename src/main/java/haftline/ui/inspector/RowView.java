@@ -1,0 +1,181 @@
+package haftline.ui.inspector;
+
+import haftline.ui.model.Row;
+import java.util.List;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** One row: its name, what it shows, and the reason, or what was expected instead, under it. */
+final class RowView extends VBox {
+    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+    private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
+
+    private final Row row;
+    private final Label note = new Label();
+    private final Hyperlink release = new Hyperlink("by the rule");
+    private final HBox line;
+    private Runnable stop = () -> {};
+
+    RowView(Row row) {
+        this.row = row;
+        getStyleClass().add("field-row");
+        Label label = new Label(row.label());
+        label.getStyleClass().add("field-label");
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(label, Priority.ALWAYS);
+        Node shown = shown();
+        label.setLabelFor(shown);
+        line = new HBox(8, label, shown);
+        line.setAlignment(Pos.CENTER_LEFT);
+        note.getStyleClass().add("field-note");
+        note.setWrapText(true);
+        HBox.setHgrow(note, Priority.ALWAYS);
+        release.getStyleClass().add("whose");
+        release.setMinWidth(Region.USE_PREF_SIZE);
+        release.setTooltip(new Tooltip("Leaves it to what set and rule say"));
+        release.setAccessibleText(row.label() + " by the rule");
+        release.setOnAction(
+                e -> {
+                    row.release();
+                    release.setVisited(false);
+                });
+        HBox under = new HBox(6, release, note);
+        under.setAlignment(Pos.CENTER_LEFT);
+        getChildren().addAll(line, under);
+        under.managedProperty().bind(note.managedProperty().or(release.managedProperty()));
+        follow();
+    }
+
+    private Node shown() {
+        Control control =
+                switch (row.kind()) {
+                    case READINGS, NUMBER -> field();
+                    case CHOICE -> box();
+                    case TICK -> tick();
+                    case FIGURE -> figure();
+                };
+        control.setAccessibleText(row.label());
+        control.setId("row-" + row.label().replaceAll("[^a-z0-9]+", "-"));
+        return control;
+    }
+
+    /** Shows the state from now on; a row that is gone is let go by {@link #forget}. */
+    private void follow() {
+        stop = row.state().follow(this::explain);
+    }
+
+    void forget() {
+        stop.run();
+    }
+
+    private void explain(Row.State state) {
+        boolean wrong = state.wrong().isPresent();
+        note.setText(state.wrong().orElse(state.because()));
+        note.setManaged(!note.getText().isEmpty());
+        note.setVisible(!note.getText().isEmpty());
+        note.pseudoClassStateChanged(WRONG, wrong);
+        release.setManaged(row.canRelease());
+        release.setVisible(row.canRelease());
+        Node shown = line.getChildren().get(1);
+        shown.pseudoClassStateChanged(WRONG, wrong);
+        shown.pseudoClassStateChanged(OWN, state.source() == Row.Source.PIECE);
+        shown.setAccessibleHelp(note.getText());
+        if (shown instanceof TextField field) {
+            // What was typed wrongly is left to be mended while the hand is still there.
+            if (!(wrong && field.isFocused())) {
+                field.setText(state.text());
+            }
+        } else if (shown instanceof CheckBox tick) {
+            tick.setSelected(state.text().equals("yes"));
+        } else if (shown instanceof Label figure) {
+            figure.setText(state.text());
+        } else {
+            choose((ComboBox<?>) shown, state.text());
+        }
+    }
+
+    private TextField field() {
+        TextField field = new TextField();
+        field.setMinWidth(Region.USE_PREF_SIZE);
+        field.setTooltip(
+                new Tooltip(
+                        row.kind() == Row.Kind.READINGS
+                                ? "Takes 12.5, 12,5 mm, 1/2\", 31/64 in, or readings: 6.5; 6.6; 6.55"
+                                : "Takes 12.5, 12,5 mm, 1/2\" or 31/64 in"));
+        field.setOnAction(e -> row.enter(field.getText()));
+        field.focusedProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            if (was && !field.getText().equals(row.state().value().text())) {
+                                row.enter(field.getText());
+                                // The last good value stands once the hand is elsewhere.
+                                field.setText(row.state().value().text());
+                            }
+                        });
+        field.setOnKeyPressed(
+                e -> {
+                    if (e.getCode() == KeyCode.ESCAPE) {
+                        field.setText(row.state().value().text());
+                        row.enter(field.getText());
+                        e.consume();
+                    }
+                });
+        return field;
+    }
+
+    private ComboBox<String> box() {
+        ComboBox<String> box = new ComboBox<>();
+        box.setMinWidth(Region.USE_PREF_SIZE);
+        box.setVisibleRowCount(14);
+        box.setOnShowing(e -> fill(box, row.options()));
+        box.setOnAction(
+                e -> {
+                    String value = box.getValue();
+                    if (value != null && !value.equals(row.state().value().text())) {
+                        row.enter(value);
+                    }
+                });
+        return box;
+    }
+
+    private static void fill(ComboBox<String> box, List<String> options) {
+        if (!box.getItems().equals(options)) {
+            String value = box.getValue();
+            box.getItems().setAll(options);
+            box.setValue(value);
+        }
+    }
+
+    @SuppressWarnings("unchecked")
+    private static void choose(ComboBox<?> box, String text) {
+        ((ComboBox<String>) box).setValue(text);
+    }
+
+    private CheckBox tick() {
+        CheckBox tick = new CheckBox();
+        tick.setOnAction(e -> row.enter(tick.isSelected() ? "yes" : "no"));
+        return tick;
+    }
+
+    private static Label figure() {
+        Label figure = new Label();
+        figure.getStyleClass().add("figure");
+        figure.setMinWidth(Region.USE_PREF_SIZE);
+        return figure;
+    }
+}

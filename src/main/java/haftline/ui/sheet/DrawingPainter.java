@@ -1,0 +1,140 @@
+package haftline.ui.sheet;
+
+import haftline.drawing.Arc;
+import haftline.drawing.Arrowhead;
+import haftline.drawing.Circle;
+import haftline.drawing.Cubic;
+import haftline.drawing.Drawing;
+import haftline.drawing.Element;
+import haftline.drawing.EllipseArc;
+import haftline.drawing.Layer;
+import haftline.drawing.Path;
+import haftline.drawing.Segment;
+import haftline.drawing.Text;
+import haftline.drawing.Vertex;
+import java.util.List;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+
+/** Paints a drawing in ink, at any scale. */
+final class DrawingPainter {
+    private static final Color INK = Color.web("#211E19");
+
+    /** Greatest distance of an arc's chords from it, px. */
+    private static final double CHORD_PX = 0.1;
+
+    /** No line is drawn thinner, or it would vanish, px. */
+    private static final double THINNEST_PX = 0.5;
+
+    /** Height of a capital against the size of the font (common to sans-serif fonts). */
+    private static final double CAPITAL = 0.72;
+
+    private final GraphicsContext gc;
+    private final double scale;
+    private final double left;
+    private final double top;
+
+    /**
+     * A painter.
+     *
+     * @param scale px a mm
+     * @param left pixel of the drawing's x = 0
+     * @param top pixel of the drawing's y = 0
+     */
+    DrawingPainter(GraphicsContext gc, double scale, double left, double top) {
+        this.gc = gc;
+        this.scale = scale;
+        this.left = left;
+        this.top = top;
+    }
+
+    void paint(Drawing drawing) {
+        gc.setFill(INK);
+        gc.setStroke(INK);
+        drawing.elements().forEach(this::element);
+        gc.setLineDashes();
+    }
+
+    private double px(Vertex v) {
+        return left + v.xMm() * scale;
+    }
+
+    private double py(Vertex v) {
+        return top - v.yMm() * scale;
+    }
+
+    private void element(Element element) {
+        if (element instanceof Path path) {
+            path(path);
+        } else if (element instanceof Circle circle) {
+            pen(circle.layer());
+            double r = circle.radiusMm() * scale;
+            gc.strokeOval(px(circle.centre()) - r, py(circle.centre()) - r, 2 * r, 2 * r);
+        } else if (element instanceof Arrowhead head) {
+            List<Vertex> corners = head.corners();
+            gc.fillPolygon(
+                    corners.stream().mapToDouble(this::px).toArray(),
+                    corners.stream().mapToDouble(this::py).toArray(),
+                    corners.size());
+        } else {
+            text((Text) element);
+        }
+    }
+
+    private void pen(Layer layer) {
+        gc.setLineWidth(Math.max(THINNEST_PX, layer.widthMm() * scale));
+        gc.setLineDashes(
+                layer.lineType().patternMm(layer.widthMm()).stream()
+                        .mapToDouble(mm -> Math.max(THINNEST_PX, mm * scale))
+                        .toArray());
+    }
+
+    private void path(Path path) {
+        pen(path.layer());
+        gc.beginPath();
+        Vertex start = path.segments().get(0).start();
+        gc.moveTo(px(start), py(start));
+        for (Segment segment : path.segments()) {
+            add(segment);
+        }
+        if (path.closed()) {
+            gc.closePath();
+        }
+        gc.stroke();
+    }
+
+    private void add(Segment segment) {
+        if (segment instanceof Cubic cubic) {
+            gc.bezierCurveTo(
+                    px(cubic.control1()),
+                    py(cubic.control1()),
+                    px(cubic.control2()),
+                    py(cubic.control2()),
+                    px(cubic.end()),
+                    py(cubic.end()));
+        } else if (segment instanceof Arc arc) {
+            arc.chords(CHORD_PX / scale).forEach(v -> gc.lineTo(px(v), py(v)));
+        } else if (segment instanceof EllipseArc arc) {
+            arc.chords(CHORD_PX / scale).forEach(v -> gc.lineTo(px(v), py(v)));
+        } else {
+            gc.lineTo(px(segment.end()), py(segment.end()));
+        }
+    }
+
+    private void text(Text text) {
+        gc.save();
+        gc.translate(px(text.position()), py(text.position()));
+        gc.rotate(-text.rotationDeg());
+        gc.setFont(Font.font(text.heightMm() * scale / CAPITAL));
+        gc.setTextAlign(
+                switch (text.anchor()) {
+                    case START -> TextAlignment.LEFT;
+                    case MIDDLE -> TextAlignment.CENTER;
+                    case END -> TextAlignment.RIGHT;
+                });
+        gc.fillText(text.string(), 0, 0);
+        gc.restore();
+    }
+}

@@ -1,0 +1,154 @@
+package haftline.ui.app;
+
+import haftline.edit.OpenDocument;
+import haftline.findings.Gravity;
+import haftline.measure.Units;
+import haftline.store.SetFile;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.FilesModel;
+import haftline.ui.model.Preferences;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.animation.PauseTransition;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.control.ListView;
+import javafx.stage.Stage;
+import javafx.stage.StageStyle;
+import javafx.util.Duration;
+
+/**
+ * Takes the pictures in docs/screenshots of the real window; started by docs/screenshots/take.sh,
+ * which gives it a virtual screen. Arguments: folder, suffix of the names.
+ */
+public final class Screenshots extends Application {
+    private record Shot(String name, Runnable state) {}
+
+    private EditorModel editor;
+    private Workbench workbench;
+    private Path folder;
+    private String suffix;
+
+    /** Entry point; no Application itself. */
+    public static final class Take {
+        private Take() {}
+
+        public static void main(String[] args) {
+            Application.launch(Screenshots.class, args);
+        }
+    }
+
+    @Override
+    public void start(Stage stage) throws Exception {
+        folder = Path.of(getParameters().getRaw().get(0));
+        suffix = getParameters().getRaw().get(1);
+        editor =
+                new EditorModel(
+                        OpenDocument.of(SetFile.read(Path.of("profiles/sets/tidewater.yaml"))));
+        Path kept = Files.createTempDirectory("shots");
+        Preferences preferences = new Preferences(kept.resolve("editor.properties"));
+        preferences.guideDismissed(true);
+        // A folder that says nothing of the machine.
+        preferences.exportFolder(Files.createDirectories(Path.of("/tmp/drawings")));
+        workbench =
+                new Workbench(
+                        editor,
+                        preferences,
+                        new FilesModel(editor, preferences, kept.resolve("unsaved")),
+                        new WindowDialogs(stage),
+                        where -> {});
+        stage.initStyle(StageStyle.UNDECORATED);
+        stage.setX(0);
+        stage.setY(0);
+        var screen = javafx.stage.Screen.getPrimary().getBounds();
+        stage.setScene(new Scene(workbench, screen.getWidth(), screen.getHeight()));
+        stage.show();
+        take(
+                List.of(
+                        new Shot("board", () -> board("butter spreader", Units.MM, false)),
+                        new Shot(
+                                "board-inch-slate", () -> board("citrus zester", Units.INCH, true)),
+                        new Shot("finding", this::finding),
+                        new Shot("line-up", () -> lineUp(false)),
+                        new Shot("line-up-slate", () -> lineUp(true)),
+                        new Shot("sheet", this::sheet),
+                        new Shot("export", this::export),
+                        new Shot("first-run", this::firstRun)),
+                0);
+    }
+
+    private void board(String piece, Units units, boolean dark) {
+        workbench.showBoard();
+        workbench.units(units);
+        workbench.dark(dark);
+        editor.choose(piece);
+    }
+
+    private void finding() {
+        board("butter spreader", Units.MM, false);
+        ListView<?> findings = (ListView<?>) workbench.lookup("#findings");
+        var all = editor.worked().value().findings();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).gravity() != Gravity.NOTE && all.get(i).knownX().isPresent()) {
+                findings.getSelectionModel().select(i);
+                return;
+            }
+        }
+    }
+
+    private void lineUp(boolean dark) {
+        board("shucker", Units.MM, dark);
+        workbench.showLineUp();
+    }
+
+    private void sheet() {
+        board("butter spreader", Units.MM, false);
+        workbench.showSheet();
+    }
+
+    private void export() {
+        board("butter spreader", Units.MM, false);
+        workbench.showExport();
+    }
+
+    private void firstRun() {
+        board("shucker", Units.MM, false);
+        workbench.showGuide();
+    }
+
+    private void take(List<Shot> shots, int at) {
+        if (at == shots.size()) {
+            Platform.exit();
+            return;
+        }
+        shots.get(at).state().run();
+        PauseTransition settle = new PauseTransition(Duration.millis(1500));
+        settle.setOnFinished(
+                e -> {
+                    Path file = folder.resolve(shots.get(at).name() + suffix + ".png");
+                    Optional<String> failure = picture(file);
+                    failure.ifPresent(why -> System.err.println(file + ": " + why));
+                    take(shots, at + 1);
+                });
+        settle.play();
+    }
+
+    private static Optional<String> picture(Path file) {
+        try {
+            Process process =
+                    new ProcessBuilder("import", "-window", "root", file.toString())
+                            .inheritIO()
+                            .start();
+            return process.waitFor() == 0 ? Optional.empty() : Optional.of("import failed");
+        } catch (IOException failed) {
+            return Optional.of(failed.getMessage());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return Optional.of("stopped");
+        }
+    }
+}
