@@ -110,6 +110,14 @@ class LayeringTest {
         only("com.fasterxml..", "cli", "store");
         only("picocli..", "cli");
         only("javafx..", "ui");
+        check(
+                noClasses()
+                        .that()
+                        .resideInAPackage("haftline.ui.model..")
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAPackage("javafx..")
+                        .because("view models are tested without a toolkit"));
         only("org.apache.pdfbox..", "write");
     }
 

@@ -1,6 +1,7 @@
 package haftline.cli;
 
 import haftline.figures.Figures;
+import haftline.figures.Speeds;
 import haftline.findings.Finding;
 import haftline.findings.Findings;
 import haftline.findings.Remedies;
@@ -10,30 +11,40 @@ import haftline.handle.Brief;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
 import haftline.measure.Units;
+import haftline.stock.CatalogueException;
+import haftline.stock.SpeedRule;
 import haftline.stock.Stock;
 import haftline.store.LoadedSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Works out every piece of a set: figures, findings, and remedies that were tried. */
 final class Examination {
+    private final Optional<SpeedRule> speedRule;
     private final Units units;
 
-    private Examination(Units units) {
+    Examination(Optional<SpeedRule> speedRule, Units units) {
+        this.speedRule = speedRule;
         this.units = units;
     }
 
-    /** Works out a set; lengths in the findings' words are in the units. */
-    static ExaminedSet of(LoadedSet loaded, Units units) {
-        Examination examination = new Examination(units);
+    /**
+     * Works out a set; lengths in the findings' words are in the units.
+     *
+     * @throws CatalogueException where a catalogue that the set itself does not need has errors
+     */
+    static ExaminedSet of(LoadedSet loaded, Units units) throws CatalogueException {
+        Optional<SpeedRule> rule = loaded.catalogues().speeds().entries().stream().findFirst();
+        Examination examination = new Examination(rule, units);
         return new ExaminedSet(
                 loaded.set().name(),
                 loaded.set().batch(),
                 loaded.briefs().stream().map(examination::piece).toList());
     }
 
-    private ExaminedPiece piece(Brief brief) {
+    ExaminedPiece piece(Brief brief) {
         Resolution resolution = Resolve.of(brief);
         if (resolution instanceof Resolution.Resolved resolved) {
             Figures figures = Figures.of(resolved.handle());
@@ -45,13 +56,16 @@ final class Examination {
                                 brief.stock(),
                                 Remedies.of(finding, figures, units).map(Remedy::change)));
             }
-            return new ExaminedPiece(brief, Optional.of(figures), findings);
+            Optional<Speeds> speeds =
+                    speedRule.map(
+                            rule -> Speeds.of(resolved.handle(), rule, OptionalDouble.empty()));
+            return new ExaminedPiece(brief, Optional.of(figures), speeds, findings);
         }
         List<Told> why =
                 Findings.of((Resolution.Impossible) resolution).stream()
                         .map(finding -> told(finding, brief.stock(), Optional.empty()))
                         .toList();
-        return new ExaminedPiece(brief, Optional.empty(), why);
+        return new ExaminedPiece(brief, Optional.empty(), Optional.empty(), why);
     }
 
     private Told told(Finding finding, Stock stock, Optional<String> remedy) {

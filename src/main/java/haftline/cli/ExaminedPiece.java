@@ -1,6 +1,7 @@
 package haftline.cli;
 
 import haftline.figures.Figures;
+import haftline.figures.Speeds;
 import haftline.findings.Gravity;
 import haftline.handle.Brief;
 import java.util.List;
@@ -11,9 +12,12 @@ import java.util.Optional;
  *
  * @param brief what it follows from
  * @param figures its figures; empty where no handle can be drawn
+ * @param speeds speeds of the lathe by the first rule of the catalogue; empty where there is no
+ *     handle or no rule
  * @param findings what is wrong with it or worth knowing, gravest first
  */
-record ExaminedPiece(Brief brief, Optional<Figures> figures, List<Told> findings) {
+record ExaminedPiece(
+        Brief brief, Optional<Figures> figures, Optional<Speeds> speeds, List<Told> findings) {
     ExaminedPiece {
         findings = List.copyOf(findings);
     }

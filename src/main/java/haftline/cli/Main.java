@@ -1,15 +1,87 @@
 package haftline.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Help;
+
 /** Entry point of the program. */
 public final class Main {
+    private static final String TRACE = "HAFTLINE_TRACE";
+
     private Main() {}
+
+    /**
+     * Runs the command line and ends the virtual machine where the exit code is not 0.
+     *
+     * @param args the words typed after the program's name
+     */
+    public static void main(String[] args) {
+        PlainOutput written = new PlainOutput(new FileOutputStream(FileDescriptor.out));
+        PrintStream out = new PrintStream(written, false, StandardCharsets.UTF_8);
+        PrintStream err =
+                new PrintStream(
+                        new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+        Console console = new Console(out, err, Ink.ofTerminal());
+        int code = run(args, console);
+        out.flush();
+        if (written.failure().isPresent()) {
+            console.say("cannot write the answer: " + written.failure().get().getMessage());
+            code = ExitCode.CANNOT_WRITE;
+        }
+        if (code != ExitCode.DONE) {
+            System.exit(code);
+        }
+    }
 
     /**
      * Runs the command line.
      *
      * @param args the words typed after the program's name
+     * @param out where data go
+     * @param err where messages go
+     * @return the exit code
      */
-    public static void main(String[] args) {
-        System.out.println("haftline");
+    public static int run(String[] args, PrintStream out, PrintStream err) {
+        return run(args, new Console(out, err, Ink.PLAIN));
+    }
+
+    private static int run(String[] args, Console console) {
+        Failures failures = new Failures(console, System.getenv(TRACE) != null);
+        try {
+            return commandLine(console, failures).execute(args);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            return failures.failed(e);
+        }
+    }
+
+    private static CommandLine commandLine(Console console, Failures failures) {
+        CommandLine line =
+                new CommandLine(new Haftline())
+                        .addSubcommand(new MakeCommand(console))
+                        .addSubcommand(new CheckCommand(console))
+                        .setColorScheme(
+                                Help.defaultColorScheme(
+                                        console.ink() == Ink.ANSI ? Help.Ansi.ON : Help.Ansi.OFF))
+                        .setOut(new java.io.PrintWriter(console.out(), true))
+                        .setErr(new java.io.PrintWriter(console.err(), true))
+                        // A file name may begin with @ or hold ${...}: it is a name, nothing else.
+                        .setExpandAtFiles(false)
+                        .setInterpolateVariables(false)
+                        .setUsageHelpWidth(Paper.WIDTH)
+                        .setParameterExceptionHandler((e, words) -> failures.usage(e))
+                        .setExecutionExceptionHandler((e, command, parsed) -> failures.failed(e));
+        line.setExecutionStrategy(
+                parsed -> {
+                    boolean asked = CommandLine.executeHelpRequest(parsed) != null;
+                    if (!asked && !parsed.hasSubcommand()) {
+                        line.usage(line.getErr());
+                        return ExitCode.USAGE;
+                    }
+                    return asked ? ExitCode.DONE : new CommandLine.RunLast().execute(parsed);
+                });
+        return line;
     }
 }

@@ -168,6 +168,26 @@ public final class BattenSpline {
     }
 
     /**
+     * Returns the place of a node; after sliding it may differ from what was asked.
+     *
+     * @param i node, from 0
+     * @return x, mm
+     */
+    public double x(int i) {
+        return x[i];
+    }
+
+    /**
+     * Returns the radius at a node.
+     *
+     * @param i node, from 0
+     * @return r, mm
+     */
+    public double r(int i) {
+        return r[i];
+    }
+
+    /**
      * Returns the slopes at the nodes.
      *
      * @return dr/dx, one a node

@@ -19,6 +19,18 @@ public record Joint(
         double slopeAfter,
         double curvatureBefore,
         double curvatureAfter) {
+    static Joint between(Segment before, Segment after) {
+        double x = after.startX();
+        return new Joint(
+                x,
+                before.r(x),
+                after.r(x),
+                before.slope(x),
+                after.slope(x),
+                before.curvature(x),
+                after.curvature(x));
+    }
+
     /**
      * Returns the step of the radius.
      *

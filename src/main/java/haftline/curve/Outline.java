@@ -267,18 +267,7 @@ public record Outline(List<Segment> segments) {
     public List<Joint> joints() {
         List<Joint> joints = new ArrayList<>(segments.size());
         for (int i = 1; i < segments.size(); i++) {
-            Segment before = segments.get(i - 1);
-            Segment after = segments.get(i);
-            double x = after.startX();
-            joints.add(
-                    new Joint(
-                            x,
-                            before.r(x),
-                            after.r(x),
-                            before.slope(x),
-                            after.slope(x),
-                            before.curvature(x),
-                            after.curvature(x)));
+            joints.add(Joint.between(segments.get(i - 1), segments.get(i)));
         }
         return List.copyOf(joints);
     }

@@ -135,26 +135,48 @@ public final class Dimension {
             double directionDeg,
             String figure) {
         double length = from.distanceMm(to);
+        Text text = text(style, middle(from, to), directionDeg, Anchor.MIDDLE, figure);
+        double from0 = 0;
+        double to0 = length;
+        if (text.estimatedWidthMm() + 2 * style.textGapMm() > length) {
+            double tail = TAIL_IN_ARROWS * style.arrowMm();
+            text = text(style, to.towards(directionDeg, tail), directionDeg, Anchor.START, figure);
+            to0 = length + tail + text.estimatedWidthMm();
+        }
+        line(out, style, from, to, directionDeg, from0, to0);
+        out.add(text);
+    }
+
+    /**
+     * A dimension line with its arrowheads, long enough to carry a text that reaches from one place
+     * to another on it.
+     *
+     * @param textFromMm where the text begins, from the line's start, negative in front of it
+     * @param textToMm where the text ends, from the line's start
+     */
+    static void line(
+            List<Element> out,
+            DimensionStyle style,
+            Vertex from,
+            Vertex to,
+            double directionDeg,
+            double textFromMm,
+            double textToMm) {
+        double length = from.distanceMm(to);
         double arrow = style.arrowMm();
         boolean arrowsInside = length >= ROOM_IN_ARROWS * arrow;
         double back = directionDeg - 180;
         out.add(new Arrowhead(Layer.DIMENSION, from, arrowsInside ? back : directionDeg, arrow));
         out.add(new Arrowhead(Layer.DIMENSION, to, arrowsInside ? directionDeg : back, arrow));
         // Inside, the line ends within the arrowhead, so that the tip stays sharp.
-        double before = arrowsInside ? -arrow / 2 : TAIL_IN_ARROWS * arrow;
-        double after = before;
-        Text text = text(style, middle(from, to), directionDeg, Anchor.MIDDLE, figure);
-        if (text.estimatedWidthMm() + 2 * style.textGapMm() > length) {
-            Vertex beside = to.towards(directionDeg, TAIL_IN_ARROWS * arrow);
-            text = text(style, beside, directionDeg, Anchor.START, figure);
-            after = TAIL_IN_ARROWS * arrow + text.estimatedWidthMm();
-        }
+        double end = arrowsInside ? -arrow / 2 : TAIL_IN_ARROWS * arrow;
+        double before = textFromMm < 0 ? -textFromMm : end;
+        double after = textToMm > length ? textToMm - length : end;
         out.add(
                 Path.line(
                         Layer.DIMENSION,
                         from.towards(back, before),
                         to.towards(directionDeg, after)));
-        out.add(text);
     }
 
     static void extension(List<Element> out, DimensionStyle style, Vertex object, Vertex lineEnd) {
@@ -169,7 +191,7 @@ public final class Dimension {
         }
     }
 
-    private static Text text(
+    static Text text(
             DimensionStyle style, Vertex foot, double directionDeg, Anchor anchor, String figure) {
         Vertex above = foot.towards(directionDeg + 90, style.textGapMm());
         return new Text(Layer.DIMENSION, above, style.textHeightMm(), anchor, directionDeg, figure);

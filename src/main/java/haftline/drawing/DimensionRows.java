@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 
 /**
  * Rows of lengths along x under an object. Lengths that end at one x share one extension line,
@@ -72,12 +73,81 @@ public final class DimensionRows {
                         Dimension.extension(
                                 out, style, new Vertex(x, top), new Vertex(x, bottoms.get(x))));
         for (Length length : lengths) {
-            double y = lineYMm(length.row());
-            Vertex from = new Vertex(length.left().xMm(), y);
-            Vertex to = new Vertex(length.right().xMm(), y);
-            Dimension.line(out, style, from, to, 0, length.figure());
+            line(out, length, barriers(length, tops, bottoms));
         }
         return List.copyOf(out);
+    }
+
+    /** Extension lines that pass through the row of a length, and where its neighbours end. */
+    private double[] barriers(
+            Length length, Map<Double, Double> tops, Map<Double, Double> bottoms) {
+        double y = lineYMm(length.row());
+        DoubleStream.Builder all = DoubleStream.builder();
+        bottoms.forEach(
+                (x, bottom) -> {
+                    if (bottom <= y && tops.get(x) > y) {
+                        all.add(x);
+                    }
+                });
+        for (Length other : lengths) {
+            if (other.row() == length.row() && other != length) {
+                all.add(other.left().xMm());
+                all.add(other.right().xMm());
+            }
+        }
+        return all.build().sorted().distinct().toArray();
+    }
+
+    /**
+     * Draws a length with its figure as near the middle as no barrier passes through it; where
+     * there is no room between its ends, behind its end or else in front of it.
+     */
+    private void line(List<Element> out, Length length, double[] barriers) {
+        double y = lineYMm(length.row());
+        double left = length.left().xMm();
+        double right = length.right().xMm();
+        Text text = Dimension.text(style, new Vertex(0, y), 0, Anchor.MIDDLE, length.figure());
+        double room = text.estimatedWidthMm() + 2 * style.textGapMm();
+        double middle = (left + right) / 2;
+        double best = Double.NaN;
+        double from = left;
+        for (int i = 0; i <= barriers.length; i++) {
+            double to = i < barriers.length ? Math.min(barriers[i], right) : right;
+            if (to - from >= room) {
+                double near = Math.max(from + room / 2, Math.min(to - room / 2, middle));
+                if (!(Math.abs(near - middle) >= Math.abs(best - middle))) {
+                    best = near;
+                }
+            }
+            from = Math.max(from, to);
+        }
+        if (Double.isNaN(best)) {
+            double tail = 2 * style.arrowMm() + room / 2;
+            double behind = right + tail;
+            double before = left - tail;
+            best =
+                    isFree(behind, room, barriers) || !isFree(before, room, barriers)
+                            ? behind
+                            : before;
+        }
+        Dimension.line(
+                out,
+                style,
+                new Vertex(left, y),
+                new Vertex(right, y),
+                0,
+                best - room / 2 - left,
+                best + room / 2 - left);
+        out.add(Dimension.text(style, new Vertex(best, y), 0, Anchor.MIDDLE, length.figure()));
+    }
+
+    private static boolean isFree(double middle, double room, double[] barriers) {
+        for (double barrier : barriers) {
+            if (Math.abs(barrier - middle) < room / 2) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private double lineYMm(int row) {

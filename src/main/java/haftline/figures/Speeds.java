@@ -1,7 +1,6 @@
 package haftline.figures;
 
 import haftline.handle.Handle;
-import haftline.handle.Rules;
 import haftline.measure.Checks;
 import haftline.stock.SpeedRule;
 import java.util.OptionalDouble;
@@ -40,7 +39,8 @@ public record Speeds(
     public static Speeds of(Handle handle, SpeedRule rule, OptionalDouble latheMostRpm) {
         latheMostRpm.ifPresent(rpm -> Checks.within("fastest lathe speed", rpm, 50, 100_000));
         double finished = 2 * handle.outline().greatest(0, handle.buttX()).r();
-        double side = handle.brief().choices().blankSideMm().orElse(leastSideMm(handle, finished));
+        double side =
+                handle.brief().choices().blankSideMm().orElseGet(() -> Blank.of(handle).sideMm());
         // A rod swings less than the square in which it is counted here, which errs to the slow
         // side.
         double swing = Math.sqrt(2) * side;
@@ -50,13 +50,6 @@ public record Speeds(
                 finished,
                 cut(rule.at(finished), latheMostRpm),
                 rule.source().citation());
-    }
-
-    /** The smallest square blank that cleans up: both errors and the clean-up on every side. */
-    private static double leastSideMm(Handle handle, double finishedMm) {
-        Rules.Blanks blanks = handle.brief().rules().blanks();
-        return finishedMm
-                + 2 * (blanks.centreErrorMm() + blanks.mouthErrorMm() + blanks.cleanUpMm());
     }
 
     private static SpeedRule.Range cut(SpeedRule.Range range, OptionalDouble most) {

@@ -56,7 +56,7 @@ public record SplitIndex(
     // governs.
     static final double CHERRY_TANGENTIAL_RATIO = 0.086;
     static final double CHERRY_RADIAL_RATIO = 0.197;
-    static final double CHERRY_POISSON = 0.443;
+    static final double CHERRY_POISSON = 0.44;
 
     /** The tang, bore and wall in cherry that makers trust (common practice, no source), mm. */
     static final double REFERENCE_TANG_MM = 6;

@@ -1,5 +1,6 @@
 package haftline.findings;
 
+import haftline.figures.Blank;
 import haftline.figures.Figures;
 import haftline.handle.Brief;
 import haftline.handle.Choices;

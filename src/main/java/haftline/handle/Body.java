@@ -2,12 +2,10 @@ package haftline.handle;
 
 import haftline.curve.BattenNode;
 import haftline.curve.BattenRuns;
-import haftline.curve.BattenSlide;
 import haftline.curve.BattenSpline;
 import haftline.curve.CircularArc;
 import haftline.curve.EllipseQuarter;
 import haftline.curve.EndSlope;
-import haftline.curve.GraphCubic;
 import haftline.curve.Outline;
 import haftline.curve.Segment;
 import haftline.curve.SlopeOutsideRangeException;
@@ -21,7 +19,6 @@ import haftline.shape.Reference;
 import haftline.shape.Shape;
 import haftline.shape.Size;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,17 +28,6 @@ import java.util.OptionalDouble;
  * behind it.
  */
 final class Body {
-    /** Nodes closer than this make no shape that can be turned, mm. */
-    static final double LEAST_SPACING = 0.5;
-
-    /**
-     * A maker who says nothing of swell or butt gets a kit table knife's (common practice, no
-     * source), mm.
-     */
-    private static final double USUAL_SWELL = 22;
-
-    private static final double USUAL_BUTT = 15;
-
     private final Brief brief;
     private final double visibleWood;
     private final List<PlacedNode> nodes = new ArrayList<>();
@@ -88,12 +74,12 @@ final class Body {
             r[i] = (chosen == null ? diameter(node.size()) : chosen) / 2;
         }
         for (int i = 1; i < x.length; i++) {
-            if (x[i] - x[i - 1] < LEAST_SPACING) {
+            if (x[i] - x[i - 1] < PlacedNode.LEAST_SPACING_MM) {
                 problem =
                         new Resolution.Impossible(
                                 "nodes-out-of-order",
                                 x[i] - x[i - 1],
-                                LEAST_SPACING,
+                                PlacedNode.LEAST_SPACING_MM,
                                 "mm",
                                 "Node "
                                         + name(i)
@@ -118,7 +104,7 @@ final class Body {
         List<BattenNode> batten = battenNodes(x, r);
         BattenRuns runs;
         try {
-            runs = settled(batten, x, r);
+            runs = settled(batten, x);
         } catch (SlopeOutsideRangeException refused) {
             problem = slopeRefused(refused);
             return;
@@ -140,43 +126,23 @@ final class Body {
      * The batten through the nodes, widest and narrowest nodes slid to where their flat spots are
      * least; x follows.
      */
-    private BattenRuns settled(List<BattenNode> batten, double[] x, double[] r) {
-        BattenRuns runs = BattenRuns.through(batten);
+    private BattenRuns settled(List<BattenNode> batten, double[] x) {
         double reach = brief.rules().lengths().slideShare() * visibleWood;
         double[] slide = new double[x.length];
-        boolean any = false;
         for (int i = 1; i < x.length - 1; i++) {
             Node node = brief.shape().nodes().get(i - 1);
             boolean slides =
                     node.slides() && !brief.choices().nodePlaces().containsKey(node.name());
             slide[i] = slides ? reach : 0;
-            any |= slide[i] > 0;
         }
-        if (!any) {
-            return runs;
-        }
-        List<BattenSpline> settled = new ArrayList<>(runs.splines().size());
-        int start = 0;
+        BattenRuns runs = BattenRuns.settled(batten, slide, slide, PlacedNode.LEAST_SPACING_MM);
+        int i = 0;
         for (BattenSpline run : runs.splines()) {
-            int end = start + run.nodes() - 1;
-            double[] slides = Arrays.copyOfRange(slide, start, end + 1);
-            BattenSpline moved =
-                    BattenSlide.settle(
-                            Arrays.copyOfRange(x, start, end + 1),
-                            Arrays.copyOfRange(r, start, end + 1),
-                            slides,
-                            slides,
-                            batten.get(start).after(),
-                            batten.get(end).before(),
-                            LEAST_SPACING);
-            settled.add(moved);
-            List<GraphCubic> cubics = moved.cubics();
-            for (int i = 1; i < cubics.size(); i++) {
-                x[start + i] = cubics.get(i).startX();
+            for (int k = 0; k < run.nodes() - 1; k++) {
+                x[i++] = run.x(k);
             }
-            start = end;
         }
-        return new BattenRuns(settled);
+        return runs;
     }
 
     private Resolution.Impossible slopeRefused(SlopeOutsideRangeException refused) {
@@ -260,10 +226,7 @@ final class Body {
     }
 
     private double seatDiameter() {
-        return brief.kit()
-                .cap()
-                .map(cap -> cap.headDiameter().mean())
-                .orElseGet(() -> brief.choices().buttMm().orElse(USUAL_BUTT));
+        return brief.referenceMm(Reference.SEAT);
     }
 
     private double diameter(Size size) {
@@ -271,15 +234,7 @@ final class Body {
             return plain.diameterMm();
         }
         Size.Times times = (Size.Times) size;
-        return times.factor() * reference(times.reference());
-    }
-
-    private double reference(Reference reference) {
-        return switch (reference) {
-            case FERRULE -> brief.kit().ferrule().outside().greatest();
-            case SEAT -> seatDiameter();
-            case SWELL -> brief.choices().swellMm().orElse(USUAL_SWELL);
-        };
+        return times.factor() * brief.referenceMm(times.reference());
     }
 
     /** The form of the butt, from the seat node to the wood's end. */

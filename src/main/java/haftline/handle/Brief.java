@@ -2,6 +2,7 @@ package haftline.handle;
 
 import haftline.measure.Checks;
 import haftline.parts.Kit;
+import haftline.shape.Reference;
 import haftline.shape.Shape;
 import haftline.stock.Adhesive;
 import haftline.stock.Rack;
@@ -30,6 +31,14 @@ public record Brief(
         Rules rules,
         Rack rack,
         Choices choices) {
+    /**
+     * A maker who says nothing of swell or butt gets a kit table knife's (common practice, no
+     * source), mm.
+     */
+    private static final double USUAL_SWELL = 22;
+
+    private static final double USUAL_BUTT = 15;
+
     /** Checks the name. */
     public Brief {
         Checks.named("piece name", name);
@@ -82,5 +91,22 @@ public record Brief(
      */
     public Use use() {
         return choices.use().orElse(Use.THREE_FINGERS);
+    }
+
+    /**
+     * A diameter of which a node's may be a multiple.
+     *
+     * @param reference which
+     * @return mm
+     */
+    public double referenceMm(Reference reference) {
+        return switch (reference) {
+            case FERRULE -> kit.ferrule().outside().greatest();
+            case SEAT ->
+                    kit.cap()
+                            .map(cap -> cap.headDiameter().mean())
+                            .orElseGet(() -> choices.buttMm().orElse(USUAL_BUTT));
+            case SWELL -> choices.swellMm().orElse(USUAL_SWELL);
+        };
     }
 }

@@ -149,6 +149,28 @@ public final class ChoicesBuilder {
     }
 
     /**
+     * Leaves a node's diameter to the shape.
+     *
+     * @param node its name
+     * @return this builder
+     */
+    public ChoicesBuilder nodeDiameterByShape(String node) {
+        nodeDiametersMm.remove(node);
+        return this;
+    }
+
+    /**
+     * Leaves a node's place to the shape.
+     *
+     * @param node its name
+     * @return this builder
+     */
+    public ChoicesBuilder nodePlaceByShape(String node) {
+        nodePlaces.remove(node);
+        return this;
+    }
+
+    /**
      * The choices collected so far.
      *
      * @return the choices

@@ -13,6 +13,9 @@ final class Details {
     /** A groove that reaches the axis cannot be turned, mm. */
     private static final double LEAST_RADIUS = 0.5;
 
+    /** Places nearer than this are one, mm; rounding of a place on a handle is far finer. */
+    private static final double SAME_PLACE = 1e-9;
+
     private Details() {}
 
     /** What laying a detail comes to: the body with it, or what is wrong. */
@@ -22,8 +25,8 @@ final class Details {
         Outline laid = body;
         for (Detail detail : details) {
             double centre = detail.place().x(visibleWood);
-            double from = centre - detail.widthMm() / 2;
-            double to = centre + detail.widthMm() / 2;
+            double from = snapped(laid, centre - detail.widthMm() / 2);
+            double to = snapped(laid, centre + detail.widthMm() / 2);
             if (from < laid.startX() || to > laid.endX()) {
                 double over = Math.max(laid.startX() - from, to - laid.endX());
                 return new Laid(
@@ -62,6 +65,16 @@ final class Details {
             }
         }
         return new Laid(laid, Optional.empty());
+    }
+
+    /** Two details side by side meet in one place, not with a sliver of rounding between them. */
+    private static double snapped(Outline body, double x) {
+        for (Segment segment : body.segments()) {
+            if (Math.abs(segment.startX() - x) < SAME_PLACE) {
+                return segment.startX();
+            }
+        }
+        return Math.abs(body.endX() - x) < SAME_PLACE ? body.endX() : x;
     }
 
     private static Resolution.Impossible problem(

@@ -15,6 +15,9 @@ import haftline.shape.Join;
  */
 public record PlacedNode(
         String name, double x, double radiusMm, Join join, String fixedBy, double curvatureJump) {
+    /** Nodes closer than this make no shape that can be turned, mm. */
+    public static final double LEAST_SPACING_MM = 0.5;
+
     /**
      * Whether the maker may move it.
      *

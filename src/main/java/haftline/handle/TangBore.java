@@ -180,20 +180,17 @@ final class TangBore {
         double wobble = 2 * brief.rules().bores().eccentricityMm();
         OptionalDouble chosen = brief.choices().tangDrillMm();
         List<Drill> drills = new ArrayList<>();
-        for (int i = 0; i < spans; i++) {
+        // A drill that the maker chose takes the deepest span; before it only what it does not
+        // clear needs a step of its own.
+        int byRule = chosen.isPresent() ? Math.max(1, spans - 1) : spans;
+        for (int i = 0; i < byRule; i++) {
             double need = root + (tip - root) * i / spans;
-            boolean deepest = i == spans - 1;
-            // What the chosen drill clears needs no step of its own.
-            if (deepest || chosen.isEmpty() || chosen.getAsDouble() + wobble < need) {
-                Drill drill =
-                        deepest && chosen.isPresent()
-                                ? chosenDrill(chosen.getAsDouble())
-                                : atLeast(need);
-                if (drills.isEmpty()
-                        || drill.diameterMm() < drills.get(drills.size() - 1).diameterMm()) {
-                    drills.add(drill);
-                }
+            if (chosen.isEmpty() || chosen.getAsDouble() + wobble < need) {
+                addNarrower(drills, atLeast(need));
             }
+        }
+        if (chosen.isPresent()) {
+            addNarrower(drills, chosenDrill(chosen.getAsDouble()));
         }
         for (int i = 0; i + 1 < drills.size(); i++) {
             double next = drills.get(i + 1).diameterMm() + wobble;
@@ -205,6 +202,12 @@ final class TangBore {
         }
         add(drills.get(drills.size() - 1), depth);
         return root + (tip - root) * (spans - 1) / spans;
+    }
+
+    private static void addNarrower(List<Drill> drills, Drill drill) {
+        if (drills.isEmpty() || drill.diameterMm() < drills.get(drills.size() - 1).diameterMm()) {
+            drills.add(drill);
+        }
     }
 
     /** A threaded shank's plain part gets its clearance bore, the thread its own, deeper one. */

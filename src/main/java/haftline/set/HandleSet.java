@@ -184,4 +184,48 @@ public record HandleSet(
         return new HandleSet(
                 name, note, newShape, parts, batch, rules, rack, stock, adhesive, common, pieces);
     }
+
+    /**
+     * The same set with other common choices.
+     *
+     * @param newCommon what is decided for all pieces that do not decide otherwise
+     * @return the changed copy
+     */
+    public HandleSet withCommon(Choices newCommon) {
+        return new HandleSet(
+                name, note, shape, parts, batch, rules, rack, stock, adhesive, newCommon, pieces);
+    }
+
+    /**
+     * The same set in another stock.
+     *
+     * @param newStock key of the wood or plastic of pieces that name none
+     * @return the changed copy
+     */
+    public HandleSet withStock(String newStock) {
+        return new HandleSet(
+                name, note, shape, parts, batch, rules, rack, newStock, adhesive, common, pieces);
+    }
+
+    /**
+     * The same set with another adhesive.
+     *
+     * @param newAdhesive its key
+     * @return the changed copy
+     */
+    public HandleSet withAdhesive(String newAdhesive) {
+        return new HandleSet(
+                name, note, shape, parts, batch, rules, rack, stock, newAdhesive, common, pieces);
+    }
+
+    /**
+     * The same set under another name.
+     *
+     * @param newName what the maker calls it
+     * @return the changed copy
+     */
+    public HandleSet withName(String newName) {
+        return new HandleSet(
+                newName, note, shape, parts, batch, rules, rack, stock, adhesive, common, pieces);
+    }
 }

@@ -37,6 +37,14 @@ public sealed interface Detail {
     String kind();
 
     /**
+     * The same detail elsewhere.
+     *
+     * @param newPlace its centre
+     * @return the changed copy
+     */
+    Detail at(Place newPlace);
+
+    /**
      * A convex round: an arc that stands above the body.
      *
      * @param place its centre
@@ -53,6 +61,11 @@ public sealed interface Detail {
         @Override
         public String kind() {
             return "bead";
+        }
+
+        @Override
+        public Bead at(Place newPlace) {
+            return new Bead(newPlace, widthMm, heightMm);
         }
     }
 
@@ -74,6 +87,11 @@ public sealed interface Detail {
         public String kind() {
             return "cove";
         }
+
+        @Override
+        public Cove at(Place newPlace) {
+            return new Cove(newPlace, widthMm, depthMm);
+        }
     }
 
     /**
@@ -93,6 +111,11 @@ public sealed interface Detail {
         @Override
         public String kind() {
             return "vee";
+        }
+
+        @Override
+        public Vee at(Place newPlace) {
+            return new Vee(newPlace, widthMm, depthMm);
         }
     }
 
@@ -119,6 +142,11 @@ public sealed interface Detail {
         public String kind() {
             return "fillet";
         }
+
+        @Override
+        public Fillet at(Place newPlace) {
+            return new Fillet(newPlace, widthMm, heightMm);
+        }
     }
 
     /**
@@ -136,6 +164,11 @@ public sealed interface Detail {
         @Override
         public String kind() {
             return "flat";
+        }
+
+        @Override
+        public Flat at(Place newPlace) {
+            return new Flat(newPlace, widthMm);
         }
     }
 
@@ -156,6 +189,11 @@ public sealed interface Detail {
         @Override
         public String kind() {
             return "burnt line";
+        }
+
+        @Override
+        public BurntLine at(Place newPlace) {
+            return new BurntLine(newPlace, widthMm, depthMm);
         }
     }
 }

@@ -50,4 +50,45 @@ public record Node(
     public Node pinnedAt(Place newPlace) {
         return new Node(name, newPlace, size, join, slopeDeg, false);
     }
+
+    /**
+     * The same node at another place, sliding as before.
+     *
+     * @param newPlace where along the wood
+     * @return the changed copy
+     */
+    public Node withPlace(Place newPlace) {
+        return new Node(name, newPlace, size, join, slopeDeg, slides);
+    }
+
+    /**
+     * The same node passed in another way; a crisp node has no slope of its own.
+     *
+     * @param newJoin smooth or crisp
+     * @return the changed copy
+     */
+    public Node withJoin(Join newJoin) {
+        OptionalDouble slope = newJoin == Join.CRISP ? OptionalDouble.empty() : slopeDeg;
+        return new Node(name, place, size, newJoin, slope, slides);
+    }
+
+    /**
+     * The same node with another slope.
+     *
+     * @param newSlopeDeg degrees from the axis, or empty to leave it to the batten
+     * @return the changed copy
+     */
+    public Node withSlopeDeg(OptionalDouble newSlopeDeg) {
+        return new Node(name, place, size, join, newSlopeDeg, slides);
+    }
+
+    /**
+     * The same node under another name.
+     *
+     * @param newName unique in its shape
+     * @return the changed copy
+     */
+    public Node withName(String newName) {
+        return new Node(newName, place, size, join, slopeDeg, slides);
+    }
 }

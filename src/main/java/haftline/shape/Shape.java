@@ -104,4 +104,137 @@ public record Shape(
                 butt,
                 shadowLineMm);
     }
+
+    /**
+     * The same shape with another name.
+     *
+     * @param newName its name in the trade's words
+     * @return the changed copy
+     */
+    public Shape withName(String newName) {
+        return new Shape(
+                newName,
+                note,
+                shoulderSlopeDeg,
+                nodes,
+                seatSlopeDeg,
+                details,
+                monotone,
+                butt,
+                shadowLineMm);
+    }
+
+    /**
+     * The same shape with another slope behind the ferrule.
+     *
+     * @param newSlopeDeg degrees, or empty to leave it to the batten
+     * @return the changed copy
+     */
+    public Shape withShoulderSlopeDeg(OptionalDouble newSlopeDeg) {
+        return new Shape(
+                name,
+                note,
+                newSlopeDeg,
+                nodes,
+                seatSlopeDeg,
+                details,
+                monotone,
+                butt,
+                shadowLineMm);
+    }
+
+    /**
+     * The same shape with another slope at the seat.
+     *
+     * @param newSlopeDeg degrees, or empty to leave it to the batten
+     * @return the changed copy
+     */
+    public Shape withSeatSlopeDeg(OptionalDouble newSlopeDeg) {
+        return new Shape(
+                name,
+                note,
+                shoulderSlopeDeg,
+                nodes,
+                newSlopeDeg,
+                details,
+                monotone,
+                butt,
+                shadowLineMm);
+    }
+
+    /**
+     * The same shape with other details.
+     *
+     * @param newDetails laid over the body
+     * @return the changed copy
+     */
+    public Shape withDetails(List<Detail> newDetails) {
+        return new Shape(
+                name,
+                note,
+                shoulderSlopeDeg,
+                nodes,
+                seatSlopeDeg,
+                newDetails,
+                monotone,
+                butt,
+                shadowLineMm);
+    }
+
+    /**
+     * The same shape with other runs without a turn.
+     *
+     * @param newRuns the runs
+     * @return the changed copy
+     */
+    public Shape withMonotone(List<Run> newRuns) {
+        return new Shape(
+                name,
+                note,
+                shoulderSlopeDeg,
+                nodes,
+                seatSlopeDeg,
+                details,
+                newRuns,
+                butt,
+                shadowLineMm);
+    }
+
+    /**
+     * The same shape with another form of the butt.
+     *
+     * @param newButt the form
+     * @return the changed copy
+     */
+    public Shape withButt(Butt newButt) {
+        return new Shape(
+                name,
+                note,
+                shoulderSlopeDeg,
+                nodes,
+                seatSlopeDeg,
+                details,
+                monotone,
+                newButt,
+                shadowLineMm);
+    }
+
+    /**
+     * The same shape with another step at the ferrule.
+     *
+     * @param newStepMm mm on the radius, 0 for flush
+     * @return the changed copy
+     */
+    public Shape withShadowLineMm(double newStepMm) {
+        return new Shape(
+                name,
+                note,
+                shoulderSlopeDeg,
+                nodes,
+                seatSlopeDeg,
+                details,
+                monotone,
+                butt,
+                newStepMm);
+    }
 }

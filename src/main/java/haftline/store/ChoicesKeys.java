@@ -34,7 +34,7 @@ final class ChoicesKeys {
             Key.map("blank", Keys.of("blank", BLANK_SIDE, BLANK_LENGTH), "the blank on hand");
     static final Key NODE_DIAMETER = Key.length("diameter", 1, 200, "diameter in mm");
     static final Key NODE_AT =
-            Key.number("at", 0, 1, "", "share of the visible wood; the node no longer slides");
+            Key.share("at", "share of the visible wood; the node no longer slides");
     static final Key NODES =
             Key.namedMaps(
                     "nodes",
@@ -43,10 +43,10 @@ final class ChoicesKeys {
 
     static final List<Key> ALL =
             List.of(
+                    USE,
                     LENGTH_RATIO,
                     SWELL,
                     BUTT,
-                    USE,
                     FIT,
                     TANG_DRILL,
                     TANG_DEPTH,

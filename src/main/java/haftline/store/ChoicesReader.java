@@ -70,14 +70,7 @@ final class ChoicesReader {
             MapReader node = entry.value().map(NODES.child().orElseThrow());
             node.optionalLength(NODE_DIAMETER)
                     .ifPresent(mm -> choices.nodeDiameterMm(entry.name(), mm));
-            node.optionalNumber(NODE_AT)
-                    .ifPresent(
-                            share -> {
-                                if (share == 0 || share == 1) {
-                                    node.problem(NODE_AT, "found an end, expected a share between");
-                                }
-                                choices.nodePlace(entry.name(), share);
-                            });
+            node.optionalNumber(NODE_AT).ifPresent(share -> choices.nodePlace(entry.name(), share));
         }
     }
 }

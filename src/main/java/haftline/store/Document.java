@@ -1,5 +1,7 @@
 package haftline.store;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +28,31 @@ final class Document {
         List<Key> keys = new ArrayList<>(List.of(HAFTLINE, kindKey(kind)));
         keys.addAll(List.of(own));
         return new Keys(kind + " document", List.copyOf(keys));
+    }
+
+    /** The head of a document to be written. */
+    static Tree.Fields head(String kind) {
+        return Tree.Fields.tall()
+                .put(HAFTLINE, new Tree.Word(Integer.toString(VERSION)))
+                .put("kind", new Tree.Word(kind));
+    }
+
+    /** What a person put into the file that a save replaces; nothing where there is none. */
+    static OldText old(Path file) {
+        return Files.isRegularFile(file)
+                ? SourceText.read(file, new Problems("")).map(OldText::of).orElseGet(OldText::none)
+                : OldText.none();
+    }
+
+    /**
+     * Writes a document in place of the file that is there, with what a person put into that one;
+     * without it, should it change the meaning.
+     */
+    static void save(Path file, Tree.Fields tree, OldText old) throws SaveException {
+        String bare = TreeWriter.write(tree, old.bare());
+        String text = TreeWriter.write(tree, old);
+        String saved = SameMeaning.of(text, bare) ? text : bare;
+        AtomicSave.write(file, saved.getBytes(StandardCharsets.UTF_8));
     }
 
     /** Opens a document of a kind from the disk. */

@@ -25,22 +25,43 @@ record Key(
         Optional<Keys> child) {
 
     /**
-     * A closed range of numbers.
+     * A range of numbers.
      *
      * @param low least
      * @param high greatest
+     * @param isOpen whether the two ends themselves are left out
      * @param unit what follows the numbers in a message, may be empty
      */
-    record Range(double low, double high, String unit) {
-        static final Range NONE = new Range(0, 0, "");
+    record Range(double low, double high, boolean isOpen, String unit) {
+        static final Range NONE = closed(0, 0, "");
+
+        static Range closed(double low, double high, String unit) {
+            return new Range(low, high, false, unit);
+        }
+
+        static Range open(double low, double high, String unit) {
+            return new Range(low, high, true, unit);
+        }
 
         boolean holds(double value) {
-            return value >= low && value <= high;
+            return isOpen ? value > low && value < high : value >= low && value <= high;
+        }
+
+        /** A number that is allowed, to go on with where another was found. */
+        double standIn() {
+            return isOpen ? (low + high) / 2 : low;
         }
 
         String text() {
+            String least = NumberText.shortest(low);
+            if (low == high) {
+                return least;
+            }
+            String greatest = NumberText.shortest(high);
             String numbers =
-                    "from " + NumberText.shortest(low) + " to " + NumberText.shortest(high);
+                    isOpen
+                            ? "between " + least + " and " + greatest
+                            : "from " + least + " to " + greatest;
             return unit.isEmpty() ? numbers : numbers + " " + unit;
         }
     }
@@ -70,19 +91,29 @@ record Key(
     }
 
     static Key number(String name, double low, double high, String unit, String says) {
-        return plain(name, Form.NUMBER, new Range(low, high, unit), says);
+        return plain(name, Form.NUMBER, Range.closed(low, high, unit), says);
+    }
+
+    /** A share of something, neither nothing nor all of it. */
+    static Key share(String name, String says) {
+        return plain(name, Form.NUMBER, Range.open(0, 1, ""), says);
     }
 
     static Key whole(String name, int low, int high, String says) {
-        return plain(name, Form.WHOLE, new Range(low, high, ""), says);
+        return plain(name, Form.WHOLE, Range.closed(low, high, ""), says);
     }
 
     static Key length(String name, double low, double high, String says) {
-        return plain(name, Form.LENGTH, new Range(low, high, "mm"), says);
+        return plain(name, Form.LENGTH, Range.closed(low, high, "mm"), says);
+    }
+
+    /** A distance from an end that does not reach it. */
+    static Key distance(String name, double high, String says) {
+        return plain(name, Form.LENGTH, Range.open(0, high, "mm"), says);
     }
 
     static Key measured(String name, double low, double high, String says) {
-        return plain(name, Form.MEASURED, new Range(low, high, "mm"), says);
+        return plain(name, Form.MEASURED, Range.closed(low, high, "mm"), says);
     }
 
     static Key several(String name, String expected) {
@@ -112,10 +143,11 @@ record Key(
         return switch (form) {
             case TEXT -> "a text";
             case NOTE -> "a text of one or more lines";
-            case WORD -> "one of: " + String.join(", ", words);
+            case WORD -> words.size() == 1 ? words.get(0) : "one of: " + String.join(", ", words);
             case YES_NO -> "true or false";
             case NUMBER -> "a number " + range.text();
-            case WHOLE -> "a whole number " + range.text();
+            case WHOLE ->
+                    range.low() == range.high() ? range.text() : "a whole number " + range.text();
             case LENGTH -> "a length " + range.text();
             case MEASURED -> "a length " + range.text() + " or a list of readings";
             case MAP -> "a map with " + child.orElseThrow().listed();

@@ -153,7 +153,7 @@ final class KitReader {
 
     private Measured size(Optional<MapReader> map, Key key) {
         return map.map(own -> own.measured(key, resolution))
-                .orElse(Measured.exactly(key.range().low()));
+                .orElse(Measured.exactly(key.range().standIn()));
     }
 
     private String material(MapReader map) {

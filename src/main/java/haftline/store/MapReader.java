@@ -123,7 +123,7 @@ final class MapReader {
 
     /** A required measured figure. */
     Measured measured(Key key, double resolution) {
-        return optionalMeasured(key, resolution).orElse(Measured.exactly(key.range().low()));
+        return optionalMeasured(key, resolution).orElse(Measured.exactly(key.range().standIn()));
     }
 
     Optional<Measured> optionalMeasured(Key key, double resolution) {

@@ -28,4 +28,25 @@ public final class PartsFile {
         return Document.open(file, PartsKeys.KIND, PartsKeys.PARTS, problems)
                 .flatMap(new PartsReader(metals)::read);
     }
+
+    /**
+     * A parts list as the text of a document.
+     *
+     * @param parts the parts list
+     * @return YAML that is read back as the same parts list
+     */
+    public static String text(PartsList parts) {
+        return TreeWriter.write(PartsWriter.tree(parts), OldText.none());
+    }
+
+    /**
+     * Saves a parts list, keeping the comments of the file that is there.
+     *
+     * @param file the file
+     * @param parts the parts list
+     * @throws SaveException where it cannot be written; the old file is then as it was
+     */
+    public static void save(Path file, PartsList parts) throws SaveException {
+        Document.save(file, PartsWriter.tree(parts), Document.old(file));
+    }
 }

@@ -26,4 +26,26 @@ public final class RulesFile {
         return Document.open(file, RulesKeys.KIND, RulesKeys.RULES, problems)
                 .flatMap(RulesReader::read);
     }
+
+    /**
+     * Rules as the text of a document, which says only where they differ from common practice.
+     *
+     * @param rules the rules
+     * @return YAML that is read back as the same rules
+     */
+    public static String text(Rules rules) {
+        return TreeWriter.write(RulesWriter.tree(rules, OldText.none()), OldText.none());
+    }
+
+    /**
+     * Saves rules, keeping the comments of the file that is there and the rules that it states.
+     *
+     * @param file the file
+     * @param rules the rules
+     * @throws SaveException where it cannot be written; the old file is then as it was
+     */
+    public static void save(Path file, Rules rules) throws SaveException {
+        OldText old = Document.old(file);
+        Document.save(file, RulesWriter.tree(rules, old), old);
+    }
 }

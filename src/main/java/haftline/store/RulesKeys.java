@@ -196,7 +196,7 @@ final class RulesKeys {
     private RulesKeys() {}
 
     private static Key group(String name, String says, Key... keys) {
-        return Key.map(name, Keys.of(name, keys), says);
+        return Key.map(name, Keys.of("group of rules", keys), says);
     }
 
     private static Key wall(String name, String where) {

@@ -36,6 +36,9 @@ final class SetReader {
     /** The adhesive of a maker who names none: common practice, no source. */
     static final String USUAL_ADHESIVE = "slow-epoxy";
 
+    /** The same for every set without catalogues of its own; each is read once, when asked for. */
+    private static final Catalogues STARTER = CatalogueReader.starter();
+
     private final Path file;
     private final Problems problems;
     private final Map<Path, Optional<Shape>> shapes = new HashMap<>();
@@ -56,7 +59,8 @@ final class SetReader {
         Materials materials;
         Drills drills;
         try {
-            catalogues = CatalogueReader.starterWith(paths(map));
+            List<Path> further = paths(map);
+            catalogues = further.isEmpty() ? STARTER : CatalogueReader.starterWith(further);
             materials = Materials.of(catalogues);
             drills = catalogues.drills();
         } catch (CatalogueException e) {
@@ -132,7 +136,7 @@ final class SetReader {
         try {
             Path path = file.resolveSibling(text).normalize();
             Optional<String> fault = SourceText.fault(path);
-            fault.ifPresent(message -> value.problem(Quote.of(text) + " " + message));
+            fault.ifPresent(message -> value.problem(Quote.of(text) + ": " + message));
             return fault.isPresent() ? Optional.empty() : Optional.of(path);
         } catch (InvalidPathException e) {
             value.problem("found " + value.found() + ", expected the name of a file");
@@ -142,20 +146,20 @@ final class SetReader {
 
     private Optional<Shape> shape(Value value) {
         return referred(value, SHAPE)
-                .flatMap(path -> shapes.computeIfAbsent(path, p -> ShapeFile.read(p, at(p))));
+                .flatMap(
+                        path ->
+                                shapes.computeIfAbsent(
+                                        path, p -> ShapeFile.read(p, value.room(p))));
     }
 
     private Optional<PartsList> parts(Value value, Materials materials) {
         return referred(value, PARTS)
-                .flatMap(path -> PartsFile.read(path, materials.metals().keys(), at(path)));
+                .flatMap(path -> PartsFile.read(path, materials.metals().keys(), value.room(path)));
     }
 
     private Optional<Rules> rules(Value value) {
-        return referred(value, SetKeys.RULES).flatMap(path -> RulesFile.read(path, at(path)));
-    }
-
-    private Problems at(Path path) {
-        return problems.in(path.toString());
+        return referred(value, SetKeys.RULES)
+                .flatMap(path -> RulesFile.read(path, value.room(path)));
     }
 
     private Optional<Batch> batch(MapReader map, PartsList parts) {

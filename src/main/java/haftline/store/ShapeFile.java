@@ -26,4 +26,25 @@ public final class ShapeFile {
         return Document.open(file, ShapeKeys.KIND, ShapeKeys.SHAPE, problems)
                 .flatMap(ShapeReader::read);
     }
+
+    /**
+     * A shape as the text of a document.
+     *
+     * @param shape the shape
+     * @return YAML that is read back as the same shape
+     */
+    public static String text(Shape shape) {
+        return TreeWriter.write(ShapeWriter.tree(shape), OldText.none());
+    }
+
+    /**
+     * Saves a shape, keeping the comments of the file that is there.
+     *
+     * @param file the file
+     * @param shape the shape
+     * @throws SaveException where it cannot be written; the old file is then as it was
+     */
+    public static void save(Path file, Shape shape) throws SaveException {
+        Document.save(file, ShapeWriter.tree(shape), Document.old(file));
+    }
 }

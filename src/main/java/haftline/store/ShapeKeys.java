@@ -26,8 +26,8 @@ final class ShapeKeys {
     static final Key AT =
             Key.several(
                             "at",
-                            "a share of the visible wood over 0 and under 1, or a map with"
-                                    + " from_shoulder or from_butt in mm")
+                            "a share of the wood between 0 and 1, or a map with from_shoulder or"
+                                    + " from_butt in mm")
                     .must();
     static final Key DIAMETER =
             Key.several("diameter", "a length from 1 to 200 mm, or a map with times and of").must();
@@ -41,9 +41,9 @@ final class ShapeKeys {
     static final Key NODES =
             Key.maps("nodes", NODE, "the nodes between ferrule and seat, in order");
 
-    static final Key SHARE = Key.number("at", 0, 1, "", "share of the visible wood");
-    static final Key FROM_SHOULDER = Key.length("from_shoulder", 0, 1000, "mm behind the shoulder");
-    static final Key FROM_BUTT = Key.length("from_butt", 0, 1000, "mm in front of the butt");
+    static final Key SHARE = Key.share("at", "share of the visible wood");
+    static final Key FROM_SHOULDER = Key.distance("from_shoulder", 1000, "mm behind the shoulder");
+    static final Key FROM_BUTT = Key.distance("from_butt", 1000, "mm in front of the butt");
     static final Keys PLACE = Keys.of("place", FROM_SHOULDER, FROM_BUTT);
 
     static final Key PLAIN = Key.length("diameter", 1, 200, "diameter in mm");

@@ -116,27 +116,26 @@ final class ShapeReader {
     /** A place between the ends, which belong to the ferrule and the seat. */
     private static Optional<Place> place(Value value) {
         if (!value.isMap()) {
-            double share = value.number(SHARE.range(), AT.expected());
-            if (share == 0 || share == 1) {
-                value.expected(AT.expected());
-            }
-            return Optional.of(new Place.Share(share));
+            return Optional.of(new Place.Share(value.number(SHARE.range(), AT.expected())));
         }
         MapReader map = value.map(PLACE);
-        if (onlyOneOf(map, AT, FROM_SHOULDER, FROM_BUTT)) {
-            double mm = map.length(map.has(FROM_BUTT) ? FROM_BUTT : FROM_SHOULDER, 0);
-            map.require(mm > 0, map.has(FROM_BUTT) ? FROM_BUTT : FROM_SHOULDER, "over 0 mm");
-            return map.build(
-                    () -> map.has(FROM_BUTT) ? new Place.FromButt(mm) : new Place.FromShoulder(mm));
+        if (!onlyOneOf(map, AT.expected(), FROM_SHOULDER, FROM_BUTT)) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        OptionalDouble fromShoulder = map.optionalLength(FROM_SHOULDER);
+        double fromButt = map.length(FROM_BUTT, 1);
+        return map.build(
+                () ->
+                        fromShoulder.isPresent()
+                                ? new Place.FromShoulder(fromShoulder.getAsDouble())
+                                : new Place.FromButt(fromButt));
     }
 
     /** Whether a map has just one of the keys; told where it has none or several. */
-    static boolean onlyOneOf(MapReader map, Key at, Key... keys) {
+    static boolean onlyOneOf(MapReader map, String expected, Key... keys) {
         List<String> given = Arrays.stream(keys).filter(map::has).map(key -> key.name()).toList();
         if (given.isEmpty() && map.isSound()) {
-            map.self().problem("found an empty map, expected " + at.expected());
+            map.self().problem("found an empty map, expected " + expected);
         } else if (given.size() > 1) {
             map.self().problem("found " + String.join(" and ", given) + ", expected one of them");
         }
@@ -156,7 +155,7 @@ final class ShapeReader {
     private static List<Detail> details(MapReader map) {
         List<Detail> details = new ArrayList<>();
         for (MapReader each : map.maps(DETAILS)) {
-            if (onlyOneOf(each, DETAILS, DETAIL.keys().toArray(Key[]::new))) {
+            if (onlyOneOf(each, "one of: " + DETAIL.listed(), DETAIL.keys().toArray(Key[]::new))) {
                 DETAIL.keys().stream()
                         .filter(each::has)
                         .findFirst()
@@ -239,7 +238,7 @@ final class ShapeReader {
             return Optional.empty();
         }
         MapReader map = value.map(BUTT_FORM);
-        if (!onlyOneOf(map, BUTT, CHAMFERED, ROUNDED, DOMED)) {
+        if (!onlyOneOf(map, BUTT.expected(), CHAMFERED, ROUNDED, DOMED)) {
             return Optional.empty();
         }
         OptionalDouble chamfered = map.optionalLength(CHAMFERED);

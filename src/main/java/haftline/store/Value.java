@@ -4,6 +4,7 @@ import haftline.measure.Length;
 import haftline.measure.Measured;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -47,6 +48,11 @@ final class Value {
 
     void problem(String message) {
         problems.add(mark(), path, message);
+    }
+
+    /** Where problems of a file go that is named here, so that they count as problems here. */
+    Problems room(Path file) {
+        return problems.in(file.toString());
     }
 
     /** Says that something else stands here than is expected. */
@@ -128,7 +134,7 @@ final class Value {
         OptionalDouble number = plainNumber();
         if (number.isEmpty() || !range.holds(number.getAsDouble())) {
             expected(expected);
-            return range.low();
+            return range.standIn();
         }
         return number.getAsDouble();
     }
@@ -137,7 +143,7 @@ final class Value {
         double number = number(key);
         if (number != Math.rint(number)) {
             expected(key.expected());
-            return (int) key.range().low();
+            return (int) key.range().standIn();
         }
         return (int) number;
     }
@@ -155,7 +161,7 @@ final class Value {
         boolean converted = mm.isPresent() && tagged(Tag.STR);
         String inMm = converted ? " (" + NumberText.shortest(mm.getAsDouble()) + " mm)" : "";
         problem("found " + found() + inMm + ", expected " + expected);
-        return range.low();
+        return range.standIn();
     }
 
     /** Whether it can be read as a length, in range or not. */
@@ -190,7 +196,7 @@ final class Value {
             double ownResolution = own.length(MeasuredKeys.RESOLUTION, resolution);
             return own.value(MeasuredKeys.READINGS)
                     .map(readings -> readings.readings(key, ownResolution))
-                    .orElse(Measured.exactly(key.range().low()));
+                    .orElse(Measured.exactly(key.range().standIn()));
         }
         return readings(key, resolution);
     }
@@ -205,7 +211,7 @@ final class Value {
         }
         if (readings.isEmpty()) {
             problem("found an empty list, expected at least one reading");
-            readings.add(key.range().low());
+            readings.add(key.range().standIn());
         }
         return Measured.of(readings, resolution);
     }

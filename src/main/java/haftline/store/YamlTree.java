@@ -92,6 +92,15 @@ final class YamlTree {
                         "more than " + MOST_ALIASES + " aliases (*), expected few or none");
                 return false;
             }
+            if (event instanceof ScalarEvent scalar
+                    && scalar.isPlain()
+                    && scalar.getValue().equals("<<")) {
+                problems.add(
+                        event.getStartMark(),
+                        "",
+                        "found a merge key (<<), which YAML 1.2 does not have");
+                return false;
+            }
             if (hasOwnTag(event)) {
                 problems.add(event.getStartMark(), "", "found a tag (!), expected a plain value");
                 return false;

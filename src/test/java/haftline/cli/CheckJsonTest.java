@@ -16,9 +16,8 @@ import haftline.findings.Code;
 import haftline.findings.Finding;
 import haftline.findings.Gravity;
 import haftline.findings.Place;
-import haftline.handle.Brief;
-import haftline.handle.Resolution;
-import haftline.handle.Resolve;
+import haftline.measure.Units;
+import haftline.store.SetFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,21 +43,17 @@ class CheckJsonTest {
     void answerOfRandomPieces() throws Exception {
         SplittableRandom random = new SplittableRandom(SEED);
         pieces = new ArrayList<>();
-        pieces.add(examined(SampleBriefs.plain("plain")));
+        Examination examination = new Examination(Optional.empty(), Units.MM);
+        pieces.addAll(Examination.of(SetFile.read(Path.of(Run.DEMO)), Units.MM).pieces());
         while (pieces.size() < PIECES) {
-            Brief brief = SampleBriefs.random(random);
-            if (Resolve.of(brief) instanceof Resolution.Resolved) {
-                pieces.add(examined(brief));
+            ExaminedPiece piece = examination.piece(SampleBriefs.random(random));
+            if (piece.figures().isPresent()) {
+                pieces.add(piece);
             }
         }
         pieces.add(undrawable());
         text = CheckJson.of(new ExaminedSet("random <&\"'>", "batch", pieces));
         answer = new ObjectMapper().readTree(text);
-    }
-
-    private static ExaminedPiece examined(Brief brief) {
-        Resolution.Resolved resolved = (Resolution.Resolved) Resolve.of(brief);
-        return new ExaminedPiece(brief, Optional.of(Figures.of(resolved.handle())), List.of());
     }
 
     private static ExaminedPiece undrawable() {
@@ -74,6 +69,7 @@ class CheckJsonTest {
                         "no wood left");
         return new ExaminedPiece(
                 SampleBriefs.plain("no wood"),
+                Optional.empty(),
                 Optional.empty(),
                 List.of(new Told(finding, "Too little wood", "geometry", Optional.empty())));
     }

@@ -1,8 +1,10 @@
 package haftline.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class BattenSlideTest {
@@ -123,5 +125,26 @@ class BattenSlideTest {
                         .isGreaterThan(GAP - 1e-9);
             }
         }
+    }
+
+    @Test
+    void runsSettle_eachWithinItsCrispEnds() {
+        List<BattenNode> nodes =
+                List.of(
+                        BattenNode.smooth(0, 9, EndSlope.LEVEL),
+                        BattenNode.smooth(50, 13),
+                        new BattenNode(110, 11, true, EndSlope.LEVEL, EndSlope.FREE),
+                        BattenNode.smooth(125, 14));
+        double[] room = {5, 20, 5, 5};
+        BattenRuns runs = BattenRuns.settled(nodes, room, room, GAP);
+        assertThat(runs.splines()).hasSize(2);
+        double h1 = runs.splines().get(0).x(1);
+        assertThat(h1 / (110 - h1)).isCloseTo(Math.sqrt(2), within(1e-9));
+        assertThat(runs.splines().get(0).r(1)).isEqualTo(13);
+        assertThat(runs.splines().get(1).x(0)).isEqualTo(110);
+        assertThat(BattenRuns.through(nodes).splines().get(0).x(1)).isEqualTo(50);
+        assertThatThrownBy(() -> BattenRuns.settled(nodes, new double[1], room, GAP))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("one figure a node");
     }
 }

@@ -71,7 +71,7 @@ class BattenSplineTest {
         RandomCurves random = new RandomCurves(seed);
         int active = 0;
         for (int i = 0; i < 20_000; i++) {
-            int n = random.count(2, 12);
+            int n = random.count(2, i % 20 == 0 ? 60 : 12);
             double[] x = random.risingPlaces(n);
             double[] r = random.radii(n);
             if (i % 2 == 0) {

@@ -1,4 +1,4 @@
-package haftline.findings;
+package haftline.figures;
 
 import haftline.curve.Extreme;
 import haftline.handle.Handle;

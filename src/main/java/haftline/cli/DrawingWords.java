@@ -1,0 +1,96 @@
+package haftline.cli;
+
+import haftline.drawing.Dimension;
+import haftline.drawing.TitleBlock;
+import haftline.figures.Figures;
+import haftline.figures.Wall;
+import haftline.findings.Gravity;
+import haftline.handle.Bore;
+import haftline.handle.BoreStep;
+import haftline.handle.Fit;
+import haftline.handle.Handle;
+import haftline.measure.NumberText;
+import haftline.measure.Units;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What is written beside the section of a piece; millimetres, as the drawing is. */
+final class DrawingWords {
+    private static final LengthText MM = new LengthText(Units.MM);
+
+    private static final List<String> CAUTION =
+            List.of(
+                    "Check all sizes against the parts in hand.",
+                    "Face shield, mask, no gloves; cover the blade.");
+
+    private DrawingWords() {}
+
+    static TitleBlock of(ExaminedSet set, ExaminedPiece piece, Figures figures) {
+        Handle handle = figures.handle();
+        return new TitleBlock(
+                piece.name(),
+                set.name(),
+                piece.brief().kit().name(),
+                set.batch(),
+                piece.brief().stock().name(),
+                handle.fit().fit() == Fit.PRESSED ? "pressed" : "bonded",
+                new Verdict(piece).counts(),
+                notes(figures),
+                CAUTION,
+                piece.findings().stream()
+                        .filter(told -> told.finding().gravity() == Gravity.STOP)
+                        .map(Told::message)
+                        .toList());
+    }
+
+    private static List<String> notes(Figures figures) {
+        Handle handle = figures.handle();
+        List<String> notes = new ArrayList<>();
+        bore(notes, "Tang", handle.tangBore());
+        handle.capBore().ifPresent(bore -> bore(notes, "Cap", bore));
+        notes.add(
+                "Tenon "
+                        + Dimension.DIAMETER
+                        + MM.metal(handle.tenon().diameterMm())
+                        + " × "
+                        + MM.contour(handle.tenon().lengthMm()));
+        notes.add(
+                "Walls at worst: "
+                        + figures.walls().stream()
+                                .map(DrawingWords::wall)
+                                .collect(Collectors.joining(", ")));
+        double x = figures.balance().fromFerruleFaceMm();
+        notes.add(
+                NumberText.fixed(figures.balance().totalG(), 1)
+                        + " g, balance "
+                        + MM.contour(Math.abs(x))
+                        + (x < 0 ? " before" : " behind")
+                        + " the ferrule's front");
+        return notes;
+    }
+
+    private static void bore(List<String> notes, String name, Bore bore) {
+        BoreStep deepest = bore.deepest();
+        List<BoreStep> steps = new ArrayList<>(bore.steps());
+        steps.sort(Comparator.comparingDouble(BoreStep::depthMm).reversed());
+        notes.add(
+                name
+                        + ": drill "
+                        + steps.stream()
+                                .map(BoreStep::drillName)
+                                .collect(Collectors.joining(", then "))
+                        + "; "
+                        + MM.contour(deepest.depthMm())
+                        + " deep, "
+                        + (deepest.pointMm() == 0
+                                ? "flat"
+                                : NumberText.upTo(deepest.pointAngleDeg(), 1) + "° point"));
+    }
+
+    private static String wall(Wall wall) {
+        return wall.zone().name().toLowerCase(Locale.ROOT) + " " + MM.wall(wall.worstMm());
+    }
+}

@@ -1,0 +1,86 @@
+package haftline.cli;
+
+import haftline.measure.NearestWord;
+import haftline.stock.CatalogueException;
+import haftline.store.DocumentException;
+import haftline.store.Problem;
+import haftline.write.OutputException;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The one place where what went wrong becomes a message and an exit code. */
+final class Failures {
+    private final Console console;
+    private final boolean traced;
+
+    /**
+     * For a console.
+     *
+     * @param traced whether a mistake in the program shows where it happened
+     */
+    Failures(Console console, boolean traced) {
+        this.console = console;
+        this.traced = traced;
+    }
+
+    /** A command line that makes no sense. */
+    int usage(ParameterException e) {
+        CommandLine command = e.getCommandLine();
+        console.say(unknownVerb(e, command));
+        console.say("try " + command.getCommandSpec().qualifiedName() + " --help");
+        return ExitCode.USAGE;
+    }
+
+    private static String unknownVerb(ParameterException e, CommandLine command) {
+        if (e instanceof UnmatchedArgumentException unmatched && command.getParent() == null) {
+            String word = unmatched.getUnmatched().get(0);
+            if (!word.startsWith("-")) {
+                var verbs = command.getSubcommands().keySet();
+                return "there is no verb \""
+                        + word
+                        + "\"; there are "
+                        + String.join(", ", verbs)
+                        + NearestWord.to(verbs, word)
+                                .map(near -> "; did you mean " + near + "?")
+                                .orElse("");
+            }
+        }
+        return e.getMessage();
+    }
+
+    /** What a command could not do. */
+    int failed(Throwable e) {
+        if (e instanceof DocumentException document) {
+            for (Problem problem : document.problems()) {
+                console.err().print(Paper.harmless(problem.text()) + "\n");
+            }
+            return ExitCode.DOCUMENT;
+        }
+        if (e instanceof CatalogueException) {
+            for (String line : e.getMessage().split("\n")) {
+                console.err().print(Paper.harmless(line) + "\n");
+            }
+            return ExitCode.DOCUMENT;
+        }
+        if (e instanceof OutputException) {
+            console.say(e.getMessage());
+            return ExitCode.CANNOT_WRITE;
+        }
+        return mistake(e);
+    }
+
+    private int mistake(Throwable e) {
+        String what = e.getMessage() == null ? "" : ": " + e.getMessage();
+        console.say("a mistake in the program, " + e.getClass().getSimpleName() + what);
+        if (traced) {
+            PrintWriter trace = new PrintWriter(console.err());
+            e.printStackTrace(trace);
+            trace.flush();
+        } else {
+            console.say("please report it with the set that shows it; HAFTLINE_TRACE=1 says where");
+        }
+        return ExitCode.BUG;
+    }
+}

@@ -1,0 +1,97 @@
+package haftline.cli;
+
+import haftline.measure.Length;
+import haftline.measure.NumberText;
+import haftline.measure.Units;
+
+/**
+ * Lengths as they stand on a page at the lathe: as fine as they can be worked to and no finer.
+ * Inches carry three decimals, and the nearest sixty-fourth where a rule or a drill is taken in
+ * hand.
+ */
+final class LengthText {
+    private static final int INCH_DECIMALS = 3;
+
+    /** Callipers on metal repeat within this, mm (common practice, no source). */
+    private static final double METAL_STEP_MM = 0.05;
+
+    private static final int METAL_DECIMALS = 2;
+
+    /** Turned contours are measured no finer, mm (common practice, no source). */
+    private static final int CONTOUR_DECIMALS = 1;
+
+    private static final double WALL_STEP_MM = 0.1;
+    private static final double WALL_STEP_IN_MM = Units.INCH.millimetres() / 1000;
+
+    /** A wall that is a whole number of steps but for rounding is that number. */
+    private static final double ROUNDING = 1e-9;
+
+    private final Units units;
+
+    LengthText(Units units) {
+        this.units = units;
+    }
+
+    Units units() {
+        return units;
+    }
+
+    /** A turned size or a length, without its unit. */
+    String contour(double mm) {
+        return number(mm, CONTOUR_DECIMALS);
+    }
+
+    /** A size of metal, or one turned to fit metal, without its unit. */
+    String metal(double mm) {
+        double shown = units == Units.MM ? Math.round(mm / METAL_STEP_MM) * METAL_STEP_MM : mm;
+        return number(shown, METAL_DECIMALS);
+    }
+
+    /** A small difference, without its unit. */
+    String difference(double mm) {
+        return number(mm, METAL_DECIMALS);
+    }
+
+    /** A wall, rounded down, for none may be called thicker than it is; without its unit. */
+    String wall(double mm) {
+        double step = units == Units.MM ? WALL_STEP_MM : WALL_STEP_IN_MM;
+        return number(Math.floor(mm / step + ROUNDING) * step, CONTOUR_DECIMALS);
+    }
+
+    /** A drill's diameter, as it is stamped, without its unit. */
+    String drill(double mm) {
+        String tenths = NumberText.fixed(mm, CONTOUR_DECIMALS);
+        String whole = NumberText.upTo(mm, METAL_DECIMALS);
+        return units == Units.MM
+                // Tenths, so that the points of a column stand under each other.
+                ? (whole.length() > tenths.length() ? whole : tenths)
+                : NumberText.fixed(mm / units.millimetres(), INCH_DECIMALS);
+    }
+
+    /** A length in a sentence: with its unit, and in inches with the nearest sixty-fourth. */
+    String inWords(double mm) {
+        String fraction = fraction(mm);
+        return contour(mm) + " " + unit() + (fraction.isEmpty() ? "" : " (" + fraction + ")");
+    }
+
+    /** The nearest sixty-fourth of an inch; nothing in millimetres, and for nothing. */
+    String fraction(double mm) {
+        if (units == Units.MM || mm < 0) {
+            return "";
+        }
+        Length.Fraction nearest = Length.nearest64th(mm);
+        String text = nearest.text();
+        return nearest.sixtyFourths() == 0
+                ? ""
+                : "≈ " + text.substring(0, text.length() - " in".length());
+    }
+
+    String unit() {
+        return units.symbol();
+    }
+
+    private String number(double mm, int decimals) {
+        return NumberText.fixed(
+                mm / units.millimetres(), units == Units.MM ? decimals : INCH_DECIMALS);
+    }
+}

@@ -1,0 +1,126 @@
+package haftline.drawing;
+
+import haftline.curve.Outline;
+import haftline.figures.Figures;
+import haftline.handle.Bore;
+import haftline.handle.BoreStep;
+import haftline.handle.Handle;
+import haftline.measure.NumberText;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * The full section of a piece at full size on a sheet of its own: the turned wood cut along its
+ * axis, the metal parts for reference, the main dimensions, the title block.
+ */
+public final class SectionDrawing {
+    /** How far the centre line runs past what is drawn, mm. */
+    private static final double CENTRE_OVER_MM = 4;
+
+    private final Figures figures;
+    private final Handle handle;
+    private final UnaryOperator<Outline> shown;
+    private final DimensionStyle style = DimensionStyle.standard();
+
+    private SectionDrawing(Figures figures, UnaryOperator<Outline> shown) {
+        this.figures = figures;
+        this.handle = figures.handle();
+        this.shown = shown;
+    }
+
+    /**
+     * The section of a piece.
+     *
+     * @param figures its figures
+     * @param title what is written beside it
+     * @param shown how a curve is to be drawn: as it is, or fitted with lines and arcs for files
+     *     that hold nothing else
+     * @return the drawing, x from the shoulder, y from the axis
+     */
+    public static Drawing of(Figures figures, TitleBlock title, UnaryOperator<Outline> shown) {
+        return new SectionDrawing(figures, shown).drawing(title);
+    }
+
+    private Drawing drawing(TitleBlock title) {
+        WoodSection wood = new WoodSection(figures, shown.apply(handle.outline()));
+        Group hatching = new Group("cut face", wood.hatching());
+        Group turned = new Group("turned wood", wood.edges());
+        Group parts = new Group("metal parts", new PartOutlines(handle, shown).all());
+        Bounds object = bounds(turned).with(bounds(parts));
+        Group axis = new Group("axis", List.of(axis(object)));
+        double left = object.minXMm();
+        List<Element> dimensions =
+                new ArrayList<>(new StationTable(style, handle).over(object.maxYMm(), left));
+        dimensions.addAll(lengths(object.minYMm()));
+        Group measured = new Group("dimensions", dimensions);
+        Bounds view = bounds(measured).with(bounds(axis)).with(object);
+        Bounds frame = SheetFrame.around(view, title);
+        Group sheet = new Group("sheet", SheetFrame.of(frame, title));
+        return new Drawing(
+                title.piece(),
+                "Section of a turned handle at full size, lengths in millimetres.",
+                List.of(hatching, turned, parts, axis, measured, sheet));
+    }
+
+    private static Bounds bounds(Group group) {
+        return Bounds.union(group.elements().stream().map(Element::bounds).toList());
+    }
+
+    private static Element axis(Bounds object) {
+        return Path.line(
+                Layer.CENTRE,
+                new Vertex(object.minXMm() - CENTRE_OVER_MM, 0),
+                new Vertex(object.maxXMm() + CENTRE_OVER_MM, 0));
+    }
+
+    /** Depths of the bores nearest to the wood, then tenon and wood, then the whole length. */
+    private List<Element> lengths(double belowYMm) {
+        DimensionRows rows = DimensionRows.below(style, belowYMm - style.rowMm());
+        int tangRows = bore(rows, 0, handle.tangBore());
+        // Bores that reach past each other, as those of a stopped piece may, are not dimensioned
+        // in one row.
+        int capRow = figures.web().map(web -> web.mm() < 0).orElse(false) ? tangRows : 0;
+        int row =
+                Math.max(tangRows, handle.capBore().map(cap -> bore(rows, capRow, cap)).orElse(0));
+        Outline outline = handle.outline();
+        Vertex tenonEnd = new Vertex(handle.tenonEndX(), -handle.tenon().diameterMm() / 2);
+        Vertex shoulder = new Vertex(0, -outline.rAfter(0));
+        Vertex butt = new Vertex(handle.buttX(), -outline.rBefore(handle.buttX()));
+        rows.add(row, tenonEnd, shoulder, figure(handle.tenon().lengthMm()));
+        rows.add(row, shoulder, butt, figure(handle.buttX()));
+        double end = handle.ferruleFaceX() + handle.lengths().overallMm();
+        double front = handle.brief().kit().ferrule().outside().mean() / 2;
+        double back = handle.lengths().capMm() > 0 ? 0 : butt.yMm();
+        rows.add(
+                row + 1,
+                new Vertex(handle.ferruleFaceX(), -front),
+                new Vertex(end, back),
+                figure(handle.lengths().overallMm()));
+        return rows.elements();
+    }
+
+    /** Adds a bore's steps, the shallowest nearest to the wood; tells the next row. */
+    private static int bore(DimensionRows rows, int firstRow, Bore bore) {
+        List<BoreStep> steps = new ArrayList<>(bore.steps());
+        steps.sort(Comparator.comparingDouble(BoreStep::depthMm));
+        int row = firstRow;
+        for (BoreStep step : steps) {
+            double r = step.diameterMm() / 2;
+            rows.add(
+                    row++,
+                    new Vertex(bore.faceX(), -r),
+                    new Vertex(bore.xAt(step.depthMm()), -r),
+                    Dimension.DIAMETER
+                            + NumberText.upTo(step.diameterMm(), 2)
+                            + " × "
+                            + figure(step.depthMm()));
+        }
+        return row;
+    }
+
+    private static String figure(double mm) {
+        return Dimension.figure(mm);
+    }
+}

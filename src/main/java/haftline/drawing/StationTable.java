@@ -1,0 +1,129 @@
+package haftline.drawing;
+
+import haftline.handle.Handle;
+import haftline.handle.PlacedNode;
+import haftline.measure.NumberText;
+import haftline.shape.Detail;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Diameters and places of the turned wood in two rows over the drawing, a column for each station
+ * with a leader down to it. Columns that would overlap are moved apart, no further than needed.
+ */
+final class StationTable {
+    /** Over the drawing to where the leaders bend, mm. */
+    private static final double CLEAR_MM = 5;
+
+    private static final double BEND_MM = 4;
+    private static final double COLUMN_MM = 10.5;
+    private static final double ROW_MM = 4.5;
+    private static final double GAP_MM = 1;
+
+    /** Stations closer than this are one column, mm. */
+    private static final double SAME_MM = 0.05;
+
+    private final DimensionStyle style;
+    private final List<Stop> stops = new ArrayList<>();
+
+    private record Stop(double x, double r) {}
+
+    StationTable(DimensionStyle style, Handle handle) {
+        this.style = style;
+        add(-handle.tenon().lengthMm() / 2, handle.tenon().diameterMm() / 2);
+        for (PlacedNode node : handle.nodes()) {
+            add(node.x(), node.radiusMm());
+        }
+        for (Detail detail : handle.brief().shape().details()) {
+            double x = detail.place().x(handle.buttX());
+            add(x, handle.outline().r(x));
+        }
+        double end = handle.outline().rBefore(handle.buttX());
+        if (end > 0) {
+            add(handle.buttX(), end);
+        }
+        stops.sort(Comparator.comparingDouble(Stop::x));
+    }
+
+    private void add(double x, double r) {
+        if (stops.stream().noneMatch(stop -> Math.abs(stop.x() - x) < SAME_MM)) {
+            stops.add(new Stop(x, r));
+        }
+    }
+
+    /** Height of the table over the level where it begins, mm. */
+    static double heightMm() {
+        return CLEAR_MM + BEND_MM + GAP_MM + 2 * ROW_MM;
+    }
+
+    /**
+     * The table.
+     *
+     * @param aboveYMm top of what is drawn
+     * @param titleXMm where the rows' titles end
+     */
+    List<Element> over(double aboveYMm, double titleXMm) {
+        List<Element> out = new ArrayList<>();
+        double bend = aboveYMm + CLEAR_MM;
+        double foot = bend + BEND_MM;
+        double lower = foot + GAP_MM;
+        double[] columns = columns();
+        for (int i = 0; i < stops.size(); i++) {
+            Stop stop = stops.get(i);
+            Vertex at = new Vertex(stop.x(), stop.r());
+            out.add(
+                    Path.from(columns[i], foot)
+                            .lineTo(stop.x(), bend)
+                            .lineTo(stop.x(), stop.r())
+                            .open(Layer.DIMENSION));
+            out.add(new Arrowhead(Layer.DIMENSION, at, -90, style.arrowMm()));
+            out.add(text(columns[i], lower, Anchor.MIDDLE, NumberText.fixed(stop.x(), 1)));
+            out.add(
+                    text(
+                            columns[i],
+                            lower + ROW_MM,
+                            Anchor.MIDDLE,
+                            NumberText.fixed(2 * stop.r(), 1)));
+        }
+        double title = Math.min(titleXMm, columns[0] - COLUMN_MM / 2);
+        out.add(text(title, lower, Anchor.END, "from shoulder"));
+        out.add(text(title, lower + ROW_MM, Anchor.END, Dimension.DIAMETER));
+        return out;
+    }
+
+    private Text text(double x, double y, Anchor anchor, String string) {
+        return Text.level(Layer.DIMENSION, x, y, style.textHeightMm(), anchor, string);
+    }
+
+    /**
+     * Places of the columns: each as near its station as the others let it (pool adjacent
+     * violators, the least sum of squares).
+     */
+    private double[] columns() {
+        int n = stops.size();
+        double[] mean = new double[n];
+        int[] count = new int[n];
+        int pools = 0;
+        for (int i = 0; i < n; i++) {
+            mean[pools] = stops.get(i).x() - i * COLUMN_MM;
+            count[pools++] = 1;
+            while (pools > 1 && mean[pools - 2] > mean[pools - 1]) {
+                int both = count[pools - 2] + count[pools - 1];
+                mean[pools - 2] =
+                        (mean[pools - 2] * count[pools - 2] + mean[pools - 1] * count[pools - 1])
+                                / both;
+                count[pools - 2] = both;
+                pools--;
+            }
+        }
+        double[] columns = new double[n];
+        int i = 0;
+        for (int pool = 0; pool < pools; pool++) {
+            for (int k = 0; k < count[pool]; k++, i++) {
+                columns[i] = mean[pool] + i * COLUMN_MM;
+            }
+        }
+        return columns;
+    }
+}

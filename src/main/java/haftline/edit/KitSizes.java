@@ -1,0 +1,354 @@
+package haftline.edit;
+
+import haftline.measure.Measured;
+import haftline.parts.Blade;
+import haftline.parts.EndCap;
+import haftline.parts.Ferrule;
+import haftline.parts.Kit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/** The sizes of a kit in the order of measuring: blade, tang, ferrule, cap. */
+public final class KitSizes {
+    /** The kinds of tang, as documents call them. */
+    public static final List<String> TANG_KINDS =
+            List.of("round", "flat", "square", "tapered", "barbed", "threaded");
+
+    private KitSizes() {}
+
+    /**
+     * The sizes that a kit has.
+     *
+     * @param kit the kit
+     * @return its sizes, those that were not measured too
+     */
+    public static List<KitSize> of(Kit kit) {
+        List<KitSize> sizes = new ArrayList<>(blade());
+        sizes.addAll(TangSizes.of(kit.tang()));
+        sizes.add(
+                KitSize.length(
+                        "tang's seat behind the ferrule's face",
+                        Kit::seatMm,
+                        (k, mm) ->
+                                new Kit(k.name(), k.blade(), k.tang(), mm, k.ferrule(), k.cap())));
+        sizes.addAll(ferrule());
+        if (kit.cap().isPresent()) {
+            sizes.addAll(cap());
+        }
+        return sizes;
+    }
+
+    private static List<KitSize> blade() {
+        return List.of(
+                KitSize.readings(
+                        "blade length",
+                        k -> k.blade().length(),
+                        blade(
+                                (b, m) ->
+                                        new Blade(
+                                                m,
+                                                b.widthMm(),
+                                                b.thicknessMm(),
+                                                b.edgeBelowAxisMm(),
+                                                b.material(),
+                                                b.massG(),
+                                                b.includesTang(),
+                                                b.balanceMm()))),
+                KitSize.length(
+                        "blade width",
+                        k -> k.blade().widthMm(),
+                        blade(
+                                (b, mm) ->
+                                        new Blade(
+                                                b.length(),
+                                                mm,
+                                                b.thicknessMm(),
+                                                b.edgeBelowAxisMm(),
+                                                b.material(),
+                                                b.massG(),
+                                                b.includesTang(),
+                                                b.balanceMm()))),
+                KitSize.length(
+                        "blade thickness",
+                        k -> k.blade().thicknessMm(),
+                        blade(
+                                (b, mm) ->
+                                        new Blade(
+                                                b.length(),
+                                                b.widthMm(),
+                                                mm,
+                                                b.edgeBelowAxisMm(),
+                                                b.material(),
+                                                b.massG(),
+                                                b.includesTang(),
+                                                b.balanceMm()))),
+                optional(
+                        "blade mass",
+                        KitSize.Kind.OPTIONAL_MASS,
+                        k -> k.blade().massG(),
+                        blade(
+                                (b, g) ->
+                                        new Blade(
+                                                b.length(),
+                                                b.widthMm(),
+                                                b.thicknessMm(),
+                                                b.edgeBelowAxisMm(),
+                                                b.material(),
+                                                g,
+                                                b.includesTang(),
+                                                b.balanceMm()))),
+                optional(
+                        "blade balance in front of the seat",
+                        KitSize.Kind.OPTIONAL_LENGTH,
+                        k -> k.blade().balanceMm(),
+                        blade(
+                                (b, mm) ->
+                                        new Blade(
+                                                b.length(),
+                                                b.widthMm(),
+                                                b.thicknessMm(),
+                                                b.edgeBelowAxisMm(),
+                                                b.material(),
+                                                b.massG(),
+                                                b.includesTang(),
+                                                mm))));
+    }
+
+    private static List<KitSize> ferrule() {
+        return List.of(
+                KitSize.readings(
+                        "ferrule bore",
+                        k -> k.ferrule().bore(),
+                        ferrule(
+                                (f, m) ->
+                                        new Ferrule(
+                                                m,
+                                                f.outside(),
+                                                f.outsideLeast(),
+                                                f.length(),
+                                                f.lipMm(),
+                                                f.lipHoleMm(),
+                                                f.chamferMm(),
+                                                f.material(),
+                                                f.massG()))),
+                KitSize.readings(
+                        "ferrule outside", k -> k.ferrule().outside(), ferrule(KitSizes::outside)),
+                KitSize.readings(
+                        "ferrule length",
+                        k -> k.ferrule().length(),
+                        ferrule(
+                                (f, m) ->
+                                        new Ferrule(
+                                                f.bore(),
+                                                f.outside(),
+                                                f.outsideLeast(),
+                                                m,
+                                                f.lipMm(),
+                                                f.lipHoleMm(),
+                                                f.chamferMm(),
+                                                f.material(),
+                                                f.massG()))),
+                KitSize.length(
+                        "ferrule lip",
+                        k -> k.ferrule().lipMm(),
+                        ferrule(
+                                (f, mm) ->
+                                        new Ferrule(
+                                                f.bore(),
+                                                f.outside(),
+                                                f.outsideLeast(),
+                                                f.length(),
+                                                mm,
+                                                f.lipHoleMm(),
+                                                f.chamferMm(),
+                                                f.material(),
+                                                f.massG()))),
+                optional(
+                        "hole in the lip",
+                        KitSize.Kind.OPTIONAL_LENGTH,
+                        k -> k.ferrule().lipHoleMm(),
+                        ferrule(
+                                (f, mm) ->
+                                        new Ferrule(
+                                                f.bore(),
+                                                f.outside(),
+                                                f.outsideLeast(),
+                                                f.length(),
+                                                f.lipMm(),
+                                                mm,
+                                                f.chamferMm(),
+                                                f.material(),
+                                                f.massG()))),
+                KitSize.length(
+                        "ferrule chamfer",
+                        k -> k.ferrule().chamferMm(),
+                        ferrule(
+                                (f, mm) ->
+                                        new Ferrule(
+                                                f.bore(),
+                                                f.outside(),
+                                                f.outsideLeast(),
+                                                f.length(),
+                                                f.lipMm(),
+                                                f.lipHoleMm(),
+                                                mm,
+                                                f.material(),
+                                                f.massG()))),
+                optional(
+                        "ferrule mass",
+                        KitSize.Kind.OPTIONAL_MASS,
+                        k -> k.ferrule().massG(),
+                        ferrule(
+                                (f, g) ->
+                                        new Ferrule(
+                                                f.bore(),
+                                                f.outside(),
+                                                f.outsideLeast(),
+                                                f.length(),
+                                                f.lipMm(),
+                                                f.lipHoleMm(),
+                                                f.chamferMm(),
+                                                f.material(),
+                                                g))));
+    }
+
+    /** A round ferrule stays round; the lesser axis of an oval one is measured by itself. */
+    private static Ferrule outside(Ferrule f, Measured m) {
+        boolean isRound = f.outsideLeast().equals(f.outside());
+        return new Ferrule(
+                f.bore(),
+                m,
+                isRound ? m : f.outsideLeast(),
+                f.length(),
+                f.lipMm(),
+                f.lipHoleMm(),
+                f.chamferMm(),
+                f.material(),
+                f.massG());
+    }
+
+    private static List<KitSize> cap() {
+        return List.of(
+                KitSize.readings(
+                        "cap spigot diameter",
+                        k -> cap(k).spigotDiameter(),
+                        cap(
+                                (c, m) ->
+                                        new EndCap(
+                                                m,
+                                                c.spigotLength(),
+                                                c.headDiameter(),
+                                                c.headThickness(),
+                                                c.form(),
+                                                c.material(),
+                                                c.massG(),
+                                                c.balanceMm()))),
+                KitSize.readings(
+                        "cap spigot length",
+                        k -> cap(k).spigotLength(),
+                        cap(
+                                (c, m) ->
+                                        new EndCap(
+                                                c.spigotDiameter(),
+                                                m,
+                                                c.headDiameter(),
+                                                c.headThickness(),
+                                                c.form(),
+                                                c.material(),
+                                                c.massG(),
+                                                c.balanceMm()))),
+                KitSize.readings(
+                        "cap head diameter",
+                        k -> cap(k).headDiameter(),
+                        cap(
+                                (c, m) ->
+                                        new EndCap(
+                                                c.spigotDiameter(),
+                                                c.spigotLength(),
+                                                m,
+                                                c.headThickness(),
+                                                c.form(),
+                                                c.material(),
+                                                c.massG(),
+                                                c.balanceMm()))),
+                KitSize.readings(
+                        "cap head thickness",
+                        k -> cap(k).headThickness(),
+                        cap(
+                                (c, m) ->
+                                        new EndCap(
+                                                c.spigotDiameter(),
+                                                c.spigotLength(),
+                                                c.headDiameter(),
+                                                m,
+                                                c.form(),
+                                                c.material(),
+                                                c.massG(),
+                                                c.balanceMm()))),
+                optional(
+                        "cap mass",
+                        KitSize.Kind.OPTIONAL_MASS,
+                        k -> cap(k).massG(),
+                        cap(
+                                (c, g) ->
+                                        new EndCap(
+                                                c.spigotDiameter(),
+                                                c.spigotLength(),
+                                                c.headDiameter(),
+                                                c.headThickness(),
+                                                c.form(),
+                                                c.material(),
+                                                g,
+                                                c.balanceMm()))));
+    }
+
+    private static EndCap cap(Kit kit) {
+        return kit.cap().orElseThrow(() -> new IllegalArgumentException("the kit has no cap"));
+    }
+
+    private static KitSize optional(
+            String words,
+            KitSize.Kind kind,
+            Function<Kit, OptionalDouble> read,
+            BiFunction<Kit, OptionalDouble, Kit> write) {
+        return new KitSize(
+                words,
+                kind,
+                kit -> read.apply(kit).stream().mapToObj(Measured::exactly).findFirst(),
+                (kit, size) ->
+                        write.apply(
+                                kit,
+                                size.map(m -> OptionalDouble.of(m.mean()))
+                                        .orElseGet(OptionalDouble::empty)));
+    }
+
+    private static <V> BiFunction<Kit, V, Kit> blade(BiFunction<Blade, V, Blade> change) {
+        return (kit, v) ->
+                new Kit(
+                        kit.name(),
+                        change.apply(kit.blade(), v),
+                        kit.tang(),
+                        kit.seatMm(),
+                        kit.ferrule(),
+                        kit.cap());
+    }
+
+    private static <V> BiFunction<Kit, V, Kit> ferrule(BiFunction<Ferrule, V, Ferrule> change) {
+        return (kit, v) -> kit.withFerrule(change.apply(kit.ferrule(), v));
+    }
+
+    private static <V> BiFunction<Kit, V, Kit> cap(BiFunction<EndCap, V, EndCap> change) {
+        return (kit, v) ->
+                new Kit(
+                        kit.name(),
+                        kit.blade(),
+                        kit.tang(),
+                        kit.seatMm(),
+                        kit.ferrule(),
+                        Optional.of(change.apply(cap(kit), v)));
+    }
+}

@@ -1,0 +1,242 @@
+package haftline.edit;
+
+import haftline.measure.Measured;
+import haftline.parts.Batch;
+import haftline.parts.EndCap;
+import haftline.parts.Kit;
+import haftline.parts.PartsList;
+import haftline.set.HandleSet;
+import haftline.set.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+
+/** Commands on the measured parts of the batch in use. All pieces with the kit follow. */
+public final class PartsEdits {
+    private PartsEdits() {}
+
+    /**
+     * Puts another reading, or list of readings, in the place of one.
+     *
+     * @param kit name of the kit
+     * @param size which size
+     * @param measured the readings, mm or g; empty where it is not measured any more
+     * @return the command
+     */
+    public static Command reading(String kit, KitSize size, Optional<Measured> measured) {
+        return new Command(
+                "reading of " + size.words(),
+                draft -> kit(draft, kit, old -> size.write().apply(old, measured)));
+    }
+
+    /**
+     * Takes a tang of another kind, of about the same size, to be measured anew.
+     *
+     * @param kit name of the kit
+     * @param kind one of {@link KitSizes#TANG_KINDS}
+     * @return the command
+     */
+    public static Command tangKind(String kit, String kind) {
+        return new Command(
+                kind + " tang",
+                draft ->
+                        kit(
+                                draft,
+                                kit,
+                                old ->
+                                        old.tang().kind().equals(kind)
+                                                ? old
+                                                : TangSizes.with(
+                                                        old, TangSizes.ofKind(old.tang(), kind))));
+    }
+
+    /**
+     * Gives a kit a cap, flush with a butt of the ferrule's size, to be measured; or takes it away.
+     *
+     * @param kit name of the kit
+     * @param hasCap whether it has one
+     * @return the command
+     */
+    public static Command cap(String kit, boolean hasCap) {
+        return new Command(
+                hasCap ? "add cap" : "remove cap",
+                draft ->
+                        kit(
+                                draft,
+                                kit,
+                                old ->
+                                        old.cap().isPresent() == hasCap
+                                                ? old
+                                                : new Kit(
+                                                        old.name(),
+                                                        old.blade(),
+                                                        old.tang(),
+                                                        old.seatMm(),
+                                                        old.ferrule(),
+                                                        hasCap
+                                                                ? Optional.of(cap(old))
+                                                                : Optional.empty())));
+    }
+
+    private static EndCap cap(Kit kit) {
+        double head = kit.ferrule().outside().mean();
+        // Proportions to begin with, invented; the maker measures his own.
+        return new EndCap(
+                Measured.exactly(head * 0.4),
+                Measured.exactly(12),
+                Measured.exactly(head),
+                Measured.exactly(3),
+                EndCap.Form.FLAT,
+                kit.ferrule().material(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    /**
+     * Sets whether the tang was on the scale with the blade.
+     *
+     * @param kit name of the kit
+     * @param includesTang whether it was
+     * @return the command
+     */
+    public static Command weighedWithTang(String kit, boolean includesTang) {
+        return new Command(
+                includesTang ? "blade weighed with tang" : "blade weighed without tang",
+                draft ->
+                        kit(
+                                draft,
+                                kit,
+                                old -> {
+                                    var b = old.blade();
+                                    return new Kit(
+                                            old.name(),
+                                            new haftline.parts.Blade(
+                                                    b.length(),
+                                                    b.widthMm(),
+                                                    b.thicknessMm(),
+                                                    b.edgeBelowAxisMm(),
+                                                    b.material(),
+                                                    b.massG(),
+                                                    includesTang,
+                                                    b.balanceMm()),
+                                            old.tang(),
+                                            old.seatMm(),
+                                            old.ferrule(),
+                                            old.cap());
+                                }));
+    }
+
+    /**
+     * Copies a kit under a new name, to be measured anew.
+     *
+     * @param kit name of the kit to begin with
+     * @param newName unique in its batch
+     * @return the command
+     */
+    public static Command copyKit(String kit, String newName) {
+        return new Command(
+                "add kit " + newName,
+                draft ->
+                        batch(
+                                draft,
+                                kits -> {
+                                    Kit old = find(kits, kit);
+                                    List<Kit> more = new ArrayList<>(kits);
+                                    more.add(named(old, newName.strip()));
+                                    return more;
+                                }));
+    }
+
+    /**
+     * Gives a kit another name; the pieces that use it follow.
+     *
+     * @param kit its name now
+     * @param newName unique in its batch
+     * @return the command
+     */
+    public static Command renameKit(String kit, String newName) {
+        String wanted = newName.strip();
+        return new Command(
+                "rename kit " + kit,
+                draft -> {
+                    HandleSet set = draft.set();
+                    PartsList parts = set.parts();
+                    List<Batch> batches =
+                            parts.batches().stream()
+                                    .map(b -> new Batch(b.id(), b.note(), renamed(b, kit, wanted)))
+                                    .toList();
+                    List<Piece> pieces =
+                            set.pieces().stream()
+                                    .map(p -> p.kit().equals(kit) ? p.withKit(wanted) : p)
+                                    .toList();
+                    return draft.withSet(
+                            new HandleSet(
+                                    set.name(),
+                                    set.note(),
+                                    set.shape(),
+                                    new PartsList(parts.name(), parts.note(), batches),
+                                    set.batch(),
+                                    set.rules(),
+                                    set.rack(),
+                                    set.stock(),
+                                    set.adhesive(),
+                                    set.common(),
+                                    pieces));
+                });
+    }
+
+    private static List<Kit> renamed(Batch batch, String kit, String newName) {
+        return batch.kits().stream()
+                .map(old -> old.name().equals(kit) ? named(old, newName) : old)
+                .toList();
+    }
+
+    private static Kit named(Kit kit, String name) {
+        return new Kit(name, kit.blade(), kit.tang(), kit.seatMm(), kit.ferrule(), kit.cap());
+    }
+
+    /**
+     * Works with another batch of the parts list.
+     *
+     * @param id the batch
+     * @return the command
+     */
+    public static Command useBatch(String id) {
+        return new Command(
+                "use batch " + id,
+                draft -> draft.withSet(draft.set().withBatch(draft.set().parts(), id)));
+    }
+
+    private static Draft kit(Draft draft, String name, UnaryOperator<Kit> change) {
+        return batch(
+                draft,
+                kits -> {
+                    List<Kit> changed = new ArrayList<>(kits);
+                    Kit old = find(kits, name);
+                    changed.set(changed.indexOf(old), change.apply(old));
+                    return changed;
+                });
+    }
+
+    private static Kit find(List<Kit> kits, String name) {
+        return kits.stream()
+                .filter(kit -> kit.name().equals(name))
+                .findFirst()
+                .orElseThrow(
+                        () -> new IllegalArgumentException("no kit \"" + name + "\" in the batch"));
+    }
+
+    private static Draft batch(Draft draft, UnaryOperator<List<Kit>> change) {
+        HandleSet set = draft.set();
+        PartsList parts = set.parts();
+        List<Batch> batches = new ArrayList<>(parts.batches());
+        Batch inUse = set.batchInUse();
+        batches.set(
+                batches.indexOf(inUse),
+                new Batch(inUse.id(), inUse.note(), change.apply(inUse.kits())));
+        return draft.withSet(
+                set.withBatch(new PartsList(parts.name(), parts.note(), batches), set.batch()));
+    }
+}

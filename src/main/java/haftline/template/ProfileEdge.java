@@ -1,0 +1,401 @@
+package haftline.template;
+
+import haftline.curve.CircularArc;
+import haftline.curve.NearestDistance;
+import haftline.curve.Outline;
+import haftline.curve.Segment;
+import haftline.curve.StraightLine;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * The edge of a profile: lines and arcs, single-valued in x, with steps square to the axis; the top
+ * of a body that reaches down without end. Heights are counted from the axis and may be negative.
+ *
+ * <p>To grow such a body by a disc is to take the highest of the offset lines, the offset arcs and
+ * the arcs about outer corners, and to shrink it is the same upside down ({@link Envelope}): exact,
+ * and without loops that would have to be cut away. A body of this kind stays in one piece whatever
+ * is done to it; whether a card cut along it does is for the card to say.
+ */
+public final class ProfileEdge {
+    /**
+     * Outlines refuse radii under the axis, offsets need them: inside, the axis lies this high. A
+     * power of two, so that little more than the last three bits of a radius are lost.
+     */
+    private static final double LIFT_MM = 1024;
+
+    /** A corner that turns less than this is smooth, radians. */
+    private static final double SMOOTH_RAD = 1e-12;
+
+    /** Slope of 60 degrees, over which a follower jams (common practice, no source). */
+    private static final double STEEPEST_RUN = Math.sqrt(3);
+
+    private final Outline lifted;
+
+    private ProfileEdge(Outline lifted) {
+        this.lifted = lifted;
+    }
+
+    /**
+     * The edge of an outline of straight lines and circular arcs.
+     *
+     * @param outline the outline
+     * @return its edge
+     * @throws IllegalArgumentException where a segment is neither line nor arc
+     */
+    public static ProfileEdge of(Outline outline) {
+        return new ProfileEdge(mapped(outline, ProfileEdge::lift));
+    }
+
+    private static Outline mapped(Outline outline, UnaryOperator<Segment> change) {
+        return new Outline(outline.segments().stream().map(change).toList());
+    }
+
+    private static Segment lift(Segment segment) {
+        if (segment instanceof StraightLine line) {
+            return new StraightLine(line.x0(), line.r0() + LIFT_MM, line.x1(), line.r1() + LIFT_MM);
+        }
+        if (segment instanceof CircularArc arc) {
+            return new CircularArc(
+                    arc.x0(), arc.r0() + LIFT_MM, arc.x1(), arc.r1() + LIFT_MM, arc.bulge());
+        }
+        throw new IllegalArgumentException(
+                "profile edge: expected lines and arcs, not a "
+                        + segment.getClass().getSimpleName());
+    }
+
+    /** Upside down about the lifted axis. */
+    private static Segment overturned(Segment segment) {
+        if (segment instanceof CircularArc arc) {
+            return new CircularArc(
+                    arc.x0(),
+                    2 * LIFT_MM - arc.r0(),
+                    arc.x1(),
+                    2 * LIFT_MM - arc.r1(),
+                    -arc.bulge());
+        }
+        StraightLine line = (StraightLine) segment;
+        return new StraightLine(
+                line.x0(), 2 * LIFT_MM - line.r0(), line.x1(), 2 * LIFT_MM - line.r1());
+    }
+
+    /**
+     * Where it starts.
+     *
+     * @return x, mm
+     */
+    public double startX() {
+        return lifted.startX();
+    }
+
+    /**
+     * Where it ends.
+     *
+     * @return x, mm
+     */
+    public double endX() {
+        return lifted.endX();
+    }
+
+    /**
+     * Height as x is reached from the ferrule's side.
+     *
+     * @param x place, mm, within the edge
+     * @return mm from the axis
+     */
+    public double yBefore(double x) {
+        return lifted.rBefore(x) - LIFT_MM;
+    }
+
+    /**
+     * Height as x is left towards the butt.
+     *
+     * @param x place, mm, within the edge
+     * @return mm from the axis
+     */
+    public double yAfter(double x) {
+        return lifted.rAfter(x) - LIFT_MM;
+    }
+
+    /**
+     * Least height.
+     *
+     * @return mm from the axis
+     */
+    public double leastY() {
+        return lifted.least().r() - LIFT_MM;
+    }
+
+    /**
+     * Greatest height.
+     *
+     * @return mm from the axis
+     */
+    public double greatestY() {
+        return lifted.greatest().r() - LIFT_MM;
+    }
+
+    /**
+     * Shortest distance from a place to the edge, its steps included.
+     *
+     * @param spot the place
+     * @return mm, 0 or more
+     */
+    public double distance(Spot spot) {
+        return NearestDistance.ofPoint(lifted, spot.x(), spot.y() + LIFT_MM, true).distance();
+    }
+
+    /** Whether a place lies in the body under the edge. */
+    boolean covers(Spot spot) {
+        return spot.y() < Math.max(yBefore(spot.x()), yAfter(spot.x()));
+    }
+
+    /** The places where one piece ends and the next begins, both ends included, in order. */
+    List<Double> joints() {
+        List<Double> joints = new ArrayList<>();
+        joints.add(startX());
+        for (Segment segment : lifted.segments()) {
+            joints.add(segment.endX());
+        }
+        return joints;
+    }
+
+    /**
+     * The body grown by a disc: the edge offset outward.
+     *
+     * @param mm radius of the disc, 0 or more
+     * @return the new edge; longer or shorter at its ends as their normals lean
+     */
+    public ProfileEdge grown(double mm) {
+        return mm == 0 ? this : new ProfileEdge(grown(lifted, mm));
+    }
+
+    /**
+     * The body shrunk by a disc: the edge offset inward.
+     *
+     * @param mm radius of the disc, 0 or more
+     * @return the new edge
+     */
+    public ProfileEdge shrunk(double mm) {
+        if (mm == 0) {
+            return this;
+        }
+        Outline hollow = mapped(lifted, ProfileEdge::overturned);
+        return new ProfileEdge(mapped(grown(hollow, mm), ProfileEdge::overturned));
+    }
+
+    /**
+     * The edge offset along its normal.
+     *
+     * @param outwardMm distance, mm, negative inward
+     * @return the new edge
+     */
+    public ProfileEdge offset(double outwardMm) {
+        return outwardMm < 0 ? shrunk(-outwardMm) : grown(outwardMm);
+    }
+
+    private static Outline grown(Outline outline, double mm) {
+        List<Segment> segments = outline.segments();
+        List<Segment> pieces = new ArrayList<>(3 * segments.size());
+        for (int i = 0; i < segments.size(); i++) {
+            Segment segment = segments.get(i);
+            addOffset(pieces, segment, mm);
+            if (i + 1 < segments.size()) {
+                addJoint(pieces, segment, segments.get(i + 1), mm);
+            }
+        }
+        return Envelope.upper(pieces);
+    }
+
+    private static void addOffset(List<Segment> pieces, Segment segment, double mm) {
+        double a = angle(segment, segment.startX());
+        double b = angle(segment, segment.endX());
+        double x0 = segment.startX() - mm * Math.sin(a);
+        double r0 = segment.r(segment.startX()) + mm * Math.cos(a);
+        double x1 = segment.endX() - mm * Math.sin(b);
+        double r1 = segment.r(segment.endX()) + mm * Math.cos(b);
+        // A hollow no wider than the disc has no offset: it comes out backwards.
+        if (x1 > x0) {
+            pieces.add(
+                    segment instanceof CircularArc arc
+                            ? new CircularArc(x0, r0, x1, r1, arc.bulge())
+                            : new StraightLine(x0, r0, x1, r1));
+        }
+    }
+
+    /** The arcs about the outer corners of a joint, of which a step has two corners. */
+    private static void addJoint(List<Segment> pieces, Segment before, Segment after, double mm) {
+        double x = after.startX();
+        double low = before.r(x);
+        double high = after.r(x);
+        double in = angle(before, x);
+        double out = angle(after, x);
+        if (low == high) {
+            addCorner(pieces, x, low, in, out, mm);
+        } else {
+            double face = Math.copySign(Math.PI / 2, high - low);
+            addCorner(pieces, x, low, in, face, mm);
+            addCorner(pieces, x, high, face, out, mm);
+        }
+    }
+
+    private static void addCorner(
+            List<Segment> pieces, double x, double r, double in, double out, double mm) {
+        double x0 = x - mm * Math.sin(in);
+        double x1 = x - mm * Math.sin(out);
+        if (in - out > SMOOTH_RAD && x1 > x0) {
+            pieces.add(
+                    new CircularArc(
+                            x0,
+                            r + mm * Math.cos(in),
+                            x1,
+                            r + mm * Math.cos(out),
+                            -Math.tan((in - out) / 4)));
+        }
+    }
+
+    /** Angle of the tangent, radians, exactly a right angle at a pole. */
+    private static double angle(Segment segment, double x) {
+        return Math.atan(segment.slope(x));
+    }
+
+    /**
+     * The least body that holds this one and is nowhere steeper than a slope: what a follower that
+     * climbs no further leaves standing.
+     *
+     * @param steepestDeg degrees from the axis, over 0 and under 90
+     * @return the eased edge; the same where nothing is steeper
+     */
+    public ProfileEdge eased(double steepestDeg) {
+        double slope = Math.tan(Math.toRadians(steepestDeg));
+        List<Segment> pieces = new ArrayList<>(lifted.segments());
+        double floor = lifted.least().r();
+        List<Segment> segments = lifted.segments();
+        for (int i = 0; i < segments.size(); i++) {
+            Segment segment = segments.get(i);
+            if (segment.steepest(segment.startX(), segment.endX()) > slope) {
+                addRamps(pieces, segment.startX(), segment.r(segment.startX()), slope, floor);
+                addRamps(pieces, segment.endX(), segment.r(segment.endX()), slope, floor);
+                addTangentRamps(pieces, segment, slope, floor);
+            }
+            if (i > 0 && segments.get(i - 1).r(segment.startX()) != segment.r(segment.startX())) {
+                double x = segment.startX();
+                addRamps(pieces, x, segments.get(i - 1).r(x), slope, floor);
+                addRamps(pieces, x, segment.r(x), slope, floor);
+            }
+        }
+        return pieces.size() == segments.size() ? this : new ProfileEdge(Envelope.upper(pieces));
+    }
+
+    /** Ramps from the places of a round where it turns steeper than the slope. */
+    private static void addTangentRamps(
+            List<Segment> pieces, Segment segment, double slope, double floor) {
+        if (!(segment instanceof CircularArc arc) || arc.bulge() > 0) {
+            return;
+        }
+        double sine = slope / Math.sqrt(1 + slope * slope);
+        double start = Math.sin(angle(arc, arc.x0()));
+        double curvature = arc.curvature(arc.x0());
+        for (double tangent : new double[] {sine, -sine}) {
+            double x = arc.x0() + (tangent - start) / curvature;
+            if (x > arc.x0() && x < arc.x1()) {
+                addRamps(pieces, x, arc.r(x), slope, floor);
+            }
+        }
+    }
+
+    private static void addRamps(
+            List<Segment> pieces, double x, double r, double slope, double floor) {
+        double run = (r - floor) / slope;
+        if (x - run < x) {
+            pieces.add(new StraightLine(x - run, floor, x, r));
+            pieces.add(new StraightLine(x, r, x + run, floor));
+        }
+    }
+
+    /**
+     * The edge carried on straight and tangent past both ends, but no steeper than a follower can
+     * run, 60 degrees.
+     *
+     * @param beforeMm how far before the start, mm along x, over 0
+     * @param behindMm how far behind the end, mm along x, over 0
+     * @return the longer edge
+     */
+    public ProfileEdge extended(double beforeMm, double behindMm) {
+        double x0 = startX();
+        double x1 = endX();
+        double r0 = lifted.rAfter(x0);
+        double r1 = lifted.rBefore(x1);
+        double in = runSlope(lifted.segments().get(0).slope(x0));
+        double out = runSlope(lifted.segments().get(lifted.segments().size() - 1).slope(x1));
+        List<Segment> all = new ArrayList<>(lifted.segments().size() + 2);
+        all.add(new StraightLine(x0 - beforeMm, r0 - beforeMm * in, x0, r0));
+        all.addAll(lifted.segments());
+        all.add(new StraightLine(x1, r1, x1 + behindMm, r1 + behindMm * out));
+        return new ProfileEdge(new Outline(all));
+    }
+
+    private static double runSlope(double slope) {
+        return Math.max(-STEEPEST_RUN, Math.min(STEEPEST_RUN, slope));
+    }
+
+    /**
+     * The edge between two places.
+     *
+     * @param fromX start, mm, within the edge
+     * @param toX end, mm, within the edge
+     * @return the part
+     */
+    public ProfileEdge part(double fromX, double toX) {
+        return new ProfileEdge(lifted.part(fromX, toX));
+    }
+
+    /** The edge with a disc's upper half cut out above it: relief for a corner. */
+    ProfileEdge relieved(Spot centre, double radiusMm) {
+        List<Segment> pieces = new ArrayList<>(lifted.segments());
+        double from = Math.max(startX(), centre.x() - radiusMm);
+        double to = Math.min(endX(), centre.x() + radiusMm);
+        pieces.add(CircularArc.about(centre.x(), centre.y() + LIFT_MM, radiusMm, from, to, true));
+        return new ProfileEdge(Envelope.upper(pieces));
+    }
+
+    /**
+     * Heights multiplied, as a pivoting copier does, and turned into arcs again.
+     *
+     * @param factor by what, over 0
+     * @param toleranceMm greatest distance of the arcs from the scaled curve, mm
+     * @return the scaled edge
+     */
+    public ProfileEdge scaled(double factor, double toleranceMm) {
+        return factor == 1
+                ? this
+                : new ProfileEdge(RadialScale.of(lifted, LIFT_MM, factor, toleranceMm));
+    }
+
+    /**
+     * The edge as lines and arcs in order of x, steps as upright lines.
+     *
+     * @return one stroke or more, each starting where the one before ends
+     */
+    public List<Stroke> strokes() {
+        List<Stroke> strokes = new ArrayList<>();
+        Spot at = null;
+        for (Segment segment : lifted.segments()) {
+            Spot start = new Spot(segment.startX(), segment.r(segment.startX()) - LIFT_MM);
+            Spot end = new Spot(segment.endX(), segment.r(segment.endX()) - LIFT_MM);
+            if (at != null && Math.abs(at.y() - start.y()) > SAME_MM) {
+                strokes.add(Stroke.line(at, start));
+            } else if (at != null) {
+                start = at;
+            }
+            double bulge = segment instanceof CircularArc arc ? arc.bulge() : 0;
+            strokes.add(new Stroke(start, end, bulge));
+            at = end;
+        }
+        return strokes;
+    }
+
+    /** A step under this is rounding, mm. */
+    private static final double SAME_MM = 1e-6;
+}

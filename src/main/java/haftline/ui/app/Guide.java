@@ -1,0 +1,41 @@
+package haftline.ui.app;
+
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** A few words on the board for who sees it for the first time. */
+final class Guide extends VBox {
+    Guide(Runnable dismissed) {
+        getStyleClass().add("guide");
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        Label title = new Label("This is the demonstration set; its data is invented");
+        title.getStyleClass().add("guide-title");
+        Button close = new Button("Understood");
+        close.setId("guide-close");
+        close.getStyleClass().add("quiet");
+        close.setOnAction(e -> dismissed.run());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        getChildren()
+                .addAll(
+                        title,
+                        line(
+                                "Drag an open ring to shape the wood; a black block is fixed by its part."),
+                        line(
+                                "Double click adds a node; a right click joins, levels or removes one."),
+                        line(
+                                "Below the axis is the section: wall, bores and how far they may wander."),
+                        line("A finding's button applies its remedy; one step back undoes it."),
+                        new HBox(gap, close));
+    }
+
+    private static Label line(String text) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        return label;
+    }
+}

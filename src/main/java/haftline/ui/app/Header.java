@@ -1,0 +1,80 @@
+package haftline.ui.app;
+
+import haftline.measure.Units;
+import haftline.ui.model.EditorModel;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** The strip along the top: which set, which view, which units. */
+final class Header extends HBox {
+    private final Label name = new Label();
+    private final Label state = new Label();
+    private final ToggleButton board = new ToggleButton("Board");
+    private final ToggleButton lineUp = new ToggleButton("Line-up");
+    private final ToggleButton mm = new ToggleButton("mm");
+    private final ToggleButton inch = new ToggleButton("inch");
+    private final EditorModel editor;
+
+    Header(EditorModel editor, Actions actions) {
+        this.editor = editor;
+        getStyleClass().add("header");
+        setAlignment(Pos.CENTER_LEFT);
+        name.getStyleClass().add("set-name");
+        state.getStyleClass().add("small");
+        HBox views = pair("views", board, lineUp);
+        board.setOnAction(e -> actions.showBoard());
+        lineUp.setOnAction(e -> actions.showLineUp());
+        HBox units = pair("units", mm, inch);
+        mm.setId("units-mm");
+        inch.setId("units-inch");
+        mm.setOnAction(e -> actions.units(Units.MM));
+        inch.setOnAction(e -> actions.units(Units.INCH));
+        HBox left = new HBox(8, name, state);
+        left.setAlignment(Pos.BASELINE_LEFT);
+        Region gap = new Region();
+        Region gap2 = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox.setHgrow(gap2, Priority.ALWAYS);
+        getChildren().addAll(left, gap, views, gap2, units);
+        editor.draft().watch(draft -> refresh());
+        editor.status().watch(status -> refresh());
+        editor.units().watch(unit -> refresh());
+        refresh();
+    }
+
+    private static HBox pair(String style, ToggleButton one, ToggleButton other) {
+        ToggleGroup group = new ToggleGroup();
+        for (ToggleButton button : new ToggleButton[] {one, other}) {
+            button.setToggleGroup(group);
+            button.getStyleClass().setAll("switch");
+            // A switch has no third state in which neither is on.
+            button.addEventFilter(
+                    javafx.scene.input.MouseEvent.MOUSE_PRESSED,
+                    e -> {
+                        if (button.isSelected()) {
+                            e.consume();
+                        }
+                    });
+        }
+        one.setSelected(true);
+        HBox box = new HBox(one, other);
+        box.getStyleClass().addAll("switches", style);
+        box.setAlignment(Pos.CENTER);
+        return box;
+    }
+
+    void viewing(boolean lineUpShown) {
+        (lineUpShown ? lineUp : board).setSelected(true);
+    }
+
+    private void refresh() {
+        name.setText(editor.draft().value().set().name());
+        state.setText(editor.status().value().isModified() ? "not saved" : "");
+        (editor.units().value() == Units.MM ? mm : inch).setSelected(true);
+    }
+}

@@ -1,0 +1,133 @@
+package haftline.ui.board;
+
+import haftline.handle.Handle;
+import haftline.ui.model.View;
+import java.nio.IntBuffer;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.PixelBuffer;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+
+/** Paints a scene on a canvas. */
+public final class BoardPainter {
+    /** Room beside the wood in the picture of pixels, mm. */
+    private static final double BESIDE = 0.5;
+
+    /** Two pictures in turn: one may still be on its way to the screen. */
+    private final WritableImage[] pictures = new WritableImage[2];
+
+    private final int[][] pixels = new int[2][];
+    private final PixelBuffer<?>[] buffers = new PixelBuffer<?>[2];
+    private int turn;
+    private Drawn drawn;
+
+    /** What the pixels show, so that they are made anew only where they must. */
+    private record Drawn(
+            Handle handle,
+            Object palette,
+            double scale,
+            double startX,
+            int width,
+            int height,
+            int axisRow) {}
+
+    /**
+     * Paints everything.
+     *
+     * @param gc the canvas
+     * @param scene what is shown
+     * @param width width of the canvas, px
+     * @param height its height, px
+     * @param view where the piece stands
+     * @param density device pixels a pixel
+     */
+    public void paint(
+            GraphicsContext gc,
+            BoardScene scene,
+            double width,
+            double height,
+            View view,
+            double density) {
+        Sheet sheet = new Sheet(width, height);
+        Pen pen = new Pen(gc);
+        RulerPainter.ground(pen, scene, sheet, view);
+        gc.save();
+        gc.beginPath();
+        gc.rect(0, Sheet.RULER, width, sheet.curvesTop() - Sheet.RULER);
+        gc.clip();
+        surface(gc, scene, sheet, view, density);
+        new LinePainter(pen, scene, view).paint();
+        new DimensionPainter(pen, scene, sheet, view).paint();
+        gc.restore();
+        new CurvePainter(pen, scene, sheet, view).paint();
+        NodePainter.place(pen, scene, view, sheet);
+        NodePainter.paint(pen, scene, view);
+        RulerPainter.ruler(pen, scene, sheet, view);
+    }
+
+    private void surface(
+            GraphicsContext gc, BoardScene scene, Sheet sheet, View view, double density) {
+        Handle handle = scene.handle();
+        double left = Math.max(0, Math.floor(view.px(handle.ferruleFaceX() - BESIDE)));
+        double end = handle.buttX() + handle.lengths().capMm() + BESIDE;
+        double right = Math.min(sheet.width(), Math.ceil(view.px(end)));
+        double radius =
+                Math.max(
+                                handle.outline().greatest().r(),
+                                handle.brief().kit().ferrule().outside().greatest() / 2)
+                        + BESIDE;
+        double axis = Math.round(view.axisY());
+        double top = Math.max(0, Math.floor(axis - radius * view.scale()));
+        double bottom = Math.min(sheet.curvesTop(), Math.ceil(axis + radius * view.scale()));
+        int width = (int) Math.ceil((right - left) * density);
+        int height = (int) Math.ceil((bottom - top) * density);
+        int axisRow = (int) Math.round((axis - top) * density);
+        if (width <= 0 || height <= 0 || axisRow < 0 || axisRow > height) {
+            return;
+        }
+        double startX = view.mm(left + 0.5 / density);
+        Drawn wanted =
+                new Drawn(
+                        handle,
+                        scene.palette(),
+                        view.scale() * density,
+                        startX,
+                        width,
+                        height,
+                        axisRow);
+        if (!wanted.equals(drawn)) {
+            turn = 1 - turn;
+            PixelBuffer<IntBuffer> buffer = buffer(width, height);
+            PieceRaster raster =
+                    new PieceRaster(handle, scene.palette(), PieceRaster.Below.SECTION);
+            raster.paint(
+                    startX,
+                    view.scale() * density,
+                    new PieceRaster.Size(width, height, axisRow),
+                    (int) Math.max(1, Math.round(density)),
+                    pixels[turn]);
+            buffer.updateBuffer(b -> new Rectangle2D(0, 0, width, height));
+            drawn = wanted;
+        }
+        gc.drawImage(pictures[turn], left, top, width / density, height / density);
+    }
+
+    @SuppressWarnings("unchecked")
+    private PixelBuffer<IntBuffer> buffer(int width, int height) {
+        WritableImage picture = pictures[turn];
+        if (picture == null || picture.getWidth() != width || picture.getHeight() != height) {
+            pixels[turn] = new int[width * height];
+            PixelBuffer<IntBuffer> made =
+                    new PixelBuffer<>(
+                            width,
+                            height,
+                            IntBuffer.wrap(pixels[turn]),
+                            PixelFormat.getIntArgbPreInstance());
+            buffers[turn] = made;
+            pictures[turn] = new WritableImage(made);
+            return made;
+        }
+        return (PixelBuffer<IntBuffer>) buffers[turn];
+    }
+}

@@ -1,0 +1,361 @@
+package haftline.ui.board;
+
+import haftline.edit.Worked;
+import haftline.figures.Figures;
+import haftline.findings.Finding;
+import haftline.ui.model.BoardModel;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Hit;
+import haftline.ui.model.View;
+import haftline.ui.model.Watched;
+import haftline.ui.theme.Palette;
+import haftline.ui.words.Shown;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Point2D;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.ContextMenuEvent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
+import javafx.util.Duration;
+
+/** The board as a control: paints the piece at hand and gives the hand's doings to the model. */
+public final class BoardPane extends Region {
+    private static final PseudoClass AT_WORK = PseudoClass.getPseudoClass("at-work");
+
+    /** How near the pointer must be to a node, px. */
+    private static final double REACH = 12;
+
+    private static final double WHEEL_ZOOM = 1.0015;
+    private static final double KEY_ZOOM = 1.25;
+    private static final double PAN_STEP = 40;
+
+    /** What an arrow key moves a node by, mm; ten times that with Shift. */
+    private static final double NUDGE = 0.1;
+
+    private final EditorModel editor;
+    private final BoardModel model;
+    private final Watched<Optional<Finding>> chosen;
+    private final Watched<Palette> palette;
+    private final Canvas canvas = new Canvas();
+    private final BoardPainter painter = new BoardPainter();
+    private final CrossHair crossHair = new CrossHair();
+    private final Tooltip why = new Tooltip();
+    private final BoardMenu menu;
+    private boolean stale = true;
+    private boolean panning;
+    private boolean moved;
+    private double pressX;
+    private double pressY;
+
+    /**
+     * A board.
+     *
+     * @param editor what all views share
+     * @param model what is done on the board
+     * @param chosen the finding whose place is shown
+     * @param palette colours of the theme
+     */
+    public BoardPane(
+            EditorModel editor,
+            BoardModel model,
+            Watched<Optional<Finding>> chosen,
+            Watched<Palette> palette) {
+        this.editor = editor;
+        this.model = model;
+        this.chosen = chosen;
+        this.palette = palette;
+        menu = new BoardMenu(model);
+        getStyleClass().add("board");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setMinSize(200, 120);
+        canvas.setMouseTransparent(true);
+        why.setShowDelay(Duration.millis(150));
+        getChildren().addAll(canvas, crossHair.line(), crossHair.card());
+        setOnMouseMoved(this::hover);
+        setOnMouseExited(event -> leave());
+        setOnMousePressed(this::press);
+        setOnMouseDragged(this::drag);
+        setOnMouseReleased(event -> release());
+        setOnMouseClicked(this::click);
+        setOnScroll(this::scroll);
+        setOnKeyPressed(this::keyDown);
+        setOnKeyReleased(event -> model.endNudge());
+        setOnContextMenuRequested(this::context);
+        focusedProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            pseudoClassStateChanged(AT_WORK, is);
+                            model.endNudge();
+                        });
+        editor.drawn().watch(drawn -> stale());
+        editor.units().watch(units -> stale());
+        editor.piece().watch(piece -> leave());
+        model.viewpoint().view().watch(view -> stale());
+        model.selected().watch(selected -> stale());
+        model.hovered().watch(hovered -> stale());
+        chosen.watch(finding -> stale());
+        palette.watch(theme -> stale());
+    }
+
+    private void stale() {
+        stale = true;
+        setNeedsLayout(true);
+    }
+
+    /** Brings the whole piece back into sight. */
+    public void fit() {
+        model.viewpoint().fit();
+    }
+
+    /**
+     * Larger or smaller about the middle.
+     *
+     * @param in whether larger
+     */
+    public void zoom(boolean in) {
+        model.viewpoint().zoom(in ? KEY_ZOOM : 1 / KEY_ZOOM, getWidth() / 2, getHeight() / 2);
+    }
+
+    /**
+     * Pixel of a node, for pointing at it.
+     *
+     * @param name the node
+     * @return x and y within the board, or empty
+     */
+    public Optional<Point2D> pixelOf(String name) {
+        View view = model.viewpoint().view().value();
+        return model.node(name).map(n -> new Point2D(view.px(n.x()), view.py(n.radiusMm())));
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double width = Math.floor(getWidth());
+        double height = Math.floor(getHeight());
+        if (canvas.getWidth() != width || canvas.getHeight() != height) {
+            canvas.setWidth(width);
+            canvas.setHeight(height);
+            crossHair.hide();
+            stale = true;
+            model.viewpoint().resize(new Sheet(width, height).area());
+        }
+        if (stale) {
+            stale = false;
+            paint(width, height);
+        }
+    }
+
+    private void paint(double width, double height) {
+        Optional<Figures> figures = editor.drawn().value().flatMap(Worked::figures);
+        if (figures.isEmpty() || width < 1 || height < 1) {
+            canvas.getGraphicsContext2D().clearRect(0, 0, width, height);
+            return;
+        }
+        setAccessibleText(
+                "Board with "
+                        + editor.piece().value()
+                        + ". N and P choose a node, arrow keys move it, Delete removes it");
+        BoardScene scene =
+                new BoardScene(
+                        figures.get(),
+                        model.selected().value(),
+                        hoveredNode(),
+                        chosen.value(),
+                        editor.units().value(),
+                        palette.value());
+        View view = model.viewpoint().view().value();
+        painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
+    }
+
+    private Optional<String> hoveredNode() {
+        return model.hovered()
+                .value()
+                .flatMap(
+                        hit ->
+                                hit instanceof Hit.OnNode on
+                                        ? Optional.of(on.name())
+                                        : Optional.empty());
+    }
+
+    private double density() {
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : getScene().getWindow().getRenderScaleX();
+    }
+
+    private void hover(MouseEvent event) {
+        model.hover(event.getX(), event.getY(), REACH);
+        Optional<Hit> hit = model.hovered().value();
+        String fixed = hit.map(h -> h instanceof Hit.OnNode on ? on.fixedBy() : "").orElse("");
+        setCursor(
+                hit.isEmpty() ? Cursor.CROSSHAIR : fixed.isEmpty() ? Cursor.HAND : Cursor.DEFAULT);
+        explain(fixed, event);
+        read(event.getX(), event.getY());
+    }
+
+    /** Says why a fixed end does not move. */
+    private void explain(String fixedBy, MouseEvent event) {
+        if (fixedBy.isEmpty()) {
+            why.hide();
+            return;
+        }
+        why.setText("Does not move: " + fixedBy);
+        if (!why.isShowing() && getScene() != null && getScene().getWindow() != null) {
+            why.show(this, event.getScreenX() + 14, event.getScreenY() + 14);
+        }
+    }
+
+    private void read(double px, double py) {
+        if (py < Sheet.RULER) {
+            crossHair.hide();
+        } else {
+            Shown shown = new Shown(editor.units().value());
+            crossHair.show(px, model.readOut(px), shown, getWidth(), getHeight());
+        }
+    }
+
+    private void leave() {
+        crossHair.hide();
+        why.hide();
+        model.hovered().set(Optional.empty());
+    }
+
+    private void press(MouseEvent event) {
+        requestFocus();
+        menu.hide();
+        pressX = event.getX();
+        pressY = event.getY();
+        moved = false;
+        if (event.getButton() == MouseButton.PRIMARY) {
+            panning = model.press(pressX, pressY, REACH).isEmpty();
+        } else if (event.getButton() == MouseButton.MIDDLE) {
+            panning = true;
+        }
+    }
+
+    private void drag(MouseEvent event) {
+        double dx = event.getX() - pressX;
+        double dy = event.getY() - pressY;
+        moved |= Math.hypot(dx, dy) > 2;
+        if (model.isDragging()) {
+            model.dragTo(event.getX(), event.getY(), event.isAltDown());
+            read(crossHairX(event), event.getY());
+        } else if (panning && moved) {
+            leave();
+            setCursor(Cursor.MOVE);
+            model.viewpoint().pan(Math.round(dx), Math.round(dy));
+            pressX = event.getX();
+            pressY = event.getY();
+        }
+    }
+
+    /** The cross-hair stays on what is dragged. */
+    private double crossHairX(MouseEvent event) {
+        return model.selected()
+                .value()
+                .flatMap(this::pixelOf)
+                .map(Point2D::getX)
+                .orElse(event.getX());
+    }
+
+    private void release() {
+        panning = false;
+        model.release();
+    }
+
+    private void click(MouseEvent event) {
+        boolean twice = event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2;
+        boolean onPaper = event.getY() > Sheet.RULER;
+        if (twice && onPaper && !moved && model.hit(event.getX(), event.getY(), REACH).isEmpty()) {
+            model.addNode(event.getX());
+        }
+    }
+
+    private void context(ContextMenuEvent event) {
+        View view = model.viewpoint().view().value();
+        if (event.isKeyboardTrigger()) {
+            model.selected()
+                    .value()
+                    .flatMap(this::pixelOf)
+                    .map(this::localToScreen)
+                    .ifPresent(
+                            p ->
+                                    menu.showForNode(
+                                            this,
+                                            model.selected().value().orElseThrow(),
+                                            p.getX(),
+                                            p.getY()));
+        } else {
+            menu.show(
+                    this,
+                    model.hit(event.getX(), event.getY(), REACH),
+                    view.mm(event.getX()),
+                    event.getScreenX(),
+                    event.getScreenY());
+        }
+        event.consume();
+    }
+
+    private void scroll(ScrollEvent event) {
+        if (event.isShiftDown() || event.getDeltaX() != 0 && event.getDeltaY() == 0) {
+            double by = event.getDeltaX() != 0 ? event.getDeltaX() : event.getDeltaY();
+            model.viewpoint().pan(Math.round(by), 0);
+        } else {
+            model.viewpoint()
+                    .zoom(Math.pow(WHEEL_ZOOM, event.getDeltaY()), event.getX(), event.getY());
+        }
+        event.consume();
+    }
+
+    private void keyDown(KeyEvent event) {
+        if (event.isShortcutDown() || event.isAltDown()) {
+            return;
+        }
+        if (arrow(event) || command(event.getCode())) {
+            event.consume();
+        }
+    }
+
+    private boolean arrow(KeyEvent event) {
+        double step = event.isShiftDown() ? 10 * NUDGE : NUDGE;
+        KeyCode code = event.getCode();
+        double along = code == KeyCode.RIGHT ? step : code == KeyCode.LEFT ? -step : 0;
+        double across = code == KeyCode.UP ? step : code == KeyCode.DOWN ? -step : 0;
+        if (along == 0 && across == 0) {
+            return false;
+        }
+        if (model.selected().value().isPresent()) {
+            model.nudge(along, across);
+        } else {
+            model.viewpoint().pan(-Math.signum(along) * PAN_STEP, Math.signum(across) * PAN_STEP);
+        }
+        return true;
+    }
+
+    private boolean command(KeyCode code) {
+        switch (code) {
+            case DELETE, BACK_SPACE -> model.deleteSelected();
+            case ESCAPE -> {
+                if (model.isDragging()) {
+                    model.abandon();
+                } else {
+                    model.selected().set(Optional.empty());
+                }
+            }
+            case N -> model.selectNext(1);
+            case P -> model.selectNext(-1);
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,144 @@
+package haftline.ui.board;
+
+import haftline.curve.Outline;
+import haftline.curve.Segment;
+import haftline.handle.Bore;
+import haftline.handle.Handle;
+import haftline.handle.Rules;
+import haftline.parts.EndCap;
+import haftline.parts.Kit;
+import haftline.stock.Wood;
+import java.util.Arrays;
+import java.util.List;
+
+/** A handle read off at even steps along the axis; index i stands at {@code x(i)}. */
+final class Columns {
+    /** Marks a column where there is no wall to speak of. */
+    static final float NO_WALL = Float.MAX_VALUE;
+
+    final int count;
+    final float startX;
+    final float step;
+
+    /** Radius of the wood, tenon included; 0 beside it. */
+    final float[] wood;
+
+    /** dr/dx of the wood. */
+    final float[] slope;
+
+    /** Radius of the ferrule or cap outside; 0 beside them. */
+    final float[] metal;
+
+    /** Radius of the holes; 0 where there is none. */
+    final float[] bore;
+
+    /** Radius of tang or spigot; 0 beside them. */
+    final float[] shank;
+
+    /** Wall at the worst wander, mm. */
+    final float[] worst;
+
+    /** Wall without wander, mm. */
+    final float[] nominal;
+
+    /** Limit of the wall, mm. */
+    final float[] limit;
+
+    Columns(Handle handle, double startX, double step, int count) {
+        this.count = count;
+        this.startX = (float) startX;
+        this.step = (float) step;
+        wood = new float[count];
+        slope = new float[count];
+        metal = new float[count];
+        bore = new float[count];
+        shank = new float[count];
+        worst = new float[count];
+        nominal = new float[count];
+        limit = new float[count];
+        Arrays.fill(worst, NO_WALL);
+        Arrays.fill(nominal, NO_WALL);
+        readWood(handle.outline());
+        readMetal(handle);
+        readBores(handle);
+    }
+
+    float x(int i) {
+        return startX + i * step;
+    }
+
+    /** The first column at or behind a place, within the range. */
+    int at(double x) {
+        return (int) Math.max(0, Math.min(count, Math.ceil((x - startX) / step)));
+    }
+
+    private void readWood(Outline outline) {
+        List<Segment> segments = outline.segments();
+        for (Segment segment : segments) {
+            int to = at(segment.endX());
+            for (int i = at(segment.startX()); i < to; i++) {
+                double x = Math.min(segment.endX(), Math.max(segment.startX(), x(i)));
+                wood[i] = (float) segment.r(x);
+                double dr = segment.slope(x);
+                slope[i] = Double.isFinite(dr) ? (float) dr : -20;
+            }
+        }
+    }
+
+    private void readMetal(Handle handle) {
+        Kit kit = handle.brief().kit();
+        float ferrule = (float) kit.ferrule().outside().mean() / 2;
+        Arrays.fill(metal, at(handle.ferruleFaceX()), at(0), ferrule);
+        double seat = handle.fit().seatX();
+        double tip = handle.fit().tipX();
+        for (int i = at(seat); i < at(tip); i++) {
+            shank[i] = (float) kit.tang().envelopeMm(x(i) - seat) / 2;
+        }
+        kit.cap().ifPresent(cap -> readCap(handle, cap));
+    }
+
+    private void readCap(Handle handle, EndCap cap) {
+        double butt = handle.buttX();
+        double head = cap.headThickness().mean();
+        double radius = cap.headDiameter().mean() / 2;
+        for (int i = at(butt); i < at(butt + head); i++) {
+            double t = (x(i) - butt) / head;
+            metal[i] =
+                    (float)
+                            (cap.form() == EndCap.Form.DOMED
+                                    ? radius * Math.sqrt(Math.max(0, 1 - t * t))
+                                    : radius);
+        }
+        Arrays.fill(
+                shank,
+                at(butt - cap.spigotLength().mean()),
+                at(butt),
+                (float) cap.spigotDiameter().mean() / 2);
+    }
+
+    private void readBores(Handle handle) {
+        Rules.Walls rules = handle.brief().rules().walls();
+        boolean isWood = handle.brief().stock() instanceof Wood;
+        double tenon = isWood ? rules.tenonWoodMm() : rules.tenonPlasticMm();
+        double body = isWood ? rules.bodyWoodMm() : rules.bodyPlasticMm();
+        readBore(handle, handle.tangBore(), tenon, body);
+        handle.capBore().ifPresent(cap -> readBore(handle, cap, rules.capMm(), rules.capMm()));
+    }
+
+    private void readBore(Handle handle, Bore made, double tenonLimit, double bodyLimit) {
+        double tip = made.xAt(made.reachMm());
+        int from = at(Math.min(made.faceX(), tip));
+        int to = at(Math.max(made.faceX(), tip));
+        for (int i = from; i < to; i++) {
+            float radius = (float) made.radiusAt(x(i));
+            bore[i] = Math.max(bore[i], radius);
+            if (wood[i] > 0 && radius > 0) {
+                float thick = wood[i] - radius;
+                float thin = thick - (float) handle.wander().at(made.depthAt(x(i)));
+                nominal[i] = Math.min(nominal[i], thick);
+                worst[i] = Math.min(worst[i], thin);
+                limit[i] = (float) (x(i) < 0 ? tenonLimit : bodyLimit);
+            }
+        }
+    }
+}

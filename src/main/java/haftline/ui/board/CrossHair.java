@@ -1,0 +1,99 @@
+package haftline.ui.board;
+
+import haftline.ui.model.ReadOut;
+import haftline.ui.words.Shown;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Line;
+
+/** The line through ruler, piece and curves, and the card with what it reads. */
+final class CrossHair {
+    private static final String[] NAMES = {
+        "from the shoulder", "diameter", "wall, at worst", "slope", "radius along"
+    };
+
+    private final Line line = new Line();
+    private final GridPane card = new GridPane();
+    private final Label first = new Label();
+    private final Label[] values = new Label[NAMES.length];
+
+    CrossHair() {
+        line.getStyleClass().add("cross-hair");
+        card.getStyleClass().add("readout");
+        for (Region node : new Region[] {card}) {
+            node.setMouseTransparent(true);
+            node.setManaged(false);
+        }
+        line.setMouseTransparent(true);
+        line.setManaged(false);
+        for (int i = 0; i < NAMES.length; i++) {
+            Label name = i == 0 ? first : new Label(NAMES[i]);
+            name.getStyleClass().add("readout-label");
+            values[i] = new Label();
+            values[i].getStyleClass().add("readout-value");
+            card.addRow(i, name, values[i]);
+        }
+        hide();
+    }
+
+    Line line() {
+        return line;
+    }
+
+    GridPane card() {
+        return card;
+    }
+
+    void hide() {
+        line.setVisible(false);
+        card.setVisible(false);
+    }
+
+    boolean isShown() {
+        return line.isVisible();
+    }
+
+    /**
+     * Shows what is read at a pixel.
+     *
+     * @param px from the left
+     * @param read what is there, or empty beside the wood
+     */
+    void show(double px, Optional<ReadOut> read, Shown shown, double width, double height) {
+        if (read.isEmpty()) {
+            hide();
+            return;
+        }
+        ReadOut at = read.get();
+        line.setStartX(Pen.sharp(px));
+        line.setEndX(Pen.sharp(px));
+        line.setStartY(Sheet.RULER);
+        line.setEndY(height);
+        first.setText(at.xMm() < 0 ? "before the shoulder" : NAMES[0]);
+        values[0].setText(shown.length(Math.abs(at.xMm())));
+        values[1].setText(shown.length(at.diameterMm()));
+        values[2].setText(
+                at.wallMm().isEmpty()
+                        ? "solid"
+                        : shown.wall(Math.max(0, at.wallMm().getAsDouble())));
+        values[3].setText(shown.angle(at.slopeDeg()));
+        values[4].setText(bend(at, shown));
+        line.setVisible(true);
+        card.setVisible(true);
+        card.applyCss();
+        double wide = card.prefWidth(-1);
+        double tall = card.prefHeight(wide);
+        double x = px + 18 + wide < width ? px + 14 : px - 14 - wide;
+        card.resizeRelocate(Math.round(Math.max(4, x)), Sheet.RULER + 6, wide, tall);
+    }
+
+    private static String bend(ReadOut at, Shown shown) {
+        if (at.bendRadiusMm().isEmpty()) {
+            return "straight";
+        }
+        double radius = at.bendRadiusMm().getAsDouble();
+        return shown.length(Math.abs(radius), 0) + (radius > 0 ? " hollow" : " round");
+    }
+}

@@ -1,0 +1,239 @@
+package haftline.ui.board;
+
+import haftline.figures.Wall;
+import haftline.figures.Zone;
+import haftline.ui.model.View;
+import haftline.ui.theme.Palette;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+
+/** Wall and diameter over the same x as the piece above them. */
+final class CurvePainter {
+    private static final double SHOWN_LIMITS = 2.6;
+
+    private final Pen pen;
+    private final BoardScene scene;
+    private final Sheet sheet;
+    private final View view;
+    private final GraphicsContext gc;
+    private final Palette palette;
+
+    CurvePainter(Pen pen, BoardScene scene, Sheet sheet, View view) {
+        this.pen = pen;
+        this.scene = scene;
+        this.sheet = sheet;
+        this.view = view;
+        gc = pen.gc;
+        palette = scene.palette();
+    }
+
+    void paint() {
+        if (!sheet.hasCurves()) {
+            return;
+        }
+        gc.setFill(palette.panel().deriveColor(0, 1, 1, 0.82));
+        gc.fillRect(0, sheet.curvesTop(), sheet.width(), sheet.height() - sheet.curvesTop());
+        pen.style(palette.line(), 1);
+        pen.line(0, sheet.curvesTop() + 0.5, sheet.width(), sheet.curvesTop() + 0.5);
+        int count = (int) Math.max(2, Math.ceil(sheet.width()));
+        Columns columns = new Columns(scene.handle(), view.mm(0.5), 1 / view.scale(), count);
+        wall(columns);
+        diameter(columns);
+    }
+
+    private void wall(Columns columns) {
+        double most = 0;
+        for (int i = 0; i < columns.count; i++) {
+            if (columns.worst[i] != Columns.NO_WALL) {
+                most = Math.max(most, columns.limit[i]);
+            }
+        }
+        double top = sheet.wallTop();
+        double bottom = sheet.wallBottom();
+        pen.text(
+                "wall over the bores, at the worst wander; dotted: as drilled true",
+                10,
+                sheet.curvesTop() + 16,
+                palette.soft(),
+                TextAlignment.LEFT);
+        if (most == 0) {
+            return;
+        }
+        // Room for the wall up to a few times its limit; ampler ones run out at the top.
+        double scale = (bottom - top) / (most * SHOWN_LIMITS);
+        pen.style(palette.line(), 1);
+        pen.line(0, Pen.sharp(bottom), sheet.width(), Pen.sharp(bottom));
+        shortfall(columns, bottom, scale);
+        limits(columns, bottom, scale);
+        curve(columns, columns.nominal, bottom, scale, palette.soft(), 1, 2, 3);
+        curve(columns, columns.worst, bottom, scale, palette.ink(), 1.7);
+        least(bottom, scale);
+    }
+
+    /** What is missing to the limit: filled and ruled upright, so that it reads without colour. */
+    private void shortfall(Columns columns, double bottom, double scale) {
+        gc.setFill(palette.stop().deriveColor(0, 1, 1, 0.22));
+        pen.style(palette.stop(), 1);
+        int i = 0;
+        while (i < columns.count) {
+            if (!isShort(columns, i)) {
+                i++;
+                continue;
+            }
+            int from = i;
+            while (i < columns.count && isShort(columns, i)) {
+                i++;
+            }
+            gc.beginPath();
+            gc.moveTo(from, bottom - columns.limit[from] * scale);
+            for (int k = from; k < i; k += 2) {
+                gc.lineTo(k, bottom - columns.limit[k] * scale);
+            }
+            for (int k = i - 1; k >= from; k -= 2) {
+                gc.lineTo(k, bottom - Math.max(0, columns.worst[k]) * scale);
+            }
+            gc.closePath();
+            gc.fill();
+            for (int k = from + 2; k < i; k += 4) {
+                pen.line(
+                        k + 0.5,
+                        bottom - columns.limit[k] * scale,
+                        k + 0.5,
+                        bottom - Math.max(0, columns.worst[k]) * scale);
+            }
+        }
+    }
+
+    private static boolean isShort(Columns columns, int i) {
+        return columns.worst[i] != Columns.NO_WALL && columns.worst[i] < columns.limit[i];
+    }
+
+    private void limits(Columns columns, double bottom, double scale) {
+        int i = 0;
+        double lastEnd = -100;
+        while (i < columns.count) {
+            if (columns.worst[i] == Columns.NO_WALL) {
+                i++;
+                continue;
+            }
+            int from = i;
+            float limit = columns.limit[i];
+            while (i < columns.count
+                    && columns.worst[i] != Columns.NO_WALL
+                    && columns.limit[i] == limit) {
+                i++;
+            }
+            double y = Pen.sharp(bottom - limit * scale);
+            pen.dashed(palette.stop(), 1, 6, 4);
+            pen.line(from, y, i, y);
+            gc.setLineDashes();
+            String text = "limit " + scene.shown().length(limit);
+            boolean last = i >= columns.count || columns.worst[i] == Columns.NO_WALL;
+            boolean room = i + Pen.width(text) + 60 < sheet.width();
+            if (last && (room || from - Pen.width(text) - 8 < lastEnd)) {
+                pen.text(text, i + 6, y + 4, palette.stop(), TextAlignment.LEFT);
+            } else if (from - Pen.width(text) - 8 > lastEnd) {
+                pen.text(text, from - 6, y + 4, palette.stop(), TextAlignment.RIGHT);
+            }
+            lastEnd = i + Pen.width(text) + 8;
+        }
+    }
+
+    private void curve(
+            Columns columns,
+            float[] values,
+            double bottom,
+            double scale,
+            Color colour,
+            double width,
+            double... dashes) {
+        pen.dashed(colour, width, dashes);
+        boolean open = false;
+        gc.beginPath();
+        for (int i = 0; i < columns.count; i++) {
+            if (values[i] == Columns.NO_WALL || bottom - values[i] * scale < sheet.wallTop()) {
+                open = false;
+                continue;
+            }
+            double y = bottom - Math.max(0, values[i]) * scale;
+            if (open) {
+                gc.lineTo(i + 0.5, y);
+            } else {
+                gc.moveTo(i + 0.5, y);
+                open = true;
+            }
+            // Every third pixel is fine enough for a smooth curve; steps keep theirs.
+            boolean smooth =
+                    i + 4 < columns.count
+                            && values[i + 3] != Columns.NO_WALL
+                            && values[i + 4] != Columns.NO_WALL
+                            && Math.abs(values[i + 3] - values[i]) * scale < 3;
+            i += smooth ? 2 : 0;
+        }
+        gc.stroke();
+        gc.setLineDashes();
+    }
+
+    private void least(double bottom, double scale) {
+        for (Wall wall : scene.figures().walls()) {
+            double x = view.px(wall.atX());
+            double y = bottom - Math.max(0, wall.worstMm()) * scale;
+            boolean kept = wall.marginMm() >= 0;
+            Color colour = kept ? palette.good() : palette.stop();
+            gc.setFill(colour);
+            if (kept) {
+                gc.fillOval(x - 3.5, y - 3.5, 7, 7);
+            } else {
+                gc.fillPolygon(
+                        new double[] {x - 5, x + 5, x}, new double[] {y + 9, y + 9, y + 1}, 3);
+            }
+            // The label keeps clear of the limit's line.
+            double clear = y - bottom + wall.limitMm() * scale;
+            double low = kept ? (clear < -13 ? y + 12 : y - 7) : y + 13;
+            pen.text(
+                    scene.shown().wall(wall.worstMm()),
+                    wall.zone() == Zone.TENON ? x - 8 : x + 8,
+                    Math.min(bottom - 3, wall.zone() == Zone.TENON && !kept ? y + 15 : low),
+                    colour,
+                    wall.zone() == Zone.TENON ? TextAlignment.RIGHT : TextAlignment.LEFT);
+        }
+    }
+
+    private void diameter(Columns columns) {
+        double top = sheet.diameterTop();
+        double bottom = sheet.diameterBottom();
+        double most = 2 * scene.handle().outline().greatest().r();
+        double scale = (bottom - top) / (most * 1.05);
+        pen.text("diameter", 10, sheet.wallBottom() + 16, palette.soft(), TextAlignment.LEFT);
+        pen.style(palette.line(), 1);
+        pen.line(0, Pen.sharp(bottom), sheet.width(), Pen.sharp(bottom));
+        pen.style(palette.ink(), 1.7);
+        gc.beginPath();
+        int from = columns.at(0);
+        int to = columns.at(scene.handle().buttX());
+        for (int i = from; i < to; i += Math.abs(columns.slope[i]) > 0.5 ? 1 : 3) {
+            double y = bottom - 2 * columns.wood[i] * scale;
+            if (i == from) {
+                gc.moveTo(i + 0.5, y);
+            } else {
+                gc.lineTo(i + 0.5, y);
+            }
+        }
+        if (to > from) {
+            gc.lineTo(to - 0.5, bottom - 2 * columns.wood[to - 1] * scale);
+        }
+        gc.stroke();
+        var swell = scene.handle().outline().greatest();
+        double x = view.px(swell.x());
+        double y = bottom - 2 * swell.r() * scale;
+        pen.gc.setFill(palette.ink());
+        pen.gc.fillOval(x - 2.5, y - 2.5, 5, 5);
+        pen.text(
+                "⌀ " + scene.shown().length(2 * swell.r()),
+                x,
+                y + 16,
+                palette.ink(),
+                TextAlignment.CENTER);
+    }
+}

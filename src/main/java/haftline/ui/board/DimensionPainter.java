@@ -1,0 +1,169 @@
+package haftline.ui.board;
+
+import haftline.handle.Bore;
+import haftline.handle.Handle;
+import haftline.handle.PlacedNode;
+import haftline.ui.model.View;
+import haftline.ui.theme.Palette;
+import haftline.ui.words.Shown;
+import java.util.List;
+import javafx.scene.text.TextAlignment;
+
+/** Dimensions in the drawing office's manner (ISO 129-1), and the point of balance. */
+final class DimensionPainter {
+    private static final double OVERSHOOT = 4;
+
+    /** Diameters of nodes closer than this are lifted over each other, px. */
+    private static final double APART = 62;
+
+    private final Pen pen;
+    private final BoardScene scene;
+    private final Sheet sheet;
+    private final View view;
+    private final Palette palette;
+    private final Handle handle;
+    private final Shown shown;
+
+    DimensionPainter(Pen pen, BoardScene scene, Sheet sheet, View view) {
+        this.pen = pen;
+        this.scene = scene;
+        this.sheet = sheet;
+        this.view = view;
+        palette = scene.palette();
+        handle = scene.handle();
+        shown = scene.shown();
+    }
+
+    void paint() {
+        double radius = greatest();
+        double end = handle.buttX() + handle.lengths().capMm();
+        double over = view.py(radius) - 52;
+        along(handle.ferruleFaceX(), end, over, radius, "", handle.lengths().overallMm());
+        double under = view.py(-radius) + 24;
+        Bore bore = handle.tangBore();
+        double depth = bore.deepest().depthMm();
+        along(
+                bore.faceX(),
+                bore.xAt(depth),
+                under,
+                -radius,
+                "bore ⌀ " + number(bore.deepest().diameterMm()) + ", ",
+                depth);
+        handle.capBore()
+                .ifPresent(
+                        cap ->
+                                along(
+                                        cap.xAt(cap.deepest().depthMm()),
+                                        cap.faceX(),
+                                        under,
+                                        -radius,
+                                        "",
+                                        cap.deepest().depthMm()));
+        along(0, handle.buttX(), under + 26, -radius, "", handle.lengths().visibleWoodMm());
+        balance(under + 58);
+        diameters();
+    }
+
+    private double greatest() {
+        return Math.max(
+                handle.outline().greatest().r(),
+                handle.brief().kit().ferrule().outside().greatest() / 2);
+    }
+
+    private String number(double mm) {
+        return shown.length(mm);
+    }
+
+    /** One length along the axis; its arrows stand outside where there is no room between them. */
+    private void along(double x0, double x1, double y, double radius, String lead, double mm) {
+        double a = Pen.sharp(view.px(Math.min(x0, x1)));
+        double b = Pen.sharp(view.px(Math.max(x0, x1)));
+        double line = Pen.sharp(y);
+        double from = view.py(radius) + (radius > 0 ? -6 : 6);
+        double to = line + (radius > 0 ? -OVERSHOOT : OVERSHOOT);
+        String text = lead + number(mm);
+        pen.style(palette.soft(), 1);
+        pen.line(a, from, a, to);
+        pen.line(b, from, b, to);
+        pen.gc.setFill(palette.soft());
+        double width = Pen.width(text);
+        if (b - a > width + 34) {
+            pen.line(a, line, b, line);
+            pen.arrow(a, line, -1);
+            pen.arrow(b, line, 1);
+            pen.patched(text, (a + b) / 2, line + 4, palette.ink(), palette.paper());
+        } else {
+            pen.line(a - 16, line, b + 16, line);
+            pen.arrow(a, line, 1);
+            pen.arrow(b, line, -1);
+            boolean right = b + 24 + width < sheet.width();
+            pen.text(
+                    text,
+                    right ? b + 20 : a - 20,
+                    line + 4,
+                    palette.ink(),
+                    right ? TextAlignment.LEFT : TextAlignment.RIGHT);
+        }
+    }
+
+    private void diameters() {
+        List<PlacedNode> nodes = handle.nodes();
+        double lastX = Double.NEGATIVE_INFINITY;
+        boolean lifted = false;
+        for (PlacedNode node : nodes) {
+            double x = view.px(node.x());
+            lifted = x - lastX < APART && !lifted;
+            lastX = x;
+            boolean end = !node.isFree();
+            double lift = lifted ? 28 : 14;
+            double y = view.py(node.radiusMm()) - lift;
+            if (y < Sheet.RULER + 12) {
+                continue;
+            }
+            double shift = !end ? 0 : node.x() <= 0 ? -22 : 24;
+            if (lifted) {
+                pen.style(palette.soft(), 0.8);
+                pen.line(Pen.sharp(x), y + 3, Pen.sharp(x), y + lift - 7);
+            }
+            pen.patched(
+                    "⌀ " + number(2 * node.radiusMm()),
+                    x + shift,
+                    y,
+                    palette.ink(),
+                    palette.paper());
+        }
+    }
+
+    /** A knife edge under the point of balance, and the band where it is wanted. */
+    private void balance(double y) {
+        double face = handle.ferruleFaceX();
+        double at = scene.figures().balance().fromFerruleFaceMm();
+        double low = handle.brief().rules().balance().lowMm();
+        double high = handle.brief().rules().balance().highMm();
+        boolean met = at >= low && at <= high;
+        double x = view.px(face + at);
+        double a = view.px(face + low);
+        double b = view.px(face + high);
+        pen.gc.setFill(palette.good().deriveColor(0, 1, 1, 0.24));
+        pen.gc.fillRect(a, y, b - a, 9);
+        pen.style(palette.good(), 1.2);
+        pen.line(a, y - 2, a, y + 11);
+        pen.line(b, y - 2, b, y + 11);
+        pen.gc.setFill(met ? palette.good() : palette.near());
+        pen.gc.fillPolygon(new double[] {x - 8, x + 8, x}, new double[] {y + 10, y + 10, y - 4}, 3);
+        pen.style(palette.soft(), 0.8);
+        pen.dashed(palette.soft(), 0.8, 2, 3);
+        pen.line(Pen.sharp(x), view.py(-greatest()) + 6, Pen.sharp(x), y - 6);
+        pen.gc.setLineDashes();
+        String where = at < 0 ? " before the ferrule's face" : " behind the ferrule's face";
+        String text =
+                "balance "
+                        + shown.length(Math.abs(at))
+                        + where
+                        + (met ? ", within " : ", wanted within ")
+                        + shown.length(low)
+                        + " to "
+                        + shown.length(high);
+        pen.text(text, Math.max(b, x + 8) + 12, y + 9, palette.ink(), TextAlignment.LEFT);
+    }
+}

@@ -1,0 +1,90 @@
+package haftline.ui.board;
+
+import java.util.HashMap;
+import java.util.Map;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.shape.StrokeLineJoin;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
+
+/** Draws lines and lettering on the canvas, sharp on the pixels. */
+final class Pen {
+    static final Font SMALL = Font.font(11);
+    static final Font SMALL_BOLD = Font.font(null, FontWeight.BOLD, 11);
+
+    /** Widths of texts that come again in every frame. */
+    private static final Map<String, Double> WIDTHS = new HashMap<>();
+
+    private static final int MOST_WIDTHS = 4000;
+    private static final Text RULE = new Text();
+
+    final GraphicsContext gc;
+
+    Pen(GraphicsContext gc) {
+        this.gc = gc;
+        gc.setLineCap(StrokeLineCap.BUTT);
+        gc.setLineJoin(StrokeLineJoin.ROUND);
+        gc.setFont(SMALL);
+    }
+
+    /** The middle of a pixel, where a line one pixel wide is sharp. */
+    static double sharp(double v) {
+        return Math.floor(v) + 0.5;
+    }
+
+    void line(double x0, double y0, double x1, double y1) {
+        gc.strokeLine(x0, y0, x1, y1);
+    }
+
+    void style(Color colour, double width) {
+        gc.setStroke(colour);
+        gc.setLineWidth(width);
+        gc.setLineDashes();
+    }
+
+    void dashed(Color colour, double width, double... dashes) {
+        gc.setStroke(colour);
+        gc.setLineWidth(width);
+        gc.setLineDashes(dashes);
+    }
+
+    void text(String text, double x, double y, Color colour, TextAlignment align) {
+        gc.setTextAlign(align);
+        gc.setFill(colour);
+        gc.fillText(text, Math.round(x), Math.round(y));
+    }
+
+    /** Text with a patch of the ground under it, so that no line runs through it. */
+    void patched(String text, double x, double y, Color colour, Color ground) {
+        double half = width(text) / 2 + 4;
+        gc.setFill(ground);
+        gc.fillRect(Math.round(x - half), Math.round(y) - 10, Math.round(2 * half), 13);
+        text(text, x, y, colour, TextAlignment.CENTER);
+    }
+
+    static double width(String text) {
+        Double known = WIDTHS.get(text);
+        if (known == null) {
+            if (WIDTHS.size() > MOST_WIDTHS) {
+                WIDTHS.clear();
+            }
+            RULE.setFont(SMALL);
+            RULE.setText(text);
+            known = RULE.getLayoutBounds().getWidth();
+            WIDTHS.put(text, known);
+        }
+        return known;
+    }
+
+    /** A slim filled arrowhead of a dimension line (ISO 129-1), pointing along x. */
+    void arrow(double x, double y, double direction) {
+        gc.fillPolygon(
+                new double[] {x, x - direction * 8, x - direction * 8},
+                new double[] {y, y - 2.4, y + 2.4},
+                3);
+    }
+}

@@ -1,0 +1,80 @@
+package haftline.ui.board;
+
+import haftline.measure.NumberText;
+import haftline.measure.Units;
+import haftline.ui.model.View;
+import haftline.ui.theme.Palette;
+import javafx.scene.text.TextAlignment;
+
+/** Squared paper and the ruler along the top. */
+final class RulerPainter {
+    /** Numbers stand no closer than this, px. */
+    private static final double LEAST_GAP = 44;
+
+    private static final double[] MM_STEPS = {1, 2, 5, 10, 20, 50, 100, 200};
+    private static final double[] INCH_STEPS = {0.125, 0.25, 0.5, 1, 2, 4, 8};
+
+    private RulerPainter() {}
+
+    /** Distance of the ruler's numbers, mm. */
+    private static double step(View view, Units units) {
+        double[] steps = units == Units.MM ? MM_STEPS : INCH_STEPS;
+        for (double step : steps) {
+            if (step * units.millimetres() * view.scale() >= LEAST_GAP) {
+                return step * units.millimetres();
+            }
+        }
+        return steps[steps.length - 1] * units.millimetres();
+    }
+
+    static void ground(Pen pen, BoardScene scene, Sheet sheet, View view) {
+        Palette palette = scene.palette();
+        pen.gc.setFill(palette.paper());
+        pen.gc.fillRect(0, 0, sheet.width(), sheet.height());
+        double step = step(view, scene.units());
+        pen.style(palette.grid(), 1);
+        double first = Math.ceil(view.mm(0) / step) * step;
+        for (double x = first; view.px(x) < sheet.width(); x += step) {
+            double px = Pen.sharp(view.px(x));
+            pen.line(px, Sheet.RULER, px, sheet.height());
+        }
+        double bottom = sheet.curvesTop();
+        double low = Math.ceil(view.radius(bottom) / step) * step;
+        for (double r = low; view.py(r) > Sheet.RULER; r += step) {
+            double py = Pen.sharp(view.py(r));
+            pen.line(0, py, sheet.width(), py);
+        }
+    }
+
+    static void ruler(Pen pen, BoardScene scene, Sheet sheet, View view) {
+        Palette palette = scene.palette();
+        pen.gc.setFill(palette.margin());
+        pen.gc.fillRect(0, 0, sheet.width(), Sheet.RULER);
+        pen.style(palette.line(), 1);
+        pen.line(0, Sheet.RULER - 0.5, sheet.width(), Sheet.RULER - 0.5);
+        double step = step(view, scene.units());
+        int parts = scene.units() == Units.MM ? 5 : 4;
+        double unit = scene.units().millimetres();
+        pen.style(palette.soft(), 1);
+        long from = (long) Math.floor(view.mm(0) / step);
+        long to = (long) Math.ceil(view.mm(sheet.width()) / step);
+        for (long i = from; i <= to; i++) {
+            double px = Pen.sharp(view.px(i * step));
+            pen.line(px, Sheet.RULER - 9, px, Sheet.RULER - 1);
+            pen.text(
+                    NumberText.upTo(i * step / unit, 3),
+                    px,
+                    Sheet.RULER - 12,
+                    palette.soft(),
+                    TextAlignment.CENTER);
+            for (int k = 1; k < parts; k++) {
+                double small = Pen.sharp(view.px(i * step + k * step / parts));
+                pen.line(small, Sheet.RULER - 4, small, Sheet.RULER - 1);
+            }
+        }
+        String symbol = scene.units().symbol();
+        pen.gc.setFill(palette.margin());
+        pen.gc.fillRect(0, 0, Pen.width(symbol) + 14, Sheet.RULER - 1);
+        pen.text(symbol, 7, Sheet.RULER - 12, palette.ink(), TextAlignment.LEFT);
+    }
+}

@@ -1,0 +1,208 @@
+package haftline.ui.lineup;
+
+import haftline.figures.Figures;
+import haftline.handle.Handle;
+import haftline.set.Piece;
+import haftline.ui.board.PiecePicture;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Watched;
+import haftline.ui.theme.Palette;
+import haftline.ui.words.Shown;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.image.Image;
+import javafx.scene.layout.StackPane;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.TextAlignment;
+
+/** All pieces at one scale, shoulders under each other, so that the eye sees what differs. */
+public final class LineUpPane extends StackPane {
+    /** Room for names on the left and figures on the right, px. */
+    private static final double NAMES = 150;
+
+    private static final double FIGURES = 190;
+    private static final double MARGIN = 18;
+
+    /** Air over and under each piece, px. */
+    private static final double AIR = 34;
+
+    private static final Font NAME = Font.font(null, FontWeight.BOLD, 13);
+    private static final Font SMALL = Font.font(11);
+
+    private final EditorModel editor;
+    private final Watched<Palette> palette;
+    private final Runnable opened;
+    private final ListView<Piece> list = new ListView<>();
+    private double scale = 1;
+    private double shoulder;
+    private double widestMm;
+
+    /**
+     * The pieces of the open set in line.
+     *
+     * @param editor what all views share
+     * @param palette colours of the theme
+     * @param opened told when a piece is wanted on the board
+     */
+    public LineUpPane(EditorModel editor, Watched<Palette> palette, Runnable opened) {
+        this.editor = editor;
+        this.palette = palette;
+        this.opened = opened;
+        getStyleClass().add("line-up");
+        list.setId("line-up");
+        list.setAccessibleText("All pieces at one scale; Enter puts one on the board");
+        list.setCellFactory(view -> new Row());
+        list.setOnMouseClicked(
+                e -> {
+                    if (e.getClickCount() == 2) {
+                        open();
+                    }
+                });
+        list.setOnKeyPressed(
+                e -> {
+                    if (e.getCode() == javafx.scene.input.KeyCode.ENTER) {
+                        open();
+                    }
+                });
+        getChildren().add(list);
+        widthProperty().addListener(o -> refresh());
+        visibleProperty().addListener(o -> refresh());
+        editor.draft().watch(draft -> refresh());
+        editor.units().watch(units -> refresh());
+        palette.watch(theme -> refresh());
+    }
+
+    private void open() {
+        Piece piece = list.getSelectionModel().getSelectedItem();
+        if (piece != null) {
+            editor.choose(piece.name());
+            opened.run();
+        }
+    }
+
+    private void refresh() {
+        if (!isVisible() || getWidth() < NAMES + FIGURES + 100) {
+            return;
+        }
+        double front = 1;
+        double back = 1;
+        widestMm = 1;
+        for (Piece piece : editor.draft().value().set().pieces()) {
+            Figures figures = editor.document().worked(piece.name()).figures().orElse(null);
+            if (figures != null) {
+                Handle handle = figures.handle();
+                front = Math.max(front, -handle.ferruleFaceX());
+                back = Math.max(back, handle.buttX() + handle.lengths().capMm());
+                widestMm = Math.max(widestMm, 2 * PiecePicture.radius(handle));
+            }
+        }
+        double room = getWidth() - NAMES - FIGURES - 2 * MARGIN - 16;
+        scale = room / (front + back);
+        shoulder = NAMES + MARGIN + front * scale;
+        list.setFixedCellSize(Math.ceil(widestMm * scale + AIR));
+        list.getItems().setAll(editor.draft().value().set().pieces());
+        list.refresh();
+    }
+
+    private final class Row extends ListCell<Piece> {
+        private final Canvas canvas = new Canvas();
+
+        Row() {
+            setPrefWidth(0);
+        }
+
+        @Override
+        protected void updateItem(Piece piece, boolean empty) {
+            super.updateItem(piece, empty);
+            setText(null);
+            if (empty || piece == null) {
+                setGraphic(null);
+                return;
+            }
+            canvas.setWidth(Math.max(1, LineUpPane.this.getWidth() - 34));
+            canvas.setHeight(list.getFixedCellSize() - 10);
+            paint(piece);
+            setGraphic(canvas);
+        }
+
+        private void paint(Piece piece) {
+            GraphicsContext gc = canvas.getGraphicsContext2D();
+            double width = canvas.getWidth();
+            double height = canvas.getHeight();
+            double axis = Math.round(height / 2);
+            Palette p = palette.value();
+            gc.clearRect(0, 0, width, height);
+            gc.setTextAlign(TextAlignment.LEFT);
+            gc.setFill(p.ink());
+            gc.setFont(NAME);
+            gc.fillText(piece.name(), 4, axis - 2);
+            gc.setFont(SMALL);
+            gc.setFill(p.soft());
+            gc.fillText(
+                    editor.document().worked(piece.name()).brief().stock().name(),
+                    4,
+                    axis + 14,
+                    NAMES - 8);
+            gc.setStroke(p.soft());
+            gc.setLineWidth(1);
+            gc.setLineDashes(16, 3, 3, 3);
+            gc.strokeLine(NAMES, axis + 0.5, width - FIGURES, axis + 0.5);
+            gc.setLineDashes(3, 3);
+            gc.setStroke(p.line());
+            gc.strokeLine(Math.round(shoulder) + 0.5, 0, Math.round(shoulder) + 0.5, height);
+            gc.setLineDashes();
+            Figures figures = editor.document().worked(piece.name()).figures().orElse(null);
+            if (figures == null) {
+                gc.setFill(p.stop());
+                gc.fillText("cannot be drawn", shoulder + 8, axis - 8);
+                setAccessibleText(piece.name() + ", cannot be drawn");
+                return;
+            }
+            picture(gc, figures.handle(), axis, p);
+            figures(gc, figures, axis, width - FIGURES + 14, p.ink(), p.soft());
+            setAccessibleText(piece.name() + ", " + length(figures) + " long, " + swell(figures));
+        }
+
+        private void picture(GraphicsContext gc, Handle handle, double axis, Palette p) {
+            double density =
+                    LineUpPane.this.getScene() == null
+                            ? 1
+                            : LineUpPane.this.getScene().getWindow().getRenderScaleX();
+            Image image = PiecePicture.of(handle, p, scale * density);
+            double x = shoulder + handle.ferruleFaceX() * scale;
+            double w = image.getWidth() / density;
+            double h = image.getHeight() / density;
+            gc.drawImage(image, Math.round(x), axis - Math.round(h / 2), w, h);
+        }
+
+        private void figures(
+                GraphicsContext gc, Figures figures, double axis, double x, Color ink, Color soft) {
+            Shown shown = new Shown(editor.units().value());
+            String[] lines = {
+                length(figures) + " long",
+                swell(figures),
+                shown.mass(figures.balance().totalG())
+                        + ", balance "
+                        + shown.length(figures.balance().fromFerruleFaceMm())
+            };
+            for (int i = 0; i < lines.length; i++) {
+                gc.setFill(i == 0 ? ink : soft);
+                gc.fillText(lines[i], x, axis - 12 + 16 * i, FIGURES - 18);
+            }
+        }
+
+        private String length(Figures figures) {
+            return new Shown(editor.units().value()).length(figures.handle().lengths().overallMm());
+        }
+
+        private String swell(Figures figures) {
+            return "swell ⌀ "
+                    + new Shown(editor.units().value())
+                            .length(2 * figures.handle().outline().greatest().r());
+        }
+    }
+}

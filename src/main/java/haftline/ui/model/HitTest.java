@@ -1,0 +1,48 @@
+package haftline.ui.model;
+
+import haftline.handle.Handle;
+import haftline.handle.PlacedNode;
+import haftline.shape.Detail;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds what is under a pixel. */
+final class HitTest {
+    private HitTest() {}
+
+    /** The nearest node within reach, above or below the axis, else a detail. */
+    static Optional<Hit> of(Handle handle, View view, double px, double py, double reachPx) {
+        PlacedNode nearest = null;
+        double least = reachPx;
+        for (PlacedNode node : handle.nodes()) {
+            double dx = view.px(node.x()) - px;
+            double dy = (node.radiusMm() - Math.abs(view.radius(py))) * view.scale();
+            double distance = Math.hypot(dx, dy);
+            if (distance <= least) {
+                least = distance;
+                nearest = node;
+            }
+        }
+        return nearest == null
+                ? detail(handle, view, px, py, reachPx)
+                : Optional.of(new Hit.OnNode(nearest.name(), nearest.fixedBy()));
+    }
+
+    private static Optional<Hit> detail(
+            Handle handle, View view, double px, double py, double reachPx) {
+        double x = view.mm(px);
+        double wood = handle.lengths().visibleWoodMm();
+        List<Detail> details = handle.brief().shape().details();
+        for (int i = 0; i < details.size(); i++) {
+            Detail detail = details.get(i);
+            double away = Math.abs(x - detail.place().x(wood)) - detail.widthMm() / 2;
+            if (away <= 0) {
+                double off = handle.outline().r(x) - Math.abs(view.radius(py));
+                if (Math.abs(off) * view.scale() <= reachPx) {
+                    return Optional.of(new Hit.OnDetail(i, detail.kind()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

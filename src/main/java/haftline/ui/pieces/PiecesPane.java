@@ -1,0 +1,173 @@
+package haftline.ui.pieces;
+
+import haftline.edit.Worked;
+import haftline.figures.Figures;
+import haftline.findings.Gravity;
+import haftline.set.Piece;
+import haftline.ui.board.PiecePicture;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Watched;
+import haftline.ui.theme.Later;
+import haftline.ui.theme.Mark;
+import haftline.ui.theme.Palette;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The list of pieces; each is drawn as it now is, all at one scale. */
+public final class PiecesPane extends VBox {
+    private static final double PICTURE_WIDTH = 148;
+    private static final double PICTURE_HEIGHT = 46;
+    private static final double ROW = 92;
+    private static final int SCALED = 40;
+
+    private final EditorModel editor;
+    private final Watched<Palette> palette;
+    private final ListView<Piece> list = new ListView<>();
+    private double longestMm = 100;
+    private boolean filling;
+
+    /**
+     * The pieces of the open set.
+     *
+     * @param editor what all views share
+     * @param palette colours of the theme
+     */
+    public PiecesPane(EditorModel editor, Watched<Palette> palette) {
+        this.editor = editor;
+        this.palette = palette;
+        getStyleClass().add("pieces");
+        Label title = new Label("Pieces");
+        title.getStyleClass().add("panel-title");
+        title.setLabelFor(list);
+        list.setId("pieces");
+        list.setAccessibleText("Pieces of the set");
+        list.setFixedCellSize(ROW);
+        list.setCellFactory(view -> new Row());
+        list.getSelectionModel()
+                .selectedItemProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            if (!filling && is != null) {
+                                editor.choose(is.name());
+                            }
+                        });
+        VBox.setVgrow(list, Priority.ALWAYS);
+        getChildren().addAll(title, list);
+        Later later = new Later(this::fill);
+        editor.draft()
+                .watch(
+                        draft -> {
+                            // Pictures may come a moment behind a drag.
+                            if (editor.document().isInGesture()) {
+                                later.call();
+                            } else {
+                                fill();
+                            }
+                        });
+        editor.piece().watch(piece -> fill());
+        palette.watch(theme -> fill());
+        fill();
+    }
+
+    private List<Piece> pieces() {
+        return editor.draft().value().set().pieces();
+    }
+
+    private void fill() {
+        longestMm = 1;
+        // Beyond a few dozen pieces the scale is told well enough by the first ones.
+        pieces().stream()
+                .limit(SCALED)
+                .map(piece -> editor.document().worked(piece.name()))
+                .flatMap(worked -> worked.figures().stream())
+                .forEach(f -> longestMm = Math.max(longestMm, f.handle().lengths().overallMm()));
+        filling = true;
+        if (!list.getItems().equals(pieces())) {
+            list.getItems().setAll(pieces());
+        }
+        for (int i = 0; i < pieces().size(); i++) {
+            if (pieces().get(i).name().equals(editor.piece().value())) {
+                list.getSelectionModel().select(i);
+            }
+        }
+        filling = false;
+        list.refresh();
+    }
+
+    private static int count(Worked worked, Gravity gravity) {
+        return (int) worked.findings().stream().filter(f -> f.gravity() == gravity).count();
+    }
+
+    private final class Row extends ListCell<Piece> {
+        private final ImageView picture = new ImageView();
+        private final Label name = new Label();
+        private final Label note = new Label();
+        private final Mark mark = new Mark();
+        private final VBox box;
+
+        Row() {
+            HBox frame = new HBox(picture);
+            frame.setAlignment(Pos.CENTER_LEFT);
+            frame.setMinHeight(PICTURE_HEIGHT);
+            frame.setMaxHeight(PICTURE_HEIGHT);
+            Region gap = new Region();
+            HBox.setHgrow(gap, Priority.ALWAYS);
+            HBox line = new HBox(6, name, gap, mark);
+            line.setAlignment(Pos.CENTER_LEFT);
+            note.getStyleClass().add("small");
+            name.getStyleClass().add("piece-name");
+            box = new VBox(1, frame, line, note);
+            setPrefWidth(0);
+        }
+
+        @Override
+        protected void updateItem(Piece piece, boolean empty) {
+            super.updateItem(piece, empty);
+            setText(null);
+            if (empty || piece == null) {
+                setGraphic(null);
+                return;
+            }
+            Worked worked = editor.document().worked(piece.name());
+            name.setText(piece.name());
+            int stops = count(worked, Gravity.STOP);
+            int warnings = count(worked, Gravity.WARN);
+            mark.show(
+                    stops > 0
+                            ? Optional.of(Gravity.STOP)
+                            : warnings > 0 ? Optional.of(Gravity.WARN) : Optional.empty());
+            note.setText(
+                    worked.brief().stock().name()
+                            + (stops + warnings == 0
+                                    ? ""
+                                    : stops > 0
+                                            ? ", cannot be made"
+                                            : ", " + warnings + " to see"));
+            picture.setImage(null);
+            worked.figures().ifPresent(this::draw);
+            setAccessibleText(piece.name() + ", " + note.getText());
+            setGraphic(box);
+        }
+
+        private void draw(Figures figures) {
+            double density =
+                    getScene() == null || getScene().getWindow() == null
+                            ? 1
+                            : Math.max(1, getScene().getWindow().getRenderScaleX());
+            double tall = PICTURE_HEIGHT / (2 * PiecePicture.radius(figures.handle()));
+            double scale = Math.min(tall, PICTURE_WIDTH / longestMm) * density;
+            picture.setImage(PiecePicture.of(figures.handle(), palette.value(), scale));
+            picture.setFitWidth(picture.getImage().getWidth() / density);
+            picture.setPreserveRatio(true);
+        }
+    }
+}

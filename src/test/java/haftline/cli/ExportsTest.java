@@ -1,0 +1,134 @@
+package haftline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import haftline.curve.Outline;
+import haftline.measure.Units;
+import haftline.store.SetFile;
+import haftline.support.InLocale;
+import haftline.support.TagFile;
+import haftline.write.OutputFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/** The files that make writes. */
+class ExportsTest {
+    private static Map<String, String> demo() {
+        try {
+            ExaminedSet set = Examination.of(SetFile.read(Path.of(Run.DEMO)), Units.MM);
+            return texts(Exports.of(set, EnumSet.allOf(Format.class)).files());
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Map<String, String> texts(List<OutputFile> files) {
+        Map<String, String> texts = new TreeMap<>();
+        for (OutputFile file : files) {
+            texts.put(
+                    file.name(),
+                    new String(file.content(), java.nio.charset.StandardCharsets.UTF_8));
+        }
+        return texts;
+    }
+
+    @Test
+    void samplesInTheRepository_areWhatIsWrittenNow() throws IOException {
+        for (Map.Entry<String, String> file : demo().entrySet()) {
+            Path sample = Path.of("exports").resolve(file.getKey());
+            assertThat(Files.readString(sample))
+                    .as("%s; the main command writes it anew", sample)
+                    .isEqualTo(file.getValue());
+        }
+    }
+
+    @Test
+    void files_areTheSameFromRunToRunAndUnderAnyLocale() {
+        Map<String, String> usual = demo();
+        assertThat(usual).hasSize(20);
+        for (String tag : InLocale.TAGS) {
+            assertThat(InLocale.get(tag, ExportsTest::demo)).as(tag).isEqualTo(usual);
+        }
+    }
+
+    @Test
+    void profileInDxf_isOneClosedLoopAsLargeAsTheWood() {
+        List<ExaminedPiece> pieces = new ArrayList<>();
+        RandomHandles.of(7, 12)
+                .forEach(
+                        handle ->
+                                pieces.add(
+                                        new ExaminedPiece(
+                                                handle.brief(),
+                                                Optional.of(haftline.figures.Figures.of(handle)),
+                                                Optional.empty(),
+                                                List.of())));
+        Map<String, String> files =
+                texts(
+                        Exports.of(
+                                        new ExaminedSet("random", "batch", pieces),
+                                        EnumSet.of(Format.DXF))
+                                .files());
+        for (int i = 0; i < pieces.size(); i++) {
+            String name = "random" + (i == 0 ? "" : "-" + (i + 1)) + "-profile.dxf";
+            TagFile file = TagFile.read(files.get(name));
+            Outline outline = pieces.get(i).figures().orElseThrow().handle().outline();
+            assertThat(file.entities()).as(name).hasSize(1);
+            assertThat(file.header("$INSUNITS")).isEqualTo("4");
+            TagFile.Record loop = file.entities("LWPOLYLINE").get(0);
+            assertThat(TagFile.isClosed(loop)).isTrue();
+            assertThat(TagFile.extents(loop))
+                    .containsExactly(
+                            new double[] {
+                                outline.startX(), 0, outline.endX(), outline.greatest().r()
+                            },
+                            within(1e-6));
+            double area = area(outline);
+            double length = outline.arcLength(1e-6);
+            // The arcs stay within 0.01 mm of the outline.
+            assertThat(TagFile.area(loop))
+                    .isCloseTo(area, within(Math.min(1e-3 * area, 0.01 * length)));
+        }
+    }
+
+    /** Area under the outline by the trapezium rule, fine enough for a thousandth. */
+    private static double area(Outline outline) {
+        double area = 0;
+        for (var segment : outline.segments()) {
+            int steps = 2000;
+            double h = (segment.endX() - segment.startX()) / steps;
+            for (int i = 0; i < steps; i++) {
+                double x = segment.startX() + h * i;
+                area += h * (segment.r(x) + segment.r(Math.min(x + h, segment.endX()))) / 2;
+            }
+        }
+        return area;
+    }
+
+    @Test
+    void stations_areInOrderAndTurnedBeforeTheyAreSanded() {
+        String csv = demo().get("seafood-fork-stations.csv");
+        List<String[]> rows = csv.lines().skip(1).map(line -> line.split(",", -1)).toList();
+        double before = Double.NEGATIVE_INFINITY;
+        for (String[] row : rows) {
+            double x = Double.parseDouble(row[1]);
+            assertThat(x).isGreaterThanOrEqualTo(before);
+            double finished = Double.parseDouble(row[2]);
+            boolean tenon = row[0].startsWith("tenon");
+            assertThat(Double.parseDouble(row[3]))
+                    .isCloseTo(finished + (tenon ? 0 : 0.3), within(1e-9));
+            before = x;
+        }
+        assertThat(rows.stream().map(row -> row[0]))
+                .contains("tenon's end", "shoulder", "waist", "swell", "mid-slope", "seat", "butt");
+    }
+}

@@ -1,0 +1,214 @@
+package haftline.ui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import haftline.edit.OpenDocument;
+import haftline.findings.Finding;
+import haftline.handle.PlacedNode;
+import haftline.measure.Units;
+import haftline.store.SetFile;
+import haftline.ui.board.BoardPane;
+import haftline.ui.model.EditorModel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.geometry.Point2D;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The real window, driven by hand without a display. */
+@ExtendWith(ApplicationExtension.class)
+class EditorWindowTest {
+    private static final Path DEMO = Path.of("profiles/sets/tidewater.yaml");
+
+    @TempDir static Path folder;
+
+    private EditorModel editor;
+    private Workbench workbench;
+    private boolean mayDrop;
+    private boolean asked;
+    private Optional<Path> chosen = Optional.empty();
+
+    @Start
+    void start(Stage stage) throws Exception {
+        editor = new EditorModel(OpenDocument.of(SetFile.read(DEMO)));
+        Settings settings = new Settings(folder.resolve("none.properties"));
+        settings.guideSeen(true);
+        workbench = new Workbench(editor, settings, new Answers());
+        stage.setScene(new Scene(workbench, 1366, 768));
+        stage.show();
+    }
+
+    private final class Answers implements Dialogs {
+        @Override
+        public Optional<Path> openSet(Path beside) {
+            return chosen;
+        }
+
+        @Override
+        public boolean dropChanges(String set) {
+            asked = true;
+            return mayDrop;
+        }
+    }
+
+    private PlacedNode node(String name) {
+        return editor.worked().value().figures().orElseThrow().handle().nodes().stream()
+                .filter(n -> n.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Point2D onScreen(FxRobot robot, String name) {
+        BoardPane board = robot.lookup("#board").queryAs(BoardPane.class);
+        return board.localToScreen(board.pixelOf(name).orElseThrow());
+    }
+
+    private static void type(FxRobot robot, TextField field, String text) {
+        robot.clickOn(field);
+        robot.interact(
+                () -> {
+                    field.requestFocus();
+                    field.setText(text);
+                });
+        robot.type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void draggingANodeIsOneStepThatUndoTakesBack(FxRobot robot) {
+        double before = node("swell").radiusMm();
+        Point2D at = onScreen(robot, "swell");
+        robot.drag(at).moveBy(0, -10).moveBy(0, -10).drop();
+        WaitForAsyncUtils.waitForFxEvents();
+        double after = node("swell").radiusMm();
+        assertThat(after).isGreaterThan(before + 1);
+        assertThat(editor.status().value().isModified()).isTrue();
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(node("swell").radiusMm()).isCloseTo(before, within(1e-12));
+        assertThat(editor.status().value().isModified()).isFalse();
+        robot.push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(node("swell").radiusMm()).isCloseTo(after, within(1e-12));
+    }
+
+    @Test
+    void anEndDoesNotMoveAndSaysWhy(FxRobot robot) {
+        double before = node("shoulder").radiusMm();
+        robot.drag(onScreen(robot, "shoulder")).moveBy(20, -20).drop();
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(node("shoulder").radiusMm()).isEqualTo(before);
+        assertThat(robot.lookup("#notice").queryAs(Label.class).getText())
+                .contains("ferrule's outside diameter");
+    }
+
+    @Test
+    void keysChooseNudgeAddAndRemoveNodes(FxRobot robot) {
+        BoardPane board = robot.lookup("#board").queryAs(BoardPane.class);
+        robot.interact(board::requestFocus);
+        robot.clickOn(onScreen(robot, "swell"));
+        double before = 2 * node("swell").radiusMm();
+        robot.type(KeyCode.UP);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(2 * node("swell").radiusMm()).isCloseTo(before + 0.1, within(1e-9));
+        Point2D swell = onScreen(robot, "swell");
+        robot.doubleClickOn(swell.add(-90, 60));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(node("node 1").isFree()).isTrue();
+        robot.type(KeyCode.DELETE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(editor.worked().value().brief().shape().nodes()).hasSize(2);
+    }
+
+    @Test
+    void aTypedReadingChangesThePartsAndAWrongOneDoesNot(FxRobot robot) {
+        TextField bore = robot.lookup("#field-ferrule-bore").queryAs(TextField.class);
+        double tenon = tenon();
+        type(robot, bore, "14,5; 14.6 mm");
+        assertThat(tenon()).isLessThan(tenon);
+        double kept = tenon();
+        type(robot, bore, "wide");
+        assertThat(tenon()).isEqualTo(kept);
+        assertThat(bore.getAccessibleHelp()).contains("Expected a length");
+    }
+
+    private double tenon() {
+        return editor.worked().value().figures().orElseThrow().handle().tenon().diameterMm();
+    }
+
+    @Test
+    void unitsSwitchAtOnceAndTheFiguresKeepTheirUnit(FxRobot robot) {
+        robot.clickOn("#units-inch");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(editor.units().value()).isEqualTo(Units.INCH);
+        assertThat(robot.lookup("#field-tang-length").queryAs(TextField.class).getText())
+                .endsWith(" in");
+        robot.push(KeyCode.SHORTCUT, KeyCode.M);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#field-tang-length").queryAs(TextField.class).getText())
+                .isEqualTo("46 mm");
+    }
+
+    @Test
+    void aRemedyThatIsPressedMendsItsFindingInOneStep(FxRobot robot) {
+        Finding mended = editor.worked().value().findings().get(0);
+        Button apply = robot.lookup(".apply").match(n -> n.isVisible()).queryAs(Button.class);
+        robot.clickOn(apply);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(editor.worked().value().findings()).doesNotContain(mended);
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(editor.worked().value().findings()).contains(mended);
+    }
+
+    @Test
+    void aBrokenFileIsExplainedAndTheOpenSetStays(FxRobot robot) throws Exception {
+        Path broken = folder.resolve("broken.yaml");
+        Files.writeString(broken, "haftline: 1\nkind: set\nnmae: Typo\n");
+        chosen = Optional.of(broken);
+        robot.push(KeyCode.SHORTCUT, KeyCode.O);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#notice").queryAs(Label.class).getText())
+                .contains("broken.yaml")
+                .contains("nmae");
+        assertThat(editor.draft().value().set().name()).isEqualTo("Tidewater");
+    }
+
+    @Test
+    void closingWithUnsavedWorkAsksFirst(FxRobot robot) {
+        robot.interact(() -> assertThat(workbench.mayClose()).isTrue());
+        assertThat(asked).isFalse();
+        robot.drag(onScreen(robot, "swell")).moveBy(0, -20).drop();
+        robot.interact(() -> assertThat(workbench.mayClose()).isFalse());
+        assertThat(asked).isTrue();
+        mayDrop = true;
+        robot.interact(() -> assertThat(workbench.mayClose()).isTrue());
+    }
+
+    @Test
+    void choosingAPieceAndTheDarkBoardShowThem(FxRobot robot) {
+        ListView<?> pieces = robot.lookup("#pieces").queryListView();
+        robot.interact(() -> pieces.getSelectionModel().select(3));
+        robot.push(KeyCode.SHORTCUT, KeyCode.D);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(editor.piece().value()).isEqualTo("citrus zester");
+        assertThat(workbench.getStyleClass()).contains("slate").doesNotContain("paper");
+        robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT2);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#line-up").queryListView().getItems()).hasSize(4);
+    }
+}

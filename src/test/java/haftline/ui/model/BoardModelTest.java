@@ -1,0 +1,267 @@
+package haftline.ui.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import haftline.edit.DemoSet;
+import haftline.edit.Scope;
+import haftline.handle.Handle;
+import haftline.handle.PlacedNode;
+import haftline.measure.Units;
+import haftline.shape.Join;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class BoardModelTest {
+    private static final double REACH = 8;
+    private EditorModel editor;
+    private BoardModel board;
+
+    @BeforeEach
+    void open() {
+        editor = new EditorModel(DemoSet.open());
+        editor.choose("butter spreader");
+        board = new BoardModel(editor);
+        board.viewpoint().fit(new View.Area(40, 100, 1000, 300));
+    }
+
+    private Handle handle() {
+        return board.handle().orElseThrow();
+    }
+
+    private PlacedNode free() {
+        return handle().nodes().stream().filter(PlacedNode::isFree).findFirst().orElseThrow();
+    }
+
+    private PlacedNode node(String name) {
+        return board.node(name).orElseThrow();
+    }
+
+    private double px(PlacedNode node) {
+        return board.viewpoint().view().value().px(node.x());
+    }
+
+    private double py(PlacedNode node) {
+        return board.viewpoint().view().value().py(node.radiusMm());
+    }
+
+    @Test
+    void fitsTheWholeHandleIntoItsArea() {
+        View view = board.viewpoint().view().value();
+        assertThat(view.px(handle().ferruleFaceX())).isGreaterThan(40);
+        assertThat(view.px(handle().buttX() + handle().lengths().capMm())).isLessThan(1041);
+        assertThat(view.axisY()).isEqualTo(250);
+    }
+
+    @Test
+    void zoomKeepsThePlaceUnderThePointer() {
+        double before = board.viewpoint().view().value().mm(333);
+        board.viewpoint().zoom(1.7, 333, 222);
+        assertThat(board.viewpoint().view().value().mm(333)).isCloseTo(before, within(1e-9));
+        board.viewpoint().zoom(1e9, 333, 222);
+        assertThat(board.viewpoint().view().value().scale()).isEqualTo(View.GREATEST);
+        assertThat(board.viewpoint().view().value().mm(333)).isCloseTo(before, within(1e-9));
+    }
+
+    @Test
+    void staysFittedUntilItIsMoved() {
+        View first = board.viewpoint().view().value();
+        board.viewpoint().resize(new View.Area(0, 0, 500, 300));
+        assertThat(board.viewpoint().view().value()).isNotEqualTo(first);
+        board.viewpoint().pan(5, 5);
+        View moved = board.viewpoint().view().value();
+        board.viewpoint().resize(new View.Area(0, 0, 900, 300));
+        assertThat(board.viewpoint().view().value()).isEqualTo(moved);
+    }
+
+    @Test
+    void hitsTheNearestNodeAboveAndBelowTheAxis() {
+        PlacedNode node = free();
+        View view = board.viewpoint().view().value();
+        assertThat(board.hit(px(node) + 3, py(node) - 3, REACH))
+                .contains(new Hit.OnNode(node.name(), ""));
+        assertThat(board.hit(px(node), view.py(-node.radiusMm()) + 3, REACH))
+                .contains(new Hit.OnNode(node.name(), ""));
+        assertThat(board.hit(px(node), py(node) - 30, REACH)).isEmpty();
+    }
+
+    @Test
+    void dragIsOneStepAndFiguresFollowWhileDragging() {
+        PlacedNode node = free();
+        double mass = editor.worked().value().figures().orElseThrow().balance().totalG();
+        assertThat(board.press(px(node), py(node), REACH)).isPresent();
+        for (int i = 1; i <= 20; i++) {
+            board.dragTo(px(node), py(node) - i, false);
+        }
+        assertThat(editor.worked().value().figures().orElseThrow().balance().totalG())
+                .isGreaterThan(mass);
+        board.release();
+        assertThat(editor.status().value().undoName()).contains("move " + node.name());
+        PlacedNode moved = node(node.name());
+        assertThat(2 * moved.radiusMm() % 0.5).isCloseTo(0, within(1e-9));
+        assertThat(moved.radiusMm()).isGreaterThan(node.radiusMm());
+        editor.undo();
+        assertThat(node(node.name())).isEqualTo(node);
+        assertThat(editor.status().value().isModified()).isFalse();
+        assertThat(editor.status().value().undoName()).isEmpty();
+    }
+
+    @Test
+    void dragOutwardsDoesNotPinTheNodeAlongTheAxis() {
+        PlacedNode node = free();
+        board.press(px(node), py(node), REACH);
+        board.dragTo(px(node) + 3, py(node) - 20, false);
+        board.release();
+        assertThat(editor.draft().value().piece("butter spreader").choices().nodePlaces())
+                .isEmpty();
+        assertThat(editor.draft().value().piece("butter spreader").choices().nodeDiametersMm())
+                .containsOnlyKeys(node.name());
+    }
+
+    @Test
+    void dragBackToWhereItBeganIsNoStep() {
+        PlacedNode node = free();
+        board.press(px(node), py(node), REACH);
+        board.dragTo(px(node), py(node) - 30, false);
+        board.dragTo(px(node), py(node), false);
+        board.release();
+        assertThat(editor.status().value().undoName()).isEmpty();
+        assertThat(editor.status().value().isModified()).isFalse();
+    }
+
+    @Test
+    void dragStopsBeforeTheNeighbour() {
+        PlacedNode node = free();
+        board.press(px(node), py(node), REACH);
+        board.dragTo(px(node) + 5000, py(node), false);
+        board.release();
+        assertThat(board.handle()).isPresent();
+        assertThat(node(node.name()).x()).isGreaterThan(node.x());
+        for (int i = 1; i < handle().nodes().size(); i++) {
+            assertThat(handle().nodes().get(i).x() - handle().nodes().get(i - 1).x())
+                    .isGreaterThanOrEqualTo(PlacedNode.LEAST_SPACING_MM - 1e-9);
+        }
+    }
+
+    @Test
+    void snapsToSixtyFourthsInInches() {
+        editor.units().set(Units.INCH);
+        PlacedNode node = free();
+        board.press(px(node), py(node), REACH);
+        board.dragTo(px(node), py(node) - 23, false);
+        board.release();
+        double parts = 2 * node(node.name()).radiusMm() / 25.4 * 64;
+        assertThat(parts).isCloseTo(Math.rint(parts), within(1e-4));
+    }
+
+    @Test
+    void anEndDoesNotMoveAndSaysWhy() {
+        PlacedNode shoulder = node("shoulder");
+        board.press(px(shoulder), py(shoulder), REACH);
+        assertThat(board.isDragging()).isFalse();
+        board.dragTo(px(shoulder), py(shoulder) - 40, false);
+        assertThat(editor.notice().value())
+                .contains("The shoulder does not move: the ferrule's outside diameter fixes it");
+        assertThat(editor.status().value().isModified()).isFalse();
+        board.nudge(0, 1);
+        board.deleteSelected();
+        assertThat(editor.status().value().isModified()).isFalse();
+    }
+
+    @Test
+    void heldNudgesAreOneStep() {
+        PlacedNode node = free();
+        board.selected().set(Optional.of(node.name()));
+        for (int i = 0; i < 5; i++) {
+            board.nudge(0, 0.1);
+        }
+        board.nudge(1, 0);
+        board.endNudge();
+        assertThat(2 * node(node.name()).radiusMm())
+                .isCloseTo(2 * node.radiusMm() + 0.5, within(0.011));
+        assertThat(node(node.name()).x()).isCloseTo(node.x() + 1, within(0.011));
+        editor.undo();
+        assertThat(node(node.name())).isEqualTo(node);
+        assertThat(editor.status().value().undoName()).isEmpty();
+    }
+
+    @Test
+    void addedNodeLiesOnTheOutlineAndIsChosen() {
+        double x = 40;
+        double before = handle().outline().r(x);
+        assertThat(board.addNodeAt(x).isDone()).isTrue();
+        PlacedNode added = node(board.selected().value().orElseThrow());
+        assertThat(added.x()).isCloseTo(x, within(1e-3));
+        assertThat(added.radiusMm()).isCloseTo(before, within(0.006));
+        assertThat(board.addNodeAt(-3).isDone()).isFalse();
+        board.deleteSelected();
+        assertThat(board.node(added.name())).isEmpty();
+        assertThat(board.selected().value()).isEmpty();
+    }
+
+    @Test
+    void joinAndSlopeAreSetOnTheChosenNode() {
+        PlacedNode node = free();
+        board.selected().set(Optional.of(node.name()));
+        board.join(Join.CRISP);
+        assertThat(node(node.name()).join()).isEqualTo(Join.CRISP);
+        board.join(Join.SMOOTH);
+        assertThat(node(node.name()).join()).isEqualTo(Join.SMOOTH);
+        board.selected().set(Optional.of("shoulder"));
+        board.slope(OptionalDouble.of(2));
+        board.slope(OptionalDouble.of(80));
+        assertThat(editor.notice().value().orElseThrow()).contains("is possible");
+        assertThat(board.handle()).isPresent();
+    }
+
+    @Test
+    void forAllPiecesChangesTheSharedShape() {
+        editor.scope().set(Scope.ALL_PIECES);
+        PlacedNode node = free();
+        board.press(px(node), py(node), REACH);
+        board.dragTo(px(node), py(node) - 30, false);
+        board.release();
+        double mm = 2 * node(node.name()).radiusMm();
+        assertThat(mm).isGreaterThan(2 * node.radiusMm());
+        assertThat(editor.draft().value().piece("butter spreader").choices().nodeDiametersMm())
+                .isEmpty();
+        assertThat(editor.draft().value().set().shape()).isNotEqualTo(DemoSet.load().set().shape());
+        assertThat(
+                        2
+                                * editor.document()
+                                        .worked("shucker")
+                                        .figures()
+                                        .orElseThrow()
+                                        .handle()
+                                        .nodes()
+                                        .get(1)
+                                        .radiusMm())
+                .isNotEqualTo(
+                        2
+                                * DemoSet.open()
+                                        .worked("shucker")
+                                        .figures()
+                                        .orElseThrow()
+                                        .handle()
+                                        .nodes()
+                                        .get(1)
+                                        .radiusMm());
+    }
+
+    @Test
+    void readsOutTheFiguresUnderTheCrossHair() {
+        ReadOut body = ReadOut.of(handle(), 5);
+        assertThat(body.diameterMm()).isEqualTo(2 * handle().outline().r(5));
+        double bore = handle().tangBore().radiusAt(5);
+        double wander = handle().wander().at(5 + handle().tenon().lengthMm());
+        assertThat(body.wallMm().orElseThrow())
+                .isCloseTo(handle().outline().r(5) - bore - wander, within(1e-12));
+        assertThat(board.readOut(-500)).isEmpty();
+        double middle =
+                (handle().tangBore().xAt(handle().tangBore().reachMm()) + handle().buttX() - 25)
+                        / 2;
+        assertThat(ReadOut.of(handle(), middle).slopeDeg()).isFinite();
+    }
+}
