@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -83,8 +85,7 @@ public final class PdfWriter {
             information.setTitle(title);
             information.setProducer(PRODUCER);
             document.setDocumentInformation(information);
-            PDViewerPreferences preferences =
-                    new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+            PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
             preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
             document.getDocumentCatalog().setViewerPreferences(preferences);
             PDFont font = PDType0Font.load(document, fontFile, true);
@@ -92,7 +93,8 @@ public final class PdfWriter {
                 sheets(document, font, drawing);
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            document.save(bytes);
+            // Without object streams: a plain file, which old printers and simple checks can read.
+            document.save(bytes, CompressParameters.NO_COMPRESSION);
             return new PdfFile(bytes.toByteArray(), document.getNumberOfPages());
         } catch (IOException e) {
             throw new UncheckedIOException("a PDF in memory cannot fail to be written", e);
