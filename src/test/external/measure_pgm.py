@@ -4,8 +4,8 @@
 usage: measure_pgm.py bars PAGE.pgm DPI LEVEL-FACTOR UPRIGHT-FACTOR
        measure_pgm.py same LINES.pgm PAGE.pgm DPI
 
-bars: two level bars near the bottom edge and two upright ones near the left edge, 100 mm and 4 in between the middles of
-their end ticks, times the factors, to 0.1 mm.
+bars: level ones near the bottom edge (100 mm) and the top edge (4 in), upright ones near the left and the right edge, between the
+middles of their end ticks, times the factors, to 0.1 mm.
 same: every black dot of LINES is found on PAGE within 0.1 mm, wherever on the page the drawing lies.
 
 The last line of output says what was measured or what is wrong. Exit 0 or 1.
@@ -16,8 +16,10 @@ import sys
 
 TRUE_MM = 0.1
 TICK_MM = 0.2
-# Bars lie in a strip of 13 mm inside the margin, of 30 mm at most.
-STRIP_MM = 43
+# Bars lie in a strip of 5 mm inside the margin, of 30 mm at most.
+STRIP_MM = 35
+# With the usual margin all marks beside the drawing end here; a framed drawing begins at 10 mm.
+BESIDE_MM = 8.8
 DARK = 128
 
 
@@ -66,11 +68,13 @@ def bars(path, dpi, level, upright):
     rows, width, height = read(path)
     dot = 25.4 / dpi
     strip = int(STRIP_MM / dot)
-    columns = list(zip(*[row[:strip] for row in rows]))
+    edges = [*range(strip), *range(width - strip, width)]
+    columns = [(x, bytes(row[x] for row in rows)) for x in edges]
+    ends = [*range(strip), *range(height - strip, height)]
     told = []
     for lines, factor, way in (
-        ([(y, rows[y]) for y in range(height - strip, height)], level, "level"),
-        ([(x, bytes(column)) for x, column in enumerate(columns)], upright, "upright"),
+        ([(y, rows[y]) for y in ends], level, "level"),
+        (columns, upright, "upright"),
     ):
         lengths = [length - TICK_MM for length in long_runs(lines, dot, 90)]
         for wanted in (100 * factor, 101.6 * factor):
@@ -119,10 +123,10 @@ def anchor(rows):
 def same(lines_path, page_path, dpi):
     dot = 25.4 / dpi
     lines, lines_width, _ = read(lines_path)
-    page, page_width, page_height = read(page_path)
-    # The strips with the bars do not belong to the drawing: margin of 8 mm and 13 mm of strip.
-    strip = int(21 / dot)
-    page = [b"\xff" * strip + row[strip:] for row in page[: page_height - strip]]
+    page, page_width, _ = read(page_path)
+    strip = int(BESIDE_MM / dot)
+    white = b"\xff" * strip
+    page = [white + row[strip:-strip] + white for row in page[strip:-strip]]
     length, x0, y0 = anchor(lines)
     page_length, x1, y1 = anchor(page)
     if abs(length - page_length) > 3:

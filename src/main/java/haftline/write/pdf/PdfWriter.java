@@ -35,6 +35,9 @@ public final class PdfWriter {
     /** The file's identifier follows from this instead of from the clock. */
     private static final long DOCUMENT_ID = 1;
 
+    /** Half the width of a line that runs along the very edge of the field. */
+    private static final double LINE_ROOM_MM = 0.3;
+
     private final PdfOptions options;
 
     /**
@@ -117,10 +120,10 @@ public final class PdfWriter {
                     marks.bars();
                     marks.label(drawing.title(), column, row);
                     out.addRect(
-                            units(sheet.fieldLeftMm()),
-                            units(sheet.fieldBottomMm()),
-                            units(sheet.fieldWidthMm()),
-                            units(sheet.fieldHeightMm()));
+                            units(sheet.fieldLeftMm() - LINE_ROOM_MM),
+                            units(sheet.fieldBottomMm() - LINE_ROOM_MM),
+                            units(sheet.fieldWidthMm() + 2 * LINE_ROOM_MM),
+                            units(sheet.fieldHeightMm() + 2 * LINE_ROOM_MM));
                     out.clip();
                     Bounds shown = tiling.shown(column, row);
                     Mapping mapping = mapping(sheet, shown);
