@@ -30,6 +30,7 @@ EXTENT_MM = 1e-6
 AREA_RELATIVE = 1e-3
 FIT_TOLERANCE_MM = 0.01
 # What a cutter follows, and what it would follow twice.
+R12_ENTITIES = {"LINE", "ARC", "CIRCLE", "TEXT", "SOLID", "POLYLINE"}
 PATH_LAYERS = {"CUT", "SCORE", "OUTLINE", "HIDDEN", "CENTRE", "PART", "DIMENSION", "HATCH", "TEXT"}
 
 
@@ -86,10 +87,83 @@ def polyline(entity):
     return [Arc(a[:2], b[:2], a[2]) for a, b in pairs]
 
 
+def old_polyline(entity):
+    """POLYLINE, VERTEX, SEQEND of R12."""
+    vertices = [((v.dxf.location.x, v.dxf.location.y), v.dxf.get("bulge", 0)) for v in entity.vertices]
+    pairs = zip(vertices, vertices[1:] + (vertices[:1] if entity.is_closed else []))
+    return [Arc(a[0], b[0], a[1]) for a, b in pairs]
+
+
+def is_loop(entity):
+    kind = entity.dxftype()
+    return kind == "LWPOLYLINE" and entity.closed or kind == "POLYLINE" and entity.is_closed
+
+
+def spline_cubics(entity):
+    """Control points of each cubic: a spline of degree 3 whose joints are knots of multiplicity 3."""
+    controls = [tuple(point)[:2] for point in entity.control_points]
+    return [controls[i : i + 4] for i in range(0, len(controls) - 1, 3)]
+
+
+def curve_points(entity):
+    """Ends of a spline or ellipse, and the places where it is level or upright."""
+    if entity.dxftype() == "SPLINE":
+        points = []
+        for cubic in spline_cubics(entity):
+            points += [cubic[0], cubic[3]]
+            for axis in (0, 1):
+                a, b, c, d = (point[axis] for point in cubic)
+                points += [bezier(cubic, t) for t in quadratic(d - 3 * c + 3 * b - a, 2 * (c - 2 * b + a), b - a)]
+        return points
+    cx, cy = tuple(entity.dxf.center)[:2]
+    mx, my = tuple(entity.dxf.major_axis)[:2]
+    ratio = entity.dxf.ratio
+    start, end = entity.dxf.start_param, entity.dxf.end_param
+    sweep = (end - start) % (2 * math.pi) or 2 * math.pi
+    angles = [start, end] + [q * math.pi / 2 for q in range(4) if (q * math.pi / 2 - start) % (2 * math.pi) < sweep]
+    return [(cx + mx * math.cos(u) - my * ratio * math.sin(u), cy + my * math.cos(u) + mx * ratio * math.sin(u)) for u in angles]
+
+
+def quadratic(a, b, c):
+    """Roots within 0 and 1 of a t^2 + b t + c."""
+    if abs(a) < 1e-12:
+        roots = [-c / b] if b else []
+    elif b * b < 4 * a * c:
+        roots = []
+    else:
+        root = math.sqrt(b * b - 4 * a * c)
+        roots = [(-b + root) / (2 * a), (-b - root) / (2 * a)]
+    return [t for t in roots if 0 < t < 1]
+
+
+def bezier(cubic, t):
+    s = 1 - t
+    weights = s**3, 3 * s * s * t, 3 * s * t * t, t**3
+    return tuple(sum(w * point[i] for w, point in zip(weights, cubic)) for i in (0, 1))
+
+
+def open_ends(entities):
+    """Ends on a layer that meet no other end: none where entities form loops together."""
+    ends = []
+    for entity in entities:
+        if is_loop(entity) or entity.dxftype() == "CIRCLE":
+            continue
+        if entity.dxftype() in ("SPLINE", "ELLIPSE"):
+            points = curve_points(entity)
+            both = (points[0], points[-1]) if entity.dxftype() == "SPLINE" else points[:2]
+        else:
+            parts = segments(entity)
+            both = (parts[0].start, parts[-1].end) if parts else ()
+        ends += both
+    return [end for end in ends if sum(math.dist(end, other) < SAME_MM for other in ends) % 2]
+
+
 def segments(entity):
     kind = entity.dxftype()
     if kind == "LWPOLYLINE":
         return polyline(entity)
+    if kind == "POLYLINE":
+        return old_polyline(entity)
     if kind == "LINE":
         return [Arc(tuple(entity.dxf.start)[:2], tuple(entity.dxf.end)[:2], 0)]
     if kind == "ARC":
@@ -106,6 +180,8 @@ def points(entity):
         return [(x - r, y - r), (x + r, y + r)]
     if kind == "SOLID":
         return [tuple(v)[:2] for v in entity.vertices()]
+    if kind in ("SPLINE", "ELLIPSE"):
+        return curve_points(entity)
     return [point for segment in segments(entity) for point in segment.points()]
 
 
@@ -189,9 +265,15 @@ def check_file(path):
     auditor = doc.audit()
     problems += [f"audit error {e.code}: {e.message}" for e in auditor.errors]
     problems += [f"audit fix {e.code}: {e.message}" for e in auditor.fixes]
-    if doc.dxfversion != "AC1015":
-        problems.append(f"version {doc.dxfversion}, expected AC1015")
-    for variable, value in (("$INSUNITS", 4), ("$MEASUREMENT", 1)):
+    if doc.dxfversion not in ("AC1009", "AC1015"):
+        problems.append(f"version {doc.dxfversion}, expected AC1009 or AC1015")
+    is_r12 = doc.dxfversion == "AC1009"
+    for entity in doc.modelspace() if is_r12 else ():
+        if entity.dxftype() not in R12_ENTITIES:
+            problems.append(f"R12 knows no {entity.dxftype()}")
+        if not entity.dxf.layer.endswith("-MM"):
+            problems.append(f"layer {entity.dxf.layer} does not tell the unit")
+    for variable, value in () if is_r12 else (("$INSUNITS", 4), ("$MEASUREMENT", 1)):
         if doc.header.get(variable) != value:
             problems.append(f"{variable} is {doc.header.get(variable)}, expected {value}")
     for layer in doc.layers:
@@ -203,10 +285,7 @@ def check_file(path):
         layer = entity.dxf.layer
         if layer not in doc.layers:
             problems.append(f"{entity.dxftype()}: no layer {layer}")
-        if layer == "CUT" and entity.dxftype() != "CIRCLE" and not (
-            entity.dxftype() == "LWPOLYLINE" and entity.closed
-        ):
-            problems.append(f"layer CUT: {entity.dxftype()} that is not closed")
+        layer = layer.removesuffix("-MM")
         if entity.dxftype() == "TEXT":
             texts.append(tuple(entity.dxf.insert)[:2])
         all_points += points(entity)
@@ -214,11 +293,18 @@ def check_file(path):
         if layer in PATH_LAYERS:
             by_layer.setdefault(layer, []).extend(parts)
         shortest = min([shortest] + [part.length() for part in parts])
-        if entity.dxftype() == "LWPOLYLINE" and entity.closed:
+        if is_loop(entity):
             loops.append((layer, parts))
     if shortest < SHORTEST_MM:
         problems.append(f"a segment of {shortest:.4f} mm, expected {SHORTEST_MM} or more")
     problems += drawn_twice(by_layer)
+    cut = [entity for entity in doc.modelspace() if entity.dxf.layer in ("CUT", "CUT-MM")]
+    has_curves = any(entity.dxftype() in ("SPLINE", "ELLIPSE") for entity in cut)
+    for entity in cut:
+        # With curves a loop is a chain of entities; without it must be one closed polyline.
+        if not has_curves and entity.dxftype() != "CIRCLE" and not is_loop(entity):
+            problems.append(f"layer CUT: {entity.dxftype()} that is not closed")
+    problems += [f"layer CUT: a chain of curves ends at {fmt(end)}" for end in open_ends(cut)]
     extents = box(all_points or texts)
     told = tuple(doc.header["$EXTMIN"])[:2] + tuple(doc.header["$EXTMAX"])[:2]
     if any(abs(a - b) > EXTENT_MM for a, b in zip(extents, told)):

@@ -59,7 +59,10 @@ final class R12File {
     private static Group unitBar(Drawing drawing) {
         Bounds bounds = drawing.bounds();
         Vertex corner = new Vertex(bounds.minXMm(), bounds.minYMm() - BAR_GAP_MM);
-        List<Element> bar = new ArrayList<>(CheckBar.of(corner, BAR_MM).elements());
+        Group check = CheckBar.of(corner, BAR_MM);
+        // A drawing that has a bar already gets no second one.
+        boolean hasBar = drawing.groups().stream().anyMatch(g -> g.name().equals(check.name()));
+        List<Element> bar = new ArrayList<>(hasBar ? List.of() : check.elements());
         bar.add(
                 Text.level(
                         Layer.DIMENSION,

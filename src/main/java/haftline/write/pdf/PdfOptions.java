@@ -18,8 +18,8 @@ public record PdfOptions(
         double marginMm,
         double overlapMm,
         PrinterCorrection correction) {
-    /** Home printers leave 3 to 6 mm bare; 8 suits nearly all (common practice, no source). */
-    private static final double USUAL_MARGIN_MM = 8;
+    /** Home printers leave 3 to 5 mm bare (common practice, no source). */
+    private static final double USUAL_MARGIN_MM = 5;
 
     private static final double USUAL_OVERLAP_MM = 12;
 
@@ -34,7 +34,7 @@ public record PdfOptions(
     }
 
     /**
-     * A margin of 8 mm and an overlap of 12 mm, whichever way needs fewer sheets, no correction.
+     * A margin of 5 mm and an overlap of 12 mm, whichever way needs fewer sheets, no correction.
      *
      * @param paper the paper
      * @return the options

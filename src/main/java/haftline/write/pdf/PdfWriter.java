@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -32,6 +34,9 @@ public final class PdfWriter {
 
     /** The file's identifier follows from this instead of from the clock. */
     private static final long DOCUMENT_ID = 1;
+
+    /** Half the width of a line that runs along the very edge of the field. */
+    private static final double LINE_ROOM_MM = 0.3;
 
     private final PdfOptions options;
 
@@ -83,8 +88,7 @@ public final class PdfWriter {
             information.setTitle(title);
             information.setProducer(PRODUCER);
             document.setDocumentInformation(information);
-            PDViewerPreferences preferences =
-                    new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+            PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
             preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
             document.getDocumentCatalog().setViewerPreferences(preferences);
             PDFont font = PDType0Font.load(document, fontFile, true);
@@ -92,7 +96,8 @@ public final class PdfWriter {
                 sheets(document, font, drawing);
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            document.save(bytes);
+            // Without object streams: a plain file, which old printers and simple checks can read.
+            document.save(bytes, CompressParameters.NO_COMPRESSION);
             return new PdfFile(bytes.toByteArray(), document.getNumberOfPages());
         } catch (IOException e) {
             throw new UncheckedIOException("a PDF in memory cannot fail to be written", e);
@@ -115,10 +120,10 @@ public final class PdfWriter {
                     marks.bars();
                     marks.label(drawing.title(), column, row);
                     out.addRect(
-                            units(sheet.fieldLeftMm()),
-                            units(sheet.fieldBottomMm()),
-                            units(sheet.fieldWidthMm()),
-                            units(sheet.fieldHeightMm()));
+                            units(sheet.fieldLeftMm() - LINE_ROOM_MM),
+                            units(sheet.fieldBottomMm() - LINE_ROOM_MM),
+                            units(sheet.fieldWidthMm() + 2 * LINE_ROOM_MM),
+                            units(sheet.fieldHeightMm() + 2 * LINE_ROOM_MM));
                     out.clip();
                     Bounds shown = tiling.shown(column, row);
                     Mapping mapping = mapping(sheet, shown);

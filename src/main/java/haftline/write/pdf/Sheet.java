@@ -2,8 +2,7 @@ package haftline.write.pdf;
 
 /**
  * One sheet as it lies: its size, the field that the drawing has, and the factors that print true.
- * Under the field is a strip for two level bars and the sheet's label, at its left one for two
- * upright bars.
+ * Round the field runs a strip for the check bars and the sheet's label.
  *
  * @param widthMm level edge
  * @param heightMm upright edge
@@ -12,8 +11,11 @@ package haftline.write.pdf;
  * @param factorY what upright lengths are multiplied by
  */
 record Sheet(double widthMm, double heightMm, double marginMm, double factorX, double factorY) {
-    /** Two bars with their ticks. */
-    static final double STRIP_MM = 13;
+    /**
+     * A bar with its ticks. With the usual margin it makes 10 mm, so that a drawing framed for a
+     * paper with the usual border of 10 mm comes out on one sheet of it.
+     */
+    static final double STRIP_MM = 5;
 
     static Sheet of(PdfOptions options, boolean landscape) {
         Paper paper = options.paper();
@@ -43,12 +45,12 @@ record Sheet(double widthMm, double heightMm, double marginMm, double factorX, d
 
     /** Width of the field on paper. */
     double fieldWidthMm() {
-        return widthMm - marginMm - fieldLeftMm();
+        return widthMm - 2 * fieldLeftMm();
     }
 
     /** Height of the field on paper. */
     double fieldHeightMm() {
-        return heightMm - marginMm - fieldBottomMm();
+        return heightMm - 2 * fieldBottomMm();
     }
 
     /** How much of a drawing the field shows, level. */

@@ -7,6 +7,7 @@ import haftline.drawing.Path;
 import haftline.drawing.Text;
 import haftline.drawing.Vertex;
 import haftline.measure.NumberText;
+import haftline.write.lettering.Lettering;
 import java.io.IOException;
 import java.util.List;
 
@@ -16,12 +17,11 @@ final class SheetMarks {
     private static final double FOUR_INCHES_MM = 101.6;
     private static final double TICK_MM = 2.4;
     private static final double BAR_WIDTH_MM = 0.2;
-    private static final double LETTER_MM = 1.9;
+    private static final double LETTER_MM = 1.7;
 
-    /** From the inner edge of the strip to the two bars. */
-    private static final double FIRST_BAR_MM = 4;
+    /** From the field to the bars, the middle of the strip. */
+    private static final double BAR_MM = 2.8;
 
-    private static final double SECOND_BAR_MM = 9;
     private static final double LABEL_GAP_MM = 13;
 
     /** Seams and register marks alone have this colour, so that they are told from the drawing. */
@@ -45,16 +45,20 @@ final class SheetMarks {
         this.sheet = tiling.sheet();
     }
 
-    /** Two bars along each edge of the field. */
+    /** A bar along each edge of the field: both lengths both ways. */
     void bars() throws IOException {
         canvas.colour(new float[] {0, 0, 0});
         canvas.pen(BAR_WIDTH_MM, List.of());
         double x = sheet.fieldLeftMm();
         double y = sheet.fieldBottomMm();
-        level(x, y - FIRST_BAR_MM, HUNDRED_MM, "100 mm");
-        level(x, y - SECOND_BAR_MM, FOUR_INCHES_MM, "4 in");
-        upright(x - FIRST_BAR_MM, y, HUNDRED_MM, "100 mm");
-        upright(x - SECOND_BAR_MM, y, FOUR_INCHES_MM, "4 in");
+        level(x, y - BAR_MM, HUNDRED_MM, "100 mm");
+        level(x, topBarMm(), FOUR_INCHES_MM, "4 in");
+        upright(x - BAR_MM, y, HUNDRED_MM, "100 mm");
+        upright(x + sheet.fieldWidthMm() + BAR_MM, y, FOUR_INCHES_MM, "4 in");
+    }
+
+    private double topBarMm() {
+        return sheet.fieldBottomMm() + sheet.fieldHeightMm() + BAR_MM;
     }
 
     private void level(double x, double y, double length, String text) throws IOException {
@@ -84,43 +88,50 @@ final class SheetMarks {
                 Mapping.PAPER);
     }
 
-    /** Title, number of the sheet, and how to print it. */
+    /** Number of the sheet and how to print it; above, its title or what is corrected. */
     void label(String title, int column, int row) throws IOException {
         double x = sheet.fieldLeftMm() + FOUR_INCHES_MM * sheet.factorX() + LABEL_GAP_MM;
-        double room = sheet.widthMm() - sheet.marginMm() - x;
-        double y = sheet.fieldBottomMm() - FIRST_BAR_MM + LETTER_MM / 2;
+        double room = sheet.fieldLeftMm() + sheet.fieldWidthMm() - x;
         String number =
                 tiling.count() == 1
-                        ? "one sheet"
-                        : "sheet "
+                        ? "One sheet, scale 1:1. "
+                        : "Sheet "
                                 + tiling.number(column, row)
                                 + " of "
                                 + tiling.count()
                                 + ", column "
                                 + (column + 1)
                                 + ", row "
-                                + (row + 1);
-        write(x, y, 0, shortened(title, room));
-        write(x, y - 3.1, 0, shortened(number + ", scale 1:1", room));
-        write(x, y - 6.2, 0, shortened("Print at 100 %; measure the bars.", room));
-        if (sheet.factorX() != 1 || sheet.factorY() != 1) {
-            canvas.text(
-                    new Text(
-                            Layer.TEXT,
-                            new Vertex(sheet.widthMm() - sheet.marginMm(), sheet.marginMm()),
-                            LETTER_MM,
-                            Anchor.END,
-                            0,
-                            "Bars and drawing corrected for this printer: level x "
-                                    + NumberText.fixed(sheet.factorX(), 4)
-                                    + ", upright x "
-                                    + NumberText.fixed(sheet.factorY(), 4)),
-                    Mapping.PAPER);
-        }
+                                + (row + 1)
+                                + ". ";
+        boolean isCorrected = sheet.factorX() != 1 || sheet.factorY() != 1;
+        String above =
+                isCorrected
+                        ? "Corrected, bars too: level x "
+                                + NumberText.fixed(sheet.factorX(), 4)
+                                + ", upright x "
+                                + NumberText.fixed(sheet.factorY(), 4)
+                        : title;
+        double low = LETTER_MM / 2;
+        write(
+                x,
+                sheet.fieldBottomMm() - BAR_MM - low,
+                0,
+                fitted(number + "Print at 100 %, measure the bars.", room));
+        write(x, topBarMm() - low, 0, fitted(above, room));
     }
 
-    private static String shortened(String text, double roomMm) {
-        return Text.shortened(text, roomMm, LETTER_MM);
+    /** As much of a text as there is room for, by the font's own widths. */
+    private static String fitted(String text, double roomMm) {
+        Lettering font = Lettering.font();
+        double mmPerEm = LETTER_MM / font.capitalPerEm();
+        String shown = text;
+        int room = text.codePointCount(0, text.length());
+        while (room > 1 && font.widthEm(shown) * mmPerEm > roomMm) {
+            room--;
+            shown = text.substring(0, text.offsetByCodePoints(0, room - 1)) + "\u2026";
+        }
+        return shown;
     }
 
     /**

@@ -14,9 +14,6 @@ import haftline.drawing.Bounds;
  * @param overlapMm how far two neighbours show the same
  */
 record Tiling(Sheet sheet, int columns, int rows, double leftMm, double topMm, double overlapMm) {
-    /** Room for the width of lines at the very edge of the drawing. */
-    private static final double LINE_ROOM_MM = 0.5;
-
     /** Where a drawing fits to this, rounding must not ask for a further sheet. */
     private static final double FIT_MM = 1e-6;
 
@@ -31,17 +28,16 @@ record Tiling(Sheet sheet, int columns, int rows, double leftMm, double topMm, d
     }
 
     private static Tiling of(Bounds drawing, Sheet sheet, double overlapMm) {
-        Bounds with = drawing.grown(LINE_ROOM_MM);
-        int columns = count(with.widthMm(), sheet.shownWidthMm(), overlapMm);
-        int rows = count(with.heightMm(), sheet.shownHeightMm(), overlapMm);
+        int columns = count(drawing.widthMm(), sheet.shownWidthMm(), overlapMm);
+        int rows = count(drawing.heightMm(), sheet.shownHeightMm(), overlapMm);
         double width = columns * sheet.shownWidthMm() - (columns - 1) * overlapMm;
         double height = rows * sheet.shownHeightMm() - (rows - 1) * overlapMm;
         return new Tiling(
                 sheet,
                 columns,
                 rows,
-                (with.minXMm() + with.maxXMm() - width) / 2,
-                (with.minYMm() + with.maxYMm() + height) / 2,
+                (drawing.minXMm() + drawing.maxXMm() - width) / 2,
+                (drawing.minYMm() + drawing.maxYMm() + height) / 2,
                 overlapMm);
     }
 

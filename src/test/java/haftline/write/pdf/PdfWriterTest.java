@@ -33,6 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PdfWriterTest {
     private static final double TRUE_MM = 0.1;
     private static final double STRIP_MM = Sheet.STRIP_MM;
+    private static final double BAR_MM = 2.8;
     private static final double RING_MM = 1.5;
 
     @ParameterizedTest
@@ -66,32 +67,31 @@ class PdfWriterTest {
         double level = orientation == Orientation.PORTRAIT ? shortEdge : longEdge;
         double upright = orientation == Orientation.PORTRAIT ? longEdge : shortEdge;
         double corner = options.marginMm() + STRIP_MM;
-        assertBar(page, true, corner, 4, 100 * level);
-        assertBar(page, true, corner, 9, 101.6 * level);
-        assertBar(page, false, corner, 4, 100 * upright);
-        assertBar(page, false, corner, 9, 101.6 * upright);
+        assertBar(page, true, corner, corner - BAR_MM, 100 * level);
+        assertBar(page, true, corner, height - corner + BAR_MM, 101.6 * level);
+        assertBar(page, false, corner, corner - BAR_MM, 100 * upright);
+        assertBar(page, false, corner, width - corner + BAR_MM, 101.6 * upright);
         // The outline's lines are 0.5 mm wide; its middle is level with the field's.
         Bounds bounds = loop.bounds();
-        double middleX = corner + (width - options.marginMm() - corner) / 2;
-        double middleY = corner + (height - options.marginMm() - corner) / 2;
+        double middleX = width / 2;
+        double middleY = height / 2;
         double left = middleX - level * (bounds.minXMm() + bounds.maxXMm()) / 2;
-        assertLength(page.uprightExtent(left + 30, corner + 1, height - 9), 90 * upright + 0.5);
+        assertLength(
+                page.uprightExtent(left + 30, corner + 1, height - corner - 1), 90 * upright + 0.5);
         double waist = middleY;
         double atWaist = (120 + 3 * 125 + 3 * 100 + 120) / 8.0;
-        assertLength(page.levelExtent(waist, corner + 1, width - 9), atWaist * level + 0.5);
-        assertThat(page.levelExtent(waist, corner + 1, width - 9)[0] - left)
+        assertLength(
+                page.levelExtent(waist, corner + 1, width - corner - 1), atWaist * level + 0.5);
+        assertThat(page.levelExtent(waist, corner + 1, width - corner - 1)[0] - left)
                 .isCloseTo(-0.25, within(TRUE_MM));
     }
 
     /** Ends of a bar are the middles of ticks 0.2 mm wide; its text begins 1 mm farther. */
     private static void assertBar(
-            Raster page, boolean level, double corner, double off, double lengthMm) {
+            Raster page, boolean level, double corner, double at, double lengthMm) {
         double from = corner - 1;
         double to = corner + lengthMm + 0.6;
-        double[] ends =
-                level
-                        ? page.levelExtent(corner - off, from, to)
-                        : page.uprightExtent(corner - off, from, to);
+        double[] ends = level ? page.levelExtent(at, from, to) : page.uprightExtent(at, from, to);
         assertLength(ends, lengthMm + 0.2);
     }
 
@@ -185,7 +185,7 @@ class PdfWriterTest {
         for (int i = 0; i < shifts.length; i++) {
             double px = x + shifts[i].xMm();
             double py = y + shifts[i].yMm();
-            if (px < 23 || py < 23 || px > 200 || py > 287) {
+            if (px < 15 || py < 15 || px > 195 || py > 282) {
                 continue;
             }
             for (int dx = -1; dx <= 1; dx++) {
@@ -217,6 +217,13 @@ class PdfWriterTest {
                         .cubicTo(105, 300, 105, 0, 210, 300)
                         .ellipseTo(0, 300, 105, 300, 105, 60, false)
                         .open(Layer.OUTLINE));
+    }
+
+    @Test
+    void drawingFramedForItsPaper_takesOneSheet() {
+        Path frame =
+                Path.from(0, 0).lineTo(277, 0).lineTo(277, 190).lineTo(0, 190).close(Layer.OUTLINE);
+        assertThat(write(drawing(frame)).sheets()).isEqualTo(1);
     }
 
     @Test
