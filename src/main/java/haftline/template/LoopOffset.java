@@ -49,7 +49,7 @@ public record LoopOffset(Loop source, double outwardMm, List<Loop> loops) {
 
     private static void corner(List<Stroke> raw, Stroke before, Stroke after, double toRightMm) {
         double from = before.endRad();
-        double turn = Math.IEEEremainder(after.startRad() - from, 2 * Math.PI);
+        double turn = before.turnTo(after);
         if (turn * toRightMm > 0 && Math.abs(turn) > SMOOTH_RAD) {
             // The right-hand normal stands a quarter turn clockwise of the way; for an offset to
             // the left the radius points the other way.

@@ -158,9 +158,7 @@ final class OffsetTrim {
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < pieces.size(); i++) {
             if (!used[i] && ends.get(i)[0] == ends.get(at)[1]) {
-                double turn =
-                        Math.IEEEremainder(
-                                pieces.get(i).startRad() - pieces.get(at).endRad(), 2 * Math.PI);
+                double turn = pieces.get(at).turnTo(pieces.get(i));
                 if (turn > most) {
                     most = turn;
                     best = i;

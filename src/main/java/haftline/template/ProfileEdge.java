@@ -1,5 +1,6 @@
 package haftline.template;
 
+import haftline.curve.ArcFit;
 import haftline.curve.CircularArc;
 import haftline.curve.NearestDistance;
 import haftline.curve.Outline;
@@ -31,6 +32,9 @@ public final class ProfileEdge {
     /** Slope of 60 degrees, over which a follower jams (common practice, no source). */
     private static final double STEEPEST_RUN = Math.sqrt(3);
 
+    /** A hollow arc of less radius is a point that rounding has blown up, mm. */
+    private static final double LEAST_RADIUS_MM = 1e-9;
+
     private final Outline lifted;
 
     private ProfileEdge(Outline lifted) {
@@ -48,17 +52,31 @@ public final class ProfileEdge {
         return new ProfileEdge(mapped(outline, ProfileEdge::lift));
     }
 
+    /**
+     * The edge of any outline, turned into lines and arcs once.
+     *
+     * @param outline the outline
+     * @param toleranceMm greatest distance of the arcs from it, mm
+     * @return its edge
+     */
+    public static ProfileEdge fitted(Outline outline, double toleranceMm) {
+        return of(ArcFit.of(outline, toleranceMm).outline());
+    }
+
     private static Outline mapped(Outline outline, UnaryOperator<Segment> change) {
         return new Outline(outline.segments().stream().map(change).toList());
     }
 
     private static Segment lift(Segment segment) {
+        return raised(segment, LIFT_MM);
+    }
+
+    private static Segment raised(Segment segment, double by) {
         if (segment instanceof StraightLine line) {
-            return new StraightLine(line.x0(), line.r0() + LIFT_MM, line.x1(), line.r1() + LIFT_MM);
+            return new StraightLine(line.x0(), line.r0() + by, line.x1(), line.r1() + by);
         }
         if (segment instanceof CircularArc arc) {
-            return new CircularArc(
-                    arc.x0(), arc.r0() + LIFT_MM, arc.x1(), arc.r1() + LIFT_MM, arc.bulge());
+            return new CircularArc(arc.x0(), arc.r0() + by, arc.x1(), arc.r1() + by, arc.bulge());
         }
         throw new IllegalArgumentException(
                 "profile edge: expected lines and arcs, not a "
@@ -78,6 +96,11 @@ public final class ProfileEdge {
         StraightLine line = (StraightLine) segment;
         return new StraightLine(
                 line.x0(), 2 * LIFT_MM - line.r0(), line.x1(), 2 * LIFT_MM - line.r1());
+    }
+
+    /** The edge as an outline again; only where no part of it lies under the axis. */
+    Outline outline() {
+        return mapped(lifted, segment -> raised(segment, -LIFT_MM));
     }
 
     /**
@@ -125,6 +148,11 @@ public final class ProfileEdge {
      */
     public double leastY() {
         return lifted.least().r() - LIFT_MM;
+    }
+
+    /** Where it is lowest, x in mm. */
+    double lowestX() {
+        return lifted.least().x();
     }
 
     /**
@@ -215,8 +243,12 @@ public final class ProfileEdge {
         double r0 = segment.r(segment.startX()) + mm * Math.cos(a);
         double x1 = segment.endX() - mm * Math.sin(b);
         double r1 = segment.r(segment.endX()) + mm * Math.cos(b);
-        // A hollow no wider than the disc has no offset: it comes out backwards.
-        if (x1 > x0) {
+        // A hollow no wider than the disc has no offset: it comes out backwards, or as a point.
+        boolean vanishes =
+                segment instanceof CircularArc arc
+                        && arc.bulge() > 0
+                        && arc.radius() - mm < LEAST_RADIUS_MM;
+        if (x1 > x0 && !vanishes) {
             pieces.add(
                     segment instanceof CircularArc arc
                             ? new CircularArc(x0, r0, x1, r1, arc.bulge())
@@ -349,6 +381,13 @@ public final class ProfileEdge {
      */
     public ProfileEdge part(double fromX, double toX) {
         return new ProfileEdge(lifted.part(fromX, toX));
+    }
+
+    /** The edge, nowhere lower than a height. */
+    ProfileEdge notBelow(double y) {
+        List<Segment> pieces = new ArrayList<>(lifted.segments());
+        pieces.add(StraightLine.level(startX(), endX(), y + LIFT_MM));
+        return new ProfileEdge(Envelope.upper(pieces));
     }
 
     /** The edge with a disc's upper half cut out above it: relief for a corner. */
