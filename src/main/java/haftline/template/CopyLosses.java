@@ -24,6 +24,8 @@ final class CopyLosses {
     /** Halvings that narrow an end of a stretch down to a nanometre. */
     private static final int HALVINGS = 30;
 
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
     private final Workpiece work;
     private final Outline body;
     private final Copier copier;
@@ -180,8 +182,6 @@ final class CopyLosses {
         }
         return a;
     }
-
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     /** Golden-section search on either side of the worst place. */
     private double peak(Residual residual, int worst) {

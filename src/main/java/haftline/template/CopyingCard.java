@@ -158,14 +158,7 @@ public record CopyingCard(
             List<TemplateFinding> findings) {
         Workpiece work = template.work();
         List<Mark> marks = new ArrayList<>();
-        if (full) {
-            // Broken where the end lines are named, so that their names can be read.
-            marks.add(ScoreLine.between(left, 0, left + AXIS_END_MM, 0));
-            marks.add(ScoreLine.between(0, 0, work.seatX(), 0));
-            marks.add(ScoreLine.between(right - AXIS_END_MM, 0, right, 0));
-        } else {
-            marks.add(ScoreLine.between(left, 0, right, 0));
-        }
+        axis(marks, edge, work.seatX(), left, right);
         endLine(marks, edge, 0, "SHOULDER");
         endLine(marks, edge, work.seatX(), "SEAT");
         for (TemplateFinding finding : findings) {
@@ -193,6 +186,22 @@ public record CopyingCard(
         } else {
             upper.fitted(backMm - MARGIN_MM - AXIS_CLEAR_MM)
                     .draw(marks, MARGIN_MM, -backMm + MARGIN_MM, roomX);
+        }
+    }
+
+    /**
+     * The axis, where the card holds it: a run may fall below it. On a full card it is broken where
+     * the end lines are named, so that their names can be read.
+     */
+    private void axis(List<Mark> marks, ProfileEdge edge, double seatX, double left, double right) {
+        if (edge.part(0, seatX).leastY() > AXIS_CLEAR_MM) {
+            marks.add(ScoreLine.between(0, 0, seatX, 0));
+        }
+        if (edge.part(edge.startX(), 0).leastY() > AXIS_CLEAR_MM) {
+            marks.add(ScoreLine.between(left, 0, full ? left + AXIS_END_MM : 0, 0));
+        }
+        if (edge.part(seatX, edge.endX()).leastY() > AXIS_CLEAR_MM) {
+            marks.add(ScoreLine.between(full ? right - AXIS_END_MM : seatX, 0, right, 0));
         }
     }
 

@@ -1,6 +1,5 @@
 package haftline.template;
 
-import haftline.findings.Gravity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -84,7 +83,7 @@ public record CopyingTemplate(
                                 check(centres, eased, nose, work),
                                 check(edge, stretched, follower, work));
         if (!check.holds()) {
-            findings.add(off(work, check));
+            findings.add(TemplateFinding.offsetOff(work.name(), check));
         }
         findings.addAll(CopyLosses.of(work, copier, section, eased, left));
         double from = -runMm;
@@ -119,19 +118,5 @@ public record CopyingTemplate(
 
     private static OffsetCheck worse(OffsetCheck a, OffsetCheck b) {
         return a.deviationMm() >= b.deviationMm() ? a : b;
-    }
-
-    private static TemplateFinding off(Workpiece work, OffsetCheck check) {
-        double x = check.at().x();
-        return new TemplateFinding(
-                TemplateFinding.Kind.OFFSET_OFF,
-                Gravity.STOP,
-                work.name(),
-                x,
-                x,
-                x,
-                check.deviationMm(),
-                check.deviationMm(),
-                check.toleranceMm());
     }
 }

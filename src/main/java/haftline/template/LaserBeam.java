@@ -14,6 +14,9 @@ import java.util.List;
  *     table, between 0.1 and 0.3 elsewhere): cut a test piece and measure
  */
 public record LaserBeam(double kerfMm) implements CuttingTool {
+    /** How far an offset may miss its distance, mm: a hundredth of what a beam wanders. */
+    private static final double CHECK_MM = 1e-4;
+
     /** Checks the range. */
     public LaserBeam {
         Checks.within("kerf", kerfMm, 0, 2);
@@ -23,23 +26,34 @@ public record LaserBeam(double kerfMm) implements CuttingTool {
     public Card prepare(Card card) {
         double half = kerfMm / 2;
         List<TemplateFinding> findings = new ArrayList<>();
-        Loop outline = edge(card, card.outline().offset(half), findings);
+        LoopOffset around = card.outline().offset(half);
+        Loop outline =
+                checked(card, around, findings) ? edge(card, around, findings) : card.outline();
         List<Loop> openings = new ArrayList<>();
         for (Loop opening : card.openings()) {
             LoopOffset moved = opening.offset(-half);
-            if (!moved.isSingle()) {
+            if (moved.isVanished()) {
                 findings.add(tooNarrow(card, opening));
+            } else if (checked(card, moved, findings)) {
+                moved.loops().forEach(loop -> openings.add(ShortStrokes.joined(loop)));
             }
-            moved.loops().forEach(loop -> openings.add(ShortStrokes.joined(loop)));
         }
         return card.withEdges(outline, openings, findings);
     }
 
-    private Loop edge(Card card, LoopOffset moved, List<TemplateFinding> findings) {
-        Loop largest = moved.loops().get(0);
-        for (Loop loop : moved.loops()) {
-            largest = loop.area() > largest.area() ? loop : largest;
+    /** Holds an offset against its definition; a line that fails is never handed to a machine. */
+    private static boolean checked(Card card, LoopOffset moved, List<TemplateFinding> findings) {
+        OffsetCheck check = moved.check(CHECK_MM);
+        boolean holds = check.holds() && !moved.isVanished();
+        if (!holds) {
+            findings.add(TemplateFinding.offsetOff(card.name(), check));
         }
+        return holds;
+    }
+
+    /** The edge round the card; what closed off inside it was narrower than the kerf. */
+    private Loop edge(Card card, LoopOffset moved, List<TemplateFinding> findings) {
+        Loop largest = moved.largest();
         for (Loop loop : moved.loops()) {
             if (loop != largest) {
                 findings.add(tooNarrow(card, loop));

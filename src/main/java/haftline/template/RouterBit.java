@@ -9,8 +9,8 @@ import java.util.List;
 /**
  * A router, whose bit cannot reach into an inside corner tighter than its radius. The lines stay
  * the true edge (the machine's own software keeps the bit beside them); what the bit leaves is
- * reported, and where relief is allowed the straight-sided corners are opened by a round of the
- * bit's radius through the corner.
+ * reported, and where relief is allowed the straight-sided corners are opened by a round through
+ * the corner that the bit can follow.
  *
  * @param diameterMm diameter of the bit, mm, 0.2 to 30
  * @param relieved whether inside corners between two straight sides may be opened
@@ -18,6 +18,9 @@ import java.util.List;
 public record RouterBit(double diameterMm, boolean relieved) implements CuttingTool {
     /** Residuals under this are not worth a word, mm. */
     private static final double LIMIT_MM = 0.02;
+
+    /** A round a little larger than the bit, so that it can follow it rather than stand in it. */
+    private static final double RELIEF_IN_RADII = 1.05;
 
     /** Checks the range. */
     public RouterBit {
@@ -27,7 +30,10 @@ public record RouterBit(double diameterMm, boolean relieved) implements CuttingT
     @Override
     public Card prepare(Card card) {
         List<TemplateFinding> findings = new ArrayList<>();
-        Loop outline = relieved ? CornerRelief.of(card.outline(), diameterMm / 2) : card.outline();
+        Loop outline =
+                relieved
+                        ? CornerRelief.of(card.outline(), RELIEF_IN_RADII * diameterMm / 2)
+                        : card.outline();
         reportOutline(card, outline, findings);
         for (Loop opening : card.openings()) {
             reportOpening(card, opening, findings);
@@ -44,16 +50,11 @@ public record RouterBit(double diameterMm, boolean relieved) implements CuttingT
      */
     public Loop asCut(Loop outline) {
         LoopOffset path = outline.offset(diameterMm / 2);
-        Loop around = largest(path.loops());
-        return largest(around.offset(-diameterMm / 2).loops());
-    }
-
-    private static Loop largest(List<Loop> loops) {
-        Loop largest = loops.get(0);
-        for (Loop loop : loops) {
-            largest = loop.area() > largest.area() ? loop : largest;
+        if (path.isVanished()) {
+            return outline;
         }
-        return largest;
+        LoopOffset cut = path.largest().offset(-diameterMm / 2);
+        return cut.isVanished() ? outline : cut.largest();
     }
 
     /** Every corner and hollow that the bit does not reach, and every slot that it cannot enter. */

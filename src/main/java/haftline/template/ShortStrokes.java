@@ -38,14 +38,31 @@ final class ShortStrokes {
         Stroke gone = strokes.get(index);
         Stroke after = strokes.get((index + 1) % n);
         Spot meeting = meeting(before, gone, after);
-        boolean far = gone.distance(meeting) > MOST_MOVE_MM;
-        if (far || meeting.equals(before.start()) || meeting.equals(after.end())) {
+        if (gone.distance(meeting) > MOST_MOVE_MM
+                || meeting.equals(before.start())
+                || meeting.equals(after.end())) {
             return false;
         }
-        strokes.set((index + n - 1) % n, new Stroke(before.start(), meeting, before.bulge()));
-        strokes.set((index + 1) % n, new Stroke(meeting, after.end(), after.bulge()));
+        Stroke newBefore = new Stroke(before.start(), meeting, before.bulge());
+        Stroke newAfter = new Stroke(meeting, after.end(), after.bulge());
+        if (strays(newBefore, before) || strays(newAfter, after)) {
+            return false;
+        }
+        strokes.set((index + n - 1) % n, newBefore);
+        strokes.set((index + 1) % n, newAfter);
         strokes.remove(index);
         return true;
+    }
+
+    /** Whether a neighbour that was carried on has left its old line along the way. */
+    private static boolean strays(Stroke changed, Stroke old) {
+        for (double share : new double[] {0.25, 0.5, 0.75}) {
+            Spot spot = changed.at(share);
+            if (old.distance(spot) > MOST_MOVE_MM) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Where the tangents of the neighbours meet, or the middle where they hardly bend. */

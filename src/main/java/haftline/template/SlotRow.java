@@ -9,6 +9,9 @@ final class SlotRow {
     /** Two diameters closer than this need one slot only, mm. */
     private static final double SAME_MM = 0.15;
 
+    /** A narrower slot would gauge a wire: it is left out, mm. */
+    private static final double NARROWEST_MM = 2;
+
     private static final double LABEL_MM = 2.2;
     private static final double NOTE_MM = 1.8;
 
@@ -22,7 +25,7 @@ final class SlotRow {
     static SlotRow of(Workpiece work, GaugeRules rules) {
         List<Slot> slots = new ArrayList<>();
         work.stations().stream()
-                .filter(GaugeStation::isKey)
+                .filter(station -> station.isKey() && station.diameterMm() >= NARROWEST_MM)
                 .sorted(Comparator.comparingDouble(GaugeStation::diameterMm).reversed())
                 .forEach(
                         station -> {
@@ -38,6 +41,9 @@ final class SlotRow {
                         });
         double tenon = work.tenonDiameterMm();
         double half = rules.tenonToleranceMm();
+        if (tenon - half < NARROWEST_MM) {
+            return new SlotRow(slots);
+        }
         slots.add(new Slot(tenon + half, "TENON GO", "\u2300" + rules.fine(tenon + half)));
         slots.add(new Slot(tenon - half, "NO-GO", "\u2300" + rules.fine(tenon - half)));
         return new SlotRow(slots);

@@ -23,6 +23,9 @@ public record Stroke(Spot start, Spot end, double bulge) {
     /** With less bulge the centre is so far that a distance from it loses digits. */
     private static final double SHALLOW = 1e-3;
 
+    private static final double[] QUARTER_COS = {1, 0, -1, 0};
+    private static final double[] QUARTER_SIN = {0, 1, 0, -1};
+
     /** Checks that it goes somewhere and is at most a half circle. */
     public Stroke {
         if (start.equals(end)) {
@@ -285,9 +288,6 @@ public record Stroke(Spot start, Spot end, double bulge) {
         }
         return box;
     }
-
-    private static final double[] QUARTER_COS = {1, 0, -1, 0};
-    private static final double[] QUARTER_SIN = {0, 1, 0, -1};
 
     /** Whether a share lies on the stroke, its ends included up to rounding. */
     boolean holds(double share) {

@@ -13,6 +13,9 @@ final class StrokeFont {
     private static final double GAP_UNITS = 1.3;
     private static final double SPACE_UNITS = 2.6;
 
+    /** Bulge of a quarter turn. */
+    private static final double QUARTER = Math.tan(Math.PI / 8);
+
     /** One pen move of a glyph: where to, how bent; the first of a chain is where it starts. */
     private record Move(double x, double y, double bulge) {}
 
@@ -137,7 +140,4 @@ final class StrokeFont {
         }
         return new Glyph(chains, width);
     }
-
-    /** Bulge of a quarter turn. */
-    private static final double QUARTER = Math.tan(Math.PI / 8);
 }

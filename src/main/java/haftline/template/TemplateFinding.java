@@ -62,6 +62,21 @@ public record TemplateFinding(
         }
     }
 
+    /** An offset that failed its check: nothing is to be cut by it. */
+    static TemplateFinding offsetOff(String subject, OffsetCheck check) {
+        double x = check.at().x();
+        return new TemplateFinding(
+                Kind.OFFSET_OFF,
+                Gravity.STOP,
+                subject,
+                x,
+                x,
+                x,
+                check.deviationMm(),
+                check.deviationMm(),
+                check.toleranceMm());
+    }
+
     /**
      * Unit of figure and limit.
      *
@@ -121,7 +136,7 @@ public record TemplateFinding(
                             + " of card beside it, limit "
                             + length(limit, units);
             case OFFSET_OFF ->
-                    "The template's edge misses its distance by "
+                    "The edge misses its distance by "
                             + fine(figure, units)
                             + at(units)
                             + ": do not cut it";

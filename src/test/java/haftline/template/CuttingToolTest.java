@@ -3,10 +3,14 @@ package haftline.template;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import haftline.curve.Outline;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class CuttingToolTest {
+    private static final long SEED = 4_09_05;
+
     @Test
     void laserMovesTheEdgeOutAndTheHoleInByHalfItsKerf() {
         Card plate = card(LoopOffsetTest.rectangle(0, 0, 60, 40), Loop.circle(new Spot(20, 20), 5));
@@ -92,6 +96,58 @@ class CuttingToolTest {
                                         LoopOffsetTest.rectangle(0, 0, 60, 40),
                                         Loop.circle(new Spot(10, 10), 5)));
         assertThat(drilled.findings()).isEmpty();
+    }
+
+    @Test
+    void routerEntersASlotAsWideAsItsBit() {
+        Loop slotted =
+                LoopOffsetTest.loop(0, 0, 60, 0, 60, 40, 33, 40, 33, 20, 27, 20, 27, 40, 0, 40);
+        RouterBit bit = new RouterBit(6, false);
+        Loop cut = bit.asCut(slotted);
+        assertThat(cut.distance(new Spot(30, 20))).isLessThan(1e-6);
+        assertThat(bit.prepare(card(slotted)).findings())
+                .extracting(TemplateFinding::kind)
+                .containsOnly(TemplateFinding.Kind.CORNER_ROUNDED_BY_BIT);
+    }
+
+    @Test
+    void everyToolLeavesEveryCardWhole_randomWork() {
+        SplittableRandom random = new SplittableRandom(SEED);
+        for (int i = 0; i < 60; i++) {
+            Outline outline = RandomProfiles.any(random);
+            Workpiece work = CopyingTemplateTest.work(outline);
+            CopyingTemplate template =
+                    CopyingTemplate.of(
+                            work,
+                            new Copier(
+                                    random.nextDouble(0.5, 10), random.nextDouble(0.5, 10), 60, 1),
+                            12,
+                            0.01);
+            List<Card> cards =
+                    List.of(
+                            GaugeCard.of(
+                                    work,
+                                    List.of(GaugeCard.Gauge.PROFILE),
+                                    GaugeRules.COMMON_PRACTICE),
+                            CopyingCard.COMMON_PRACTICE.card(template));
+            for (Card card : cards) {
+                for (CuttingTool tool :
+                        List.of(
+                                new LaserBeam(random.nextDouble(0.05, 0.3)),
+                                new RouterBit(random.nextDouble(1, 6), random.nextBoolean()))) {
+                    Card cut = tool.prepare(card);
+                    String what = "seed " + SEED + ", work " + i + ", " + card.name() + ", " + tool;
+                    assertThat(Flattened.areValid(List.of(cut.outline()))).as(what).isTrue();
+                    assertThat(cut.findings())
+                            .as(what)
+                            .extracting(TemplateFinding::kind)
+                            .doesNotContain(TemplateFinding.Kind.OFFSET_OFF);
+                    assertThat(Math.abs(cut.outline().area() - card.outline().area()))
+                            .as(what)
+                            .isLessThan(0.16 * card.outline().length() + 60);
+                }
+            }
+        }
     }
 
     @Test
