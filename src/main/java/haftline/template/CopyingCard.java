@@ -48,6 +48,14 @@ public record CopyingCard(
     private static final double TICK_MM = 3;
     private static final double AXIS_END_MM = 4;
 
+    /** Lettering of a full card is tried from full size down to this, in steps. */
+    private static final double LEAST_SCALE = 0.5;
+
+    private static final double SCALE_STEP = 0.05;
+
+    /** Lettering this high is as good as any larger, mm. */
+    private static final double READABLE_MM = 1.4;
+
     /** Checks the ranges and copies the list. */
     public CopyingCard {
         Checks.within("back", backMm, 2, 200);
@@ -173,20 +181,84 @@ public record CopyingCard(
     /** Under the axis; on a full card, which is narrow at its waist, on either side of it. */
     private void titles(List<Mark> marks, CopyingTemplate template, ProfileEdge edge) {
         Workpiece work = template.work();
-        TitleBlock upper = new TitleBlock(work.name());
-        TitleBlock lower = full ? new TitleBlock("") : upper;
-        upper.line("COPYING TEMPLATE, POSITIVE \u00b7 " + tools(template.copier()));
-        lower.line(size(work)).line("\u2190 FERRULE END \u00b7 tenon and ticked places by hand");
-        double roomX = work.seatX() - 2 * MARGIN_MM;
-        if (full) {
-            double roomY = edge.part(0, work.seatX()).leastY() - 2 * AXIS_CLEAR_MM;
-            upper.fitted(roomY).draw(marks, MARGIN_MM, AXIS_CLEAR_MM, roomX);
-            lower.fitted(roomY);
-            lower.draw(marks, MARGIN_MM, -AXIS_CLEAR_MM - lower.heightMm(), roomX);
-        } else {
-            upper.fitted(backMm - MARGIN_MM - AXIS_CLEAR_MM)
-                    .draw(marks, MARGIN_MM, -backMm + MARGIN_MM, roomX);
+        String what = "COPYING TEMPLATE, POSITIVE \u00b7 " + tools(template.copier());
+        String end = "\u2190 FERRULE END \u00b7 tenon and ticked places by hand";
+        if (!full) {
+            new TitleBlock(work.name())
+                    .line(what)
+                    .line(size(work))
+                    .line(end)
+                    .fitted(backMm - MARGIN_MM - AXIS_CLEAR_MM)
+                    .draw(marks, MARGIN_MM, -backMm + MARGIN_MM, work.seatX() - 2 * MARGIN_MM);
+            return;
         }
+        ProfileEdge between = edge.part(0, work.seatX());
+        Halves open =
+                Halves.on(
+                        between,
+                        new TitleBlock(work.name()).line(what),
+                        new TitleBlock("").line(size(work)).line(end));
+        Halves close =
+                Halves.on(
+                        between,
+                        new TitleBlock("").line(work.name() + " \u00b7 " + what),
+                        new TitleBlock("").line(end + " \u00b7 " + size(work)));
+        (open.lineMm >= Math.min(READABLE_MM, close.lineMm) ? open : close).draw(marks);
+    }
+
+    /**
+     * Text on both sides of a full card's axis.
+     *
+     * @param upper text above the axis
+     * @param lower text below it
+     * @param scale share of its full size
+     * @param fromX where it starts, mm
+     * @param roomMm how long it may be, mm
+     * @param lineMm height of the letters that comes of it, mm
+     */
+    private record Halves(
+            TitleBlock upper,
+            TitleBlock lower,
+            double scale,
+            double fromX,
+            double roomMm,
+            double lineMm) {
+        /** The largest lettering for which some stretch of the card is high and long enough. */
+        static Halves on(ProfileEdge edge, TitleBlock upper, TitleBlock lower) {
+            double whole = Math.max(upper.heightMm(), lower.heightMm());
+            double width = Math.max(upper.widthMm(), lower.widthMm());
+            Halves best = new Halves(upper, lower, LEAST_SCALE, 0, edge.endX(), 0);
+            for (double scale = 1; scale >= LEAST_SCALE; scale -= SCALE_STEP) {
+                double[] high = highStretch(edge, whole * scale + 2 * AXIS_CLEAR_MM);
+                double room = high[1] - high[0];
+                double lineMm = TitleBlock.LINE_MM * Math.min(scale, room / width);
+                if (lineMm > best.lineMm) {
+                    best = new Halves(upper, lower, scale, high[0], room, lineMm);
+                }
+            }
+            return best;
+        }
+
+        void draw(List<Mark> marks) {
+            double whole = Math.max(upper.heightMm(), lower.heightMm());
+            upper.fitted(whole * scale).draw(marks, fromX, AXIS_CLEAR_MM, roomMm);
+            lower.fitted(whole * scale);
+            lower.draw(marks, fromX, -AXIS_CLEAR_MM - lower.heightMm(), roomMm);
+        }
+    }
+
+    /** The longest stretch where an edge is nowhere lower than a height; empty where none is. */
+    private static double[] highStretch(ProfileEdge edge, double y) {
+        double[] longest = {0, 0};
+        double from = edge.startX() + MARGIN_MM;
+        for (double x = from; x <= edge.endX() - MARGIN_MM; x += 1) {
+            if (Math.min(edge.yBefore(x), edge.yAfter(x)) < y) {
+                from = x + 1;
+            } else if (x - from > longest[1] - longest[0]) {
+                longest = new double[] {from, x};
+            }
+        }
+        return longest;
     }
 
     /**
@@ -210,10 +282,12 @@ public record CopyingCard(
         double y = Math.min(edge.yBefore(x), edge.yAfter(x));
         marks.add(ScoreLine.between(x, full ? -y : -backMm, x, y));
         double foot = x + (x == 0 ? -1 : LABEL_MM + 1);
+        // The side of the text away from the line, where a run may have fallen.
+        double far = x == 0 ? foot - LABEL_MM : foot;
         marks.add(
                 full
                         ? Lettering.upright(foot, 0, LABEL_MM, Lettering.Align.MIDDLE, text)
-                                .within(2 * (y - 1))
+                                .within(2 * (Math.min(y, edge.yAfter(far)) - 1))
                         : Lettering.upright(
                                         foot, -AXIS_CLEAR_MM, LABEL_MM, Lettering.Align.END, text)
                                 .within(backMm - 2 * AXIS_CLEAR_MM));

@@ -27,6 +27,9 @@ record NegativeEdge(ProfileEdge edge, List<TemplateFinding> findings) {
     /** Step behind the butt, so that cap or waste do not hold the gauge off, mm. */
     private static final double BUTT_STEP_MM = 2;
 
+    /** Radius of the waste at the butt, inside which nothing is gauged, mm. */
+    static final double WASTE_MM = 4;
+
     /** Least height of a shoulder that a hook can bear on, mm. */
     private static final double LEAST_SHOULDER_MM = 0.8;
 
@@ -45,10 +48,17 @@ record NegativeEdge(ProfileEdge edge, List<TemplateFinding> findings) {
         if (onFerrule) {
             segments.add(StraightLine.level(bearX, 0, ferrule + FERRULE_CLEAR_MM));
         }
-        segments.addAll(profile(work, rules).segments());
+        // Where the butt runs out towards the axis the card stays clear of the waste that holds it;
+        // a point of card between dome and waste would break off.
         double buttX = work.buttX();
-        double seat = work.body().rBefore(work.seatX());
-        double behind = Math.max(work.body().rBefore(buttX), seat) + BUTT_STEP_MM;
+        ProfileEdge profile = profile(work, rules);
+        segments.addAll(profile.part(0, work.seatX()).outline().segments());
+        if (work.seatX() < buttX) {
+            ProfileEdge butt = profile.part(work.seatX(), buttX).notBelow(WASTE_MM);
+            segments.addAll(butt.outline().segments());
+        }
+        double atButt = work.body().rBefore(buttX);
+        double behind = atButt < WASTE_MM ? WASTE_MM : atButt + BUTT_STEP_MM;
         segments.add(StraightLine.level(buttX, buttX + GaugeCard.END_MM, behind));
         ProfileEdge edge = ProfileEdge.of(new Outline(segments));
         double r = rules.reliefMm() / 2;
@@ -79,7 +89,7 @@ record NegativeEdge(ProfileEdge edge, List<TemplateFinding> findings) {
     }
 
     /** The profile in lines and arcs, with air over it where that is asked for. */
-    private static Outline profile(Workpiece work, GaugeRules rules) {
+    private static ProfileEdge profile(Workpiece work, GaugeRules rules) {
         ProfileEdge profile = ProfileEdge.fitted(work.body(), rules.toleranceMm());
         double air = rules.clearanceMm();
         if (air > 0) {
@@ -87,6 +97,6 @@ record NegativeEdge(ProfileEdge edge, List<TemplateFinding> findings) {
             double reach = 2 + 3 * air;
             profile = profile.extended(reach, reach).grown(air);
         }
-        return profile.part(0, work.buttX()).outline();
+        return profile.part(0, work.buttX());
     }
 }

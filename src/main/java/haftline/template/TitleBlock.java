@@ -14,7 +14,7 @@ final class TitleBlock {
     private static final double LEAD_MM = 1.7;
 
     /** Lettering smaller than this cannot be read on hardboard. */
-    private static final double LEAST_SCALE = 0.55;
+    private static final double LEAST_SCALE = 0.45;
 
     private static final double BAR_TICK_MM = 1.6;
 
@@ -46,6 +46,14 @@ final class TitleBlock {
     double heightMm() {
         double nameMm = name.isEmpty() ? -LEAD_MM : NAME_MM;
         return scale * (nameMm + lines.size() * (LINE_MM + LEAD_MM));
+    }
+
+    double widthMm() {
+        double width = name.isEmpty() ? 0 : StrokeFont.widthMm(name, scale * NAME_MM);
+        for (String line : lines) {
+            width = Math.max(width, StrokeFont.widthMm(line, scale * LINE_MM));
+        }
+        return width;
     }
 
     /** Draws the block with the foot of its last line at a height. */

@@ -7,6 +7,7 @@ import haftline.curve.CircularArc;
 import haftline.curve.NearestDistance;
 import haftline.curve.Outline;
 import haftline.curve.StraightLine;
+import haftline.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -29,6 +30,9 @@ class GaugeCardTest {
                     boolean profile =
                             spot.x() > 1.001
                                     && spot.x() < work.buttX() - 1e-6
+                                    // Inside the waste at the butt nothing is gauged.
+                                    && (spot.x() < work.seatX()
+                                            || spot.y() > NegativeEdge.WASTE_MM + 1e-6)
                                     && spot.y() <= work.body().greatest().r() + 1e-3;
                     if (profile) {
                         double off =
@@ -173,6 +177,7 @@ class GaugeCardTest {
             CopyingTemplate template =
                     CopyingTemplate.of(work, new Copier(1.5, 3, 55, 1), 12, 0.01);
             cards.add(CopyingCard.COMMON_PRACTICE.card(template));
+            cards.add(new CopyingCard(true, 28, List.of(), 6, Units.MM).card(template));
             for (Card card : cards) {
                 Geometry marks = marks(card);
                 // A hair more, for ticks end on the very edge.
@@ -189,14 +194,7 @@ class GaugeCardTest {
         Workpiece work = new Workpiece("w", "", body, 80, 12, 16, 13, 11, List.of(), false);
         GaugeRules roughing =
                 new GaugeRules(
-                        GaugeRules.Register.FERRULE_FACE,
-                        2,
-                        0.3,
-                        0,
-                        0.05,
-                        0.01,
-                        3,
-                        haftline.measure.Units.MM);
+                        GaugeRules.Register.FERRULE_FACE, 2, 0.3, 0, 0.05, 0.01, 3, Units.MM);
         Card card = GaugeCard.of(work, List.of(GaugeCard.Gauge.PROFILE), roughing);
         for (double x = 3; x < 78; x += 2.5) {
             assertThat(card.outline().distance(new Spot(x, body.r(x))))
