@@ -17,11 +17,14 @@ final class Crossings {
     /** Two circles or a line and a circle that miss each other by less than this touch, mm. */
     private static final double TOUCH_MM = 1e-9;
 
+    /** Sine of the angle under which two lines count as parallel: they then meet nowhere near. */
+    private static final double PARALLEL = 1e-12;
+
     /** Two steps square the error twice. */
     private static final int POLISHING = 2;
 
     /** Sine of the angle under which two strokes touch rather than cross. */
-    private static final double TANGENT = 1e-5;
+    private static final double TANGENT = 1e-8;
 
     private Crossings() {}
 
@@ -54,9 +57,6 @@ final class Crossings {
         double share = (dx * by - dy * bx) / cross;
         add(a.start().x() + share * ax, a.start().y() + share * ay, a, b, found);
     }
-
-    /** Sine of the angle under which two lines count as parallel: they then meet nowhere near. */
-    private static final double PARALLEL = 1e-12;
 
     private static void lineAndCircle(
             Stroke line, Stroke arc, Stroke a, Stroke b, List<Crossing> found) {

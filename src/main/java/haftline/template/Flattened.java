@@ -41,6 +41,12 @@ final class Flattened {
         return FACTORY.createLinearRing(corners.toArray(Coordinate[]::new));
     }
 
+    /** Whether a place lies inside a loop. */
+    static boolean covers(Loop loop, Spot spot) {
+        return polygon(loop, CHECK_MM)
+                .contains(FACTORY.createPoint(new Coordinate(spot.x(), spot.y())));
+    }
+
     /** Whether no loop crosses itself and no two cross each other. */
     static boolean areValid(List<Loop> loops) {
         List<Polygon> polygons = loops.stream().map(loop -> polygon(loop, CHECK_MM)).toList();

@@ -1,6 +1,7 @@
 package haftline.template;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -15,6 +16,9 @@ import java.util.List;
 public record LoopOffset(Loop source, double outwardMm, List<Loop> loops) {
     /** A corner that turns less than this is smooth and gets no arc, radians. */
     private static final double SMOOTH_RAD = 1e-10;
+
+    /** Neighbours that miss each other by less are joined, mm. */
+    private static final double SNAP_MM = 4e-6;
 
     /** Copies the list. */
     public LoopOffset {
@@ -44,12 +48,28 @@ public record LoopOffset(Loop source, double outwardMm, List<Loop> loops) {
                 corner(raw, stroke, chain.get((i + 1) % chain.size()), toRightMm);
             }
         }
+        for (int i = closed ? 0 : 1; i < raw.size(); i++) {
+            snap(raw, (i + raw.size() - 1) % raw.size(), i);
+        }
         return raw;
+    }
+
+    /**
+     * Joins neighbours that nearly meet: at a bend of a millionth they overlap by so little that
+     * their crossing cannot be told from their ends.
+     */
+    private static void snap(List<Stroke> raw, int before, int after) {
+        Stroke a = raw.get(before);
+        Stroke b = raw.get(after);
+        double gap = a.end().distance(b.start());
+        if (gap > 0 && gap < SNAP_MM && !a.end().equals(b.end())) {
+            raw.set(after, new Stroke(a.end(), b.end(), b.bulge()));
+        }
     }
 
     private static void corner(List<Stroke> raw, Stroke before, Stroke after, double toRightMm) {
         double from = before.endRad();
-        double turn = Math.IEEEremainder(after.startRad() - from, 2 * Math.PI);
+        double turn = before.turnTo(after);
         if (turn * toRightMm > 0 && Math.abs(turn) > SMOOTH_RAD) {
             // The right-hand normal stands a quarter turn clockwise of the way; for an offset to
             // the left the radius points the other way.
@@ -71,6 +91,18 @@ public record LoopOffset(Loop source, double outwardMm, List<Loop> loops) {
             throw new IllegalStateException("offset gave " + loops.size() + " loops, not one");
         }
         return loops.get(0);
+    }
+
+    /**
+     * The loop that holds most.
+     *
+     * @return the loop
+     * @throws IllegalStateException where nothing is left
+     */
+    public Loop largest() {
+        return loops.stream()
+                .max(Comparator.comparingDouble(Loop::area))
+                .orElseThrow(() -> new IllegalStateException("offset left no loop"));
     }
 
     /**

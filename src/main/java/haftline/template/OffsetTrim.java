@@ -9,8 +9,12 @@ import java.util.List;
  * nearer to the source than the distance asked for, and joins the rest into loops.
  */
 final class OffsetTrim {
-    /** How much nearer than the distance a place may come by rounding, mm. */
-    private static final double NEAR_MM = 1e-7;
+    /**
+     * How much nearer than the distance a piece may come, mm: rounding and the joining of ends move
+     * good pieces by a tenth of it. A sliver beyond a crossing that passes has a free end, and is
+     * pruned by that.
+     */
+    private static final double NEAR_MM = 5e-6;
 
     /** Ends closer than this are one place, mm; a thousandth of a micron. */
     private static final double JOIN_MM = 1e-6;
@@ -158,9 +162,7 @@ final class OffsetTrim {
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < pieces.size(); i++) {
             if (!used[i] && ends.get(i)[0] == ends.get(at)[1]) {
-                double turn =
-                        Math.IEEEremainder(
-                                pieces.get(i).startRad() - pieces.get(at).endRad(), 2 * Math.PI);
+                double turn = pieces.get(at).turnTo(pieces.get(i));
                 if (turn > most) {
                     most = turn;
                     best = i;

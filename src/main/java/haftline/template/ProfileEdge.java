@@ -1,5 +1,6 @@
 package haftline.template;
 
+import haftline.curve.ArcFit;
 import haftline.curve.CircularArc;
 import haftline.curve.NearestDistance;
 import haftline.curve.Outline;
@@ -25,11 +26,11 @@ public final class ProfileEdge {
      */
     private static final double LIFT_MM = 1024;
 
-    /** A corner that turns less than this is smooth, radians. */
-    private static final double SMOOTH_RAD = 1e-12;
-
     /** Slope of 60 degrees, over which a follower jams (common practice, no source). */
     private static final double STEEPEST_RUN = Math.sqrt(3);
+
+    /** A step under this is rounding, mm. */
+    private static final double SAME_MM = 1e-6;
 
     private final Outline lifted;
 
@@ -48,17 +49,31 @@ public final class ProfileEdge {
         return new ProfileEdge(mapped(outline, ProfileEdge::lift));
     }
 
+    /**
+     * The edge of any outline, turned into lines and arcs once.
+     *
+     * @param outline the outline
+     * @param toleranceMm greatest distance of the arcs from it, mm
+     * @return its edge
+     */
+    public static ProfileEdge fitted(Outline outline, double toleranceMm) {
+        return of(ArcFit.of(outline, toleranceMm).outline());
+    }
+
     private static Outline mapped(Outline outline, UnaryOperator<Segment> change) {
         return new Outline(outline.segments().stream().map(change).toList());
     }
 
     private static Segment lift(Segment segment) {
+        return raised(segment, LIFT_MM);
+    }
+
+    private static Segment raised(Segment segment, double by) {
         if (segment instanceof StraightLine line) {
-            return new StraightLine(line.x0(), line.r0() + LIFT_MM, line.x1(), line.r1() + LIFT_MM);
+            return new StraightLine(line.x0(), line.r0() + by, line.x1(), line.r1() + by);
         }
         if (segment instanceof CircularArc arc) {
-            return new CircularArc(
-                    arc.x0(), arc.r0() + LIFT_MM, arc.x1(), arc.r1() + LIFT_MM, arc.bulge());
+            return new CircularArc(arc.x0(), arc.r0() + by, arc.x1(), arc.r1() + by, arc.bulge());
         }
         throw new IllegalArgumentException(
                 "profile edge: expected lines and arcs, not a "
@@ -78,6 +93,11 @@ public final class ProfileEdge {
         StraightLine line = (StraightLine) segment;
         return new StraightLine(
                 line.x0(), 2 * LIFT_MM - line.r0(), line.x1(), 2 * LIFT_MM - line.r1());
+    }
+
+    /** The edge as an outline again; only where no part of it lies under the axis. */
+    Outline outline() {
+        return mapped(lifted, segment -> raised(segment, -LIFT_MM));
     }
 
     /**
@@ -127,6 +147,11 @@ public final class ProfileEdge {
         return lifted.least().r() - LIFT_MM;
     }
 
+    /** Where it is lowest, x in mm. */
+    double lowestX() {
+        return lifted.least().x();
+    }
+
     /**
      * Greatest height.
      *
@@ -168,7 +193,7 @@ public final class ProfileEdge {
      * @return the new edge; longer or shorter at its ends as their normals lean
      */
     public ProfileEdge grown(double mm) {
-        return mm == 0 ? this : new ProfileEdge(grown(lifted, mm));
+        return mm == 0 ? this : new ProfileEdge(Envelope.upper(EdgePieces.offsets(lifted, mm)));
     }
 
     /**
@@ -182,7 +207,8 @@ public final class ProfileEdge {
             return this;
         }
         Outline hollow = mapped(lifted, ProfileEdge::overturned);
-        return new ProfileEdge(mapped(grown(hollow, mm), ProfileEdge::overturned));
+        Outline grown = Envelope.upper(EdgePieces.offsets(hollow, mm));
+        return new ProfileEdge(mapped(grown, ProfileEdge::overturned));
     }
 
     /**
@@ -195,71 +221,6 @@ public final class ProfileEdge {
         return outwardMm < 0 ? shrunk(-outwardMm) : grown(outwardMm);
     }
 
-    private static Outline grown(Outline outline, double mm) {
-        List<Segment> segments = outline.segments();
-        List<Segment> pieces = new ArrayList<>(3 * segments.size());
-        for (int i = 0; i < segments.size(); i++) {
-            Segment segment = segments.get(i);
-            addOffset(pieces, segment, mm);
-            if (i + 1 < segments.size()) {
-                addJoint(pieces, segment, segments.get(i + 1), mm);
-            }
-        }
-        return Envelope.upper(pieces);
-    }
-
-    private static void addOffset(List<Segment> pieces, Segment segment, double mm) {
-        double a = angle(segment, segment.startX());
-        double b = angle(segment, segment.endX());
-        double x0 = segment.startX() - mm * Math.sin(a);
-        double r0 = segment.r(segment.startX()) + mm * Math.cos(a);
-        double x1 = segment.endX() - mm * Math.sin(b);
-        double r1 = segment.r(segment.endX()) + mm * Math.cos(b);
-        // A hollow no wider than the disc has no offset: it comes out backwards.
-        if (x1 > x0) {
-            pieces.add(
-                    segment instanceof CircularArc arc
-                            ? new CircularArc(x0, r0, x1, r1, arc.bulge())
-                            : new StraightLine(x0, r0, x1, r1));
-        }
-    }
-
-    /** The arcs about the outer corners of a joint, of which a step has two corners. */
-    private static void addJoint(List<Segment> pieces, Segment before, Segment after, double mm) {
-        double x = after.startX();
-        double low = before.r(x);
-        double high = after.r(x);
-        double in = angle(before, x);
-        double out = angle(after, x);
-        if (low == high) {
-            addCorner(pieces, x, low, in, out, mm);
-        } else {
-            double face = Math.copySign(Math.PI / 2, high - low);
-            addCorner(pieces, x, low, in, face, mm);
-            addCorner(pieces, x, high, face, out, mm);
-        }
-    }
-
-    private static void addCorner(
-            List<Segment> pieces, double x, double r, double in, double out, double mm) {
-        double x0 = x - mm * Math.sin(in);
-        double x1 = x - mm * Math.sin(out);
-        if (in - out > SMOOTH_RAD && x1 > x0) {
-            pieces.add(
-                    new CircularArc(
-                            x0,
-                            r + mm * Math.cos(in),
-                            x1,
-                            r + mm * Math.cos(out),
-                            -Math.tan((in - out) / 4)));
-        }
-    }
-
-    /** Angle of the tangent, radians, exactly a right angle at a pole. */
-    private static double angle(Segment segment, double x) {
-        return Math.atan(segment.slope(x));
-    }
-
     /**
      * The least body that holds this one and is nowhere steeper than a slope: what a follower that
      * climbs no further leaves standing.
@@ -269,49 +230,12 @@ public final class ProfileEdge {
      */
     public ProfileEdge eased(double steepestDeg) {
         double slope = Math.tan(Math.toRadians(steepestDeg));
-        List<Segment> pieces = new ArrayList<>(lifted.segments());
-        double floor = lifted.least().r();
-        List<Segment> segments = lifted.segments();
-        for (int i = 0; i < segments.size(); i++) {
-            Segment segment = segments.get(i);
-            if (segment.steepest(segment.startX(), segment.endX()) > slope) {
-                addRamps(pieces, segment.startX(), segment.r(segment.startX()), slope, floor);
-                addRamps(pieces, segment.endX(), segment.r(segment.endX()), slope, floor);
-                addTangentRamps(pieces, segment, slope, floor);
-            }
-            if (i > 0 && segments.get(i - 1).r(segment.startX()) != segment.r(segment.startX())) {
-                double x = segment.startX();
-                addRamps(pieces, x, segments.get(i - 1).r(x), slope, floor);
-                addRamps(pieces, x, segment.r(x), slope, floor);
-            }
+        List<Segment> ramps = EdgePieces.ramps(lifted, slope);
+        if (ramps.isEmpty()) {
+            return this;
         }
-        return pieces.size() == segments.size() ? this : new ProfileEdge(Envelope.upper(pieces));
-    }
-
-    /** Ramps from the places of a round where it turns steeper than the slope. */
-    private static void addTangentRamps(
-            List<Segment> pieces, Segment segment, double slope, double floor) {
-        if (!(segment instanceof CircularArc arc) || arc.bulge() > 0) {
-            return;
-        }
-        double sine = slope / Math.sqrt(1 + slope * slope);
-        double start = Math.sin(angle(arc, arc.x0()));
-        double curvature = arc.curvature(arc.x0());
-        for (double tangent : new double[] {sine, -sine}) {
-            double x = arc.x0() + (tangent - start) / curvature;
-            if (x > arc.x0() && x < arc.x1()) {
-                addRamps(pieces, x, arc.r(x), slope, floor);
-            }
-        }
-    }
-
-    private static void addRamps(
-            List<Segment> pieces, double x, double r, double slope, double floor) {
-        double run = (r - floor) / slope;
-        if (x - run < x) {
-            pieces.add(new StraightLine(x - run, floor, x, r));
-            pieces.add(new StraightLine(x, r, x + run, floor));
-        }
+        ramps.addAll(lifted.segments());
+        return new ProfileEdge(Envelope.upper(ramps));
     }
 
     /**
@@ -349,6 +273,13 @@ public final class ProfileEdge {
      */
     public ProfileEdge part(double fromX, double toX) {
         return new ProfileEdge(lifted.part(fromX, toX));
+    }
+
+    /** The edge, nowhere lower than a height. */
+    ProfileEdge notBelow(double y) {
+        List<Segment> pieces = new ArrayList<>(lifted.segments());
+        pieces.add(StraightLine.level(startX(), endX(), y + LIFT_MM));
+        return new ProfileEdge(Envelope.upper(pieces));
     }
 
     /** The edge with a disc's upper half cut out above it: relief for a corner. */
@@ -395,7 +326,4 @@ public final class ProfileEdge {
         }
         return strokes;
     }
-
-    /** A step under this is rounding, mm. */
-    private static final double SAME_MM = 1e-6;
 }

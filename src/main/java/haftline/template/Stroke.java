@@ -17,8 +17,14 @@ public record Stroke(Spot start, Spot end, double bulge) {
     /** Rounding by which a place may lie past the end of an arc and still be on it, radians. */
     private static final double END_ROUNDING = 1e-9;
 
+    /** A turn this near to straight back needs a closer look, radians. */
+    private static final double BACK_RAD = 1e-6;
+
     /** With less bulge the centre is so far that a distance from it loses digits. */
     private static final double SHALLOW = 1e-3;
+
+    private static final double[] QUARTER_COS = {1, 0, -1, 0};
+    private static final double[] QUARTER_SIN = {0, 1, 0, -1};
 
     /** Checks that it goes somewhere and is at most a half circle. */
     public Stroke {
@@ -117,6 +123,23 @@ public record Stroke(Spot start, Spot end, double bulge) {
     }
 
     /**
+     * The turn from this stroke to the one that follows, radians, positive anticlockwise. A turn
+     * straight back at the point of a cusp is told from its opposite by where the two lie.
+     */
+    double turnTo(Stroke next) {
+        double turn = Math.IEEEremainder(next.startRad() - endRad(), 2 * Math.PI);
+        if (Math.PI - Math.abs(turn) > BACK_RAD) {
+            return turn;
+        }
+        double near = Math.min(length(), next.length()) / 4;
+        Spot in = at(1 - near / length());
+        Spot out = next.at(near / next.length());
+        double left =
+                Math.cos(endRad()) * (out.y() - in.y()) - Math.sin(endRad()) * (out.x() - in.x());
+        return left > 0 ? Math.PI : -Math.PI;
+    }
+
+    /**
      * The place at a share of its length, without the centre, so that a shallow arc loses nothing.
      */
     Spot at(double share) {
@@ -193,8 +216,8 @@ public record Stroke(Spot start, Spot end, double bulge) {
 
     /** The part between two shares whose places are known already. */
     Stroke between(double from, Spot fromSpot, double to, Spot toSpot) {
-        return new Stroke(
-                fromSpot, toSpot, isStraight() ? 0 : Math.tan(sweepRad() * (to - from) / 4));
+        boolean whole = isStraight() || (from == 0 && to == 1);
+        return new Stroke(fromSpot, toSpot, whole ? bulge : Math.tan(sweepRad() * (to - from) / 4));
     }
 
     /**
@@ -265,9 +288,6 @@ public record Stroke(Spot start, Spot end, double bulge) {
         }
         return box;
     }
-
-    private static final double[] QUARTER_COS = {1, 0, -1, 0};
-    private static final double[] QUARTER_SIN = {0, 1, 0, -1};
 
     /** Whether a share lies on the stroke, its ends included up to rounding. */
     boolean holds(double share) {

@@ -1,6 +1,7 @@
 package haftline.template;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import haftline.curve.Outline;
 import java.util.SplittableRandom;
@@ -29,6 +30,41 @@ class ProfileEdgeTest {
             }
         }
         assertThat(offsets).isEqualTo(20_000);
+    }
+
+    @Test
+    void offsetKeepsItsDistance_starterShapes() throws Exception {
+        for (Workpiece work : StarterWork.everyShape()) {
+            ProfileEdge edge = ProfileEdge.fitted(work.body(), 0.01).extended(BEYOND_MM, BEYOND_MM);
+            for (double d : new double[] {0.1, 0.5, 1.5, 3, 10}) {
+                deviation(edge, edge.grown(d), d, work.body(), work.name() + ", outward " + d);
+                deviation(edge, edge.shrunk(d), -d, work.body(), work.name() + ", inward " + d);
+            }
+        }
+    }
+
+    @Test
+    void easesToTheSlopeAskedForAndLeavesTheRest() {
+        Outline step =
+                Outline.of(
+                        haftline.curve.StraightLine.level(0, 30, 8),
+                        haftline.curve.StraightLine.level(30, 60, 12));
+        ProfileEdge eased = ProfileEdge.of(step).eased(45);
+        assertThat(eased.yAfter(28)).isCloseTo(10, within(1e-9));
+        assertThat(eased.yAfter(25)).isEqualTo(8);
+        assertThat(eased.yAfter(40)).isEqualTo(12);
+    }
+
+    @Test
+    void scalesRadiallyWithinItsTolerance() {
+        Outline dome = Outline.of(haftline.curve.CircularArc.about(20, 0, 20, 0, 40, true));
+        ProfileEdge scaled = ProfileEdge.of(dome).scaled(2, 1e-3);
+        for (double x = 0.5; x < 40; x += 0.5) {
+            double slope = 2 * dome.slope(x);
+            double across =
+                    Math.abs(scaled.yAfter(x) - 2 * dome.r(x)) / Math.sqrt(1 + slope * slope);
+            assertThat(across).as("x %s", x).isLessThan(1.1e-3);
+        }
     }
 
     private static double deviation(

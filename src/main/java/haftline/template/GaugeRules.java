@@ -1,0 +1,91 @@
+package haftline.template;
+
+import haftline.measure.Checks;
+import haftline.measure.NumberText;
+import haftline.measure.Units;
+
+/**
+ * How gauges are made: habits, all common practice without a source, all open to the maker.
+ *
+ * @param register where the gauge bears on the work
+ * @param reliefMm width of the relief at sharp joints, so that dust does not hold the gauge off,
+ *     mm, 0 for none, to 6
+ * @param clearanceMm air between the gauge's edge and the finished work, mm, 0 to 2; 0 to judge by
+ *     the light gap, 0.3 for roughing
+ * @param allowanceMm how much wider than the finished diameter the sizing slots are, mm, 0 to 3
+ * @param tenonToleranceMm half the difference of the tenon's go and no-go slots, mm, 0.01 to 0.5
+ * @param toleranceMm how near lines and arcs stay to the profile, mm
+ * @param sheetMm thickness of the sheet, mm, 0.2 to 25; noted on the card
+ * @param units unit of the lettering
+ */
+public record GaugeRules(
+        Register register,
+        double reliefMm,
+        double clearanceMm,
+        double allowanceMm,
+        double tenonToleranceMm,
+        double toleranceMm,
+        double sheetMm,
+        Units units) {
+    /** Where a maker starts. */
+    public static final GaugeRules COMMON_PRACTICE =
+            new GaugeRules(Register.FERRULE_FACE, 2, 0, 0, 0.05, 0.01, 3, Units.MM);
+
+    /** The face that the gauge bears on. */
+    public enum Register {
+        /** The front face of the mounted ferrule. */
+        FERRULE_FACE,
+        /** The bare shoulder, before the ferrule is on. */
+        SHOULDER
+    }
+
+    /** Checks the ranges. */
+    public GaugeRules {
+        Checks.within("relief", reliefMm, 0, 6);
+        Checks.within("clearance", clearanceMm, 0, 2);
+        Checks.within("slot allowance", allowanceMm, 0, 3);
+        Checks.within("tenon tolerance", tenonToleranceMm, 0.01, 0.5);
+        Checks.within("tolerance", toleranceMm, 1e-4, 0.5);
+        Checks.within("sheet thickness", sheetMm, 0.2, 25);
+    }
+
+    /**
+     * The same rules with another register.
+     *
+     * @param other where the gauge bears
+     * @return the changed copy
+     */
+    public GaugeRules withRegister(Register other) {
+        return new GaugeRules(
+                other,
+                reliefMm,
+                clearanceMm,
+                allowanceMm,
+                tenonToleranceMm,
+                toleranceMm,
+                sheetMm,
+                units);
+    }
+
+    /** A length to a tenth of a millimetre or a thousandth of an inch, without its unit. */
+    String length(double mm) {
+        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 1 : 3);
+    }
+
+    /** A length to a hundredth of a millimetre or a thousandth of an inch. */
+    String fine(double mm) {
+        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 2 : 3);
+    }
+
+    /** A diameter with its sign (ISO 129-1). */
+    String diameter(double mm) {
+        return "\u2300" + length(mm);
+    }
+
+    /** A thickness as it is bought. */
+    String thickness() {
+        return NumberText.upTo(sheetMm / units.millimetres(), units == Units.MM ? 2 : 3)
+                + " "
+                + units.symbol();
+    }
+}

@@ -1,0 +1,23 @@
+package haftline.template;
+
+import haftline.measure.Checks;
+
+/**
+ * The sheet that cards are cut from.
+ *
+ * @param widthMm along x, mm, 20 to 5000
+ * @param heightMm along y, mm, 20 to 5000
+ * @param marginMm kept free along the edges, mm, 0 to 100
+ * @param gapMm between two cards, mm, 0 to 50
+ */
+public record SheetSize(double widthMm, double heightMm, double marginMm, double gapMm) {
+    /** Checks the ranges. */
+    public SheetSize {
+        Checks.within("sheet width", widthMm, 20, 5000);
+        Checks.within("sheet height", heightMm, 20, 5000);
+        Checks.within("sheet margin", marginMm, 0, 100);
+        Checks.within("gap between cards", gapMm, 0, 50);
+        Checks.within(
+                "room inside the margins", Math.min(widthMm, heightMm) - 2 * marginMm, 1, 5000);
+    }
+}
