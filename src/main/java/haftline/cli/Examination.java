@@ -58,7 +58,11 @@ final class Examination {
             }
             Optional<Speeds> speeds =
                     speedRule.map(
-                            rule -> Speeds.of(resolved.handle(), rule, OptionalDouble.empty()));
+                            rule ->
+                                    Speeds.of(
+                                            resolved.handle(),
+                                            rule,
+                                            OptionalDouble.of(Speeds.USUAL_LATHE_RPM)));
             return new ExaminedPiece(brief, Optional.of(figures), speeds, findings);
         }
         List<Told> why =

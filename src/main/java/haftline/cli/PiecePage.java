@@ -217,9 +217,12 @@ final class PiecePage {
     }
 
     private void walls(Figures figures) {
-        paper.cells("Wall", "", List.of("worst", "true", "limit"), lengths.unit() + ", thinnest");
+        paper.cells("Wall", "", List.of("worst", "ideal", "limit"), lengths.unit() + ", thinnest");
         for (Wall wall : figures.walls()) {
-            boolean thin = wall.worstMm() < wall.limitMm();
+            double least = Math.min(wall.worstMm(), wall.shortestWorstMm());
+            double stop = figures.handle().brief().rules().walls().stopMm();
+            Gravity gravity = least < stop ? Gravity.STOP : Gravity.WARN;
+            String mark = least < Math.max(stop, wall.limitMm()) ? Verdict.mark(gravity) + " " : "";
             paper.cells(
                     "Wall",
                     zone(wall.zone()),
@@ -227,8 +230,7 @@ final class PiecePage {
                             lengths.wall(wall.worstMm()),
                             lengths.wall(wall.nominalMm()),
                             lengths.contour(wall.limitMm())),
-                    (thin ? Verdict.mark(Gravity.WARN) + " " : "")
-                            + where(figures.handle(), wall.atX()));
+                    mark + where(figures.handle(), wall.atX()));
         }
         figures.web()
                 .ifPresent(
@@ -245,7 +247,7 @@ final class PiecePage {
     }
 
     private String wander(Wander wander) {
-        return "each bore off the axis by "
+        return "each bore off the axis, where ideal is on it, by "
                 + lengths.difference(wander.startMm())
                 + " "
                 + lengths.unit()

@@ -91,7 +91,12 @@ final class UseRows {
     private void millilitres(String label, double mm3, String name) {
         // Rounded up: a drop too much is wiped off, a drop too little is a hollow.
         double ml = Math.ceil(mm3 / ML * 100 - 1e-9) / 100;
-        paper.row("Adhesive", label, NumberText.fixed(ml, 2), "ml", name + "; no waste counted");
+        paper.row(
+                "Adhesive",
+                label,
+                NumberText.fixed(ml, 2),
+                "ml",
+                name + "; mix a third more for waste");
     }
 
     private void split(SplitIndex split) {
@@ -185,31 +190,25 @@ final class UseRows {
     }
 
     private void speeds(Speeds speeds) {
-        speed(
-                "roughing",
-                speeds.blank().leastRpm(),
-                speeds.blank().greatestRpm(),
-                speeds.blankMm());
-        speed(
-                "finishing",
-                speeds.finished().leastRpm(),
-                speeds.finished().greatestRpm(),
-                speeds.finishedMm());
+        speed("roughing", speeds.blank().leastRpm(), speeds.blankMm());
+        speed("finishing", speeds.finished().leastRpm(), speeds.finishedMm());
     }
 
-    /** A ceiling by a rule of thumb wants no more than its hundreds. */
-    private void speed(String label, double least, double greatest, double acrossMm) {
+    /**
+     * The slower end of the rule of thumb is the ceiling that is named: a page at the lathe must
+     * not tempt.
+     */
+    private void speed(String label, double most, double acrossMm) {
         paper.row(
                 "Lathe",
                 label,
-                hundreds(least)
-                        + " to "
-                        + hundreds(greatest)
-                        + " rpm is a ceiling, "
+                "no faster than "
+                        + hundreds(most)
+                        + " rpm, "
                         + lengths.contour(acrossMm)
                         + " "
                         + lengths.unit()
-                        + " across");
+                        + " across; start slower");
     }
 
     private static String hundreds(double rpm) {

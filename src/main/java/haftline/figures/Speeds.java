@@ -20,6 +20,12 @@ public record Speeds(
         double finishedMm,
         SpeedRule.Range finished,
         String rule) {
+    /**
+     * A ceiling where the maker does not say how fast the lathe runs: what many small ones reach;
+     * common practice, no source.
+     */
+    public static final double USUAL_LATHE_RPM = 3000;
+
     /** What always stands beside the speeds. */
     public static final String CAUTION =
             "A turners' rule of thumb and a ceiling, not a safety limit: no limit by an agency is"
