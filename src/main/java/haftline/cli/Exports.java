@@ -7,10 +7,17 @@ import haftline.drawing.ProfileDrawing;
 import haftline.drawing.SectionDrawing;
 import haftline.drawing.TitleBlock;
 import haftline.figures.Figures;
+import haftline.handle.Handle;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
 import haftline.write.dxf.DxfProfile;
 import haftline.write.dxf.DxfWriter;
+import haftline.write.pdf.PdfOptions;
+import haftline.write.pdf.PdfWriter;
+import haftline.write.png.HandlePictures;
+import haftline.write.stl.MeshResult;
+import haftline.write.stl.StlWriter;
+import haftline.write.stl.TurnedMesh;
 import haftline.write.svg.SvgOptions;
 import haftline.write.svg.SvgWriter;
 import java.nio.file.Files;
@@ -24,6 +31,14 @@ import java.util.function.UnaryOperator;
 final class Exports {
     /** The frame of a section stands this far from the paper's edge, mm. */
     private static final double SHEET_MARGIN_MM = 10;
+
+    /**
+     * How far the solid's facets may stand off the wood, mm: less than turning and sanding leave.
+     */
+    private static final double SOLID_TOLERANCE_MM = 0.05;
+
+    private static final int PIECE_PICTURE_PX = 1200;
+    private static final int SET_PICTURE_PX = 1600;
 
     private final List<OutputFile> files = new ArrayList<>();
     private final List<String> lines = new ArrayList<>();
@@ -50,6 +65,9 @@ final class Exports {
                 exports.lines.add(names.get(i) + ": nothing, for it cannot be drawn");
             }
         }
+        if (formats.contains(Format.PNG)) {
+            exports.addSetPicture();
+        }
         return exports;
     }
 
@@ -67,7 +85,10 @@ final class Exports {
                             "-section.dxf",
                             "-profile.svg",
                             "-profile.dxf",
-                            "-stations.csv")) {
+                            "-section.pdf",
+                            ".stl",
+                            "-stations.csv",
+                            ".png")) {
                 Path file = folder.resolve(name + ending);
                 if (Files.exists(file)) {
                     old.add(file);
@@ -99,19 +120,63 @@ final class Exports {
         if (formats.contains(Format.CSV)) {
             text(name + "-stations.csv", StationCsv.of(figures.handle(), piece.isStopped()));
         }
+        if (formats.contains(Format.PDF)) {
+            Drawing section = SectionDrawing.of(figures, title, UnaryOperator.identity());
+            byte[] pdf =
+                    new PdfWriter(PdfOptions.on(haftline.write.pdf.Paper.A4))
+                            .write(section)
+                            .content();
+            files.add(new OutputFile(name + "-section.pdf", pdf));
+        }
         List<String> written = new ArrayList<>();
-        drawn(written, name + "-section");
-        drawn(written, name + "-profile");
-        if (formats.contains(Format.CSV)) {
-            written.add(name + "-stations.csv");
+        drawn(written, name + "-section", List.of(Format.SVG, Format.DXF, Format.PDF));
+        drawn(written, name + "-profile", List.of(Format.SVG, Format.DXF));
+        drawn(written, name + "-stations", List.of(Format.CSV));
+        // Neither can bear the words "not to be made", so a stopped piece gets none.
+        if (formats.contains(Format.STL) && !piece.isStopped()) {
+            written.add(solid(name, figures));
+        }
+        if (formats.contains(Format.PNG) && !piece.isStopped()) {
+            files.add(
+                    new OutputFile(
+                            name + ".png",
+                            HandlePictures.one(figures.handle(), PIECE_PICTURE_PX).content()));
+            written.add(name + ".png");
         }
         lines.add(String.join(", ", written));
     }
 
+    /** The solid; what was written, or why there is none. */
+    private String solid(String name, Figures figures) {
+        MeshResult result = TurnedMesh.of(figures.handle(), SOLID_TOLERANCE_MM);
+        if (result instanceof MeshResult.Made made) {
+            files.add(new OutputFile(name + ".stl", StlWriter.binary(made.mesh())));
+            return name + ".stl";
+        }
+        return "no " + name + ".stl: " + ((MeshResult.Refused) result).reason();
+    }
+
+    /** All pieces that can be drawn, at one scale. */
+    private void addSetPicture() {
+        List<Handle> handles =
+                set.pieces().stream()
+                        .flatMap(piece -> piece.figures().stream())
+                        .map(Figures::handle)
+                        .toList();
+        if (!handles.isEmpty()) {
+            String name = FileName.from(set.name()) + "-set.png";
+            files.add(
+                    new OutputFile(
+                            name,
+                            HandlePictures.set(set.name(), handles, SET_PICTURE_PX).content()));
+            lines.add(name);
+        }
+    }
+
     /** Such as {@code fork-section.svg .dxf}. */
-    private void drawn(List<String> written, String name) {
+    private void drawn(List<String> written, String name, List<Format> kinds) {
         List<String> endings = new ArrayList<>();
-        for (Format format : List.of(Format.SVG, Format.DXF)) {
+        for (Format format : kinds) {
             if (formats.contains(format)) {
                 endings.add("." + format.id());
             }

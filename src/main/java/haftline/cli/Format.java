@@ -14,8 +14,14 @@ enum Format {
     SVG,
     /** Drawings for drawing and cutting programs. */
     DXF,
+    /** Drawings to print at full size. */
+    PDF,
+    /** The finished wood as a solid, for whoever works with one. */
+    STL,
     /** The calliper table. */
-    CSV;
+    CSV,
+    /** Pictures of the finished pieces and of the set. */
+    PNG;
 
     /** As it is typed after {@code --only} and as its files end. */
     String id() {

@@ -32,7 +32,8 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
             paramLabel = "FORMAT",
             split = ",",
             converter = Format.Option.class,
-            description = "Formats to write, with commas between: svg, dxf, csv; all by default.")
+            description =
+                    "Formats to write, with commas between: svg, dxf, pdf, stl, csv, png; all by default.")
     private List<Format> only;
 
     MakeCommand(Console console) {
