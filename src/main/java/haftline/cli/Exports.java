@@ -8,6 +8,7 @@ import haftline.drawing.SectionDrawing;
 import haftline.drawing.TitleBlock;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
+import haftline.measure.Units;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
 import haftline.write.dxf.DxfProfile;
@@ -43,6 +44,7 @@ final class Exports {
     private final List<OutputFile> files = new ArrayList<>();
     private final List<String> lines = new ArrayList<>();
     private final List<String> undrawn = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
     private final ExaminedSet set;
     private final Set<Format> formats;
 
@@ -52,7 +54,7 @@ final class Exports {
     }
 
     /** All files of a set in some formats. */
-    static Exports of(ExaminedSet set, Set<Format> formats) {
+    static Exports of(ExaminedSet set, Set<Format> formats, Units units) {
         Exports exports = new Exports(set, formats);
         List<String> names =
                 FileName.unique(set.pieces().stream().map(ExaminedPiece::name).toList());
@@ -68,6 +70,7 @@ final class Exports {
         if (formats.contains(Format.PNG)) {
             exports.addSetPicture();
         }
+        exports.addTemplates(units);
         return exports;
     }
 
@@ -122,11 +125,7 @@ final class Exports {
         }
         if (formats.contains(Format.PDF)) {
             Drawing section = SectionDrawing.of(figures, title, UnaryOperator.identity());
-            byte[] pdf =
-                    new PdfWriter(PdfOptions.on(haftline.write.pdf.Paper.A4))
-                            .write(section)
-                            .content();
-            files.add(new OutputFile(name + "-section.pdf", pdf));
+            files.add(new OutputFile(name + "-section.pdf", pdf(section)));
         }
         List<String> written = new ArrayList<>();
         drawn(written, name + "-section", List.of(Format.SVG, Format.DXF, Format.PDF));
@@ -173,6 +172,40 @@ final class Exports {
         }
     }
 
+    /**
+     * Gauges and copying templates of all pieces, sheet by sheet, and what is to be said of them.
+     */
+    private void addTemplates(Units units) {
+        List<Format> kinds = List.of(Format.SVG, Format.DXF, Format.PDF);
+        if (kinds.stream().noneMatch(formats::contains)) {
+            return;
+        }
+        Templates.Sheets sheets = Templates.of(set, units);
+        List<String> written = new ArrayList<>();
+        for (int i = 0; i < sheets.drawings().size(); i++) {
+            Drawing sheet = sheets.drawings().get(i);
+            String name = FileName.from(set.name()) + "-templates-" + (i + 1);
+            if (formats.contains(Format.SVG)) {
+                text(name + ".svg", new SvgWriter(SvgOptions.standard()).write(sheet));
+            }
+            if (formats.contains(Format.DXF)) {
+                text(name + ".dxf", new DxfWriter(DxfProfile.CUTTING).write(sheet).text());
+            }
+            if (formats.contains(Format.PDF)) {
+                files.add(new OutputFile(name + ".pdf", pdf(sheet)));
+            }
+            drawn(written, name, kinds);
+        }
+        if (!written.isEmpty()) {
+            lines.add(String.join(", ", written));
+        }
+        remarks.addAll(sheets.remarks());
+    }
+
+    private static byte[] pdf(Drawing drawing) {
+        return new PdfWriter(PdfOptions.on(haftline.write.pdf.Paper.A4)).write(drawing).content();
+    }
+
     /** Such as {@code fork-section.svg .dxf}. */
     private void drawn(List<String> written, String name, List<Format> kinds) {
         List<String> endings = new ArrayList<>();
@@ -201,6 +234,7 @@ final class Exports {
         String count = files.size() + (files.size() == 1 ? " file" : " files");
         paper.words("Written", count + " into " + folder);
         lines.forEach(line -> paper.words("Written", line));
+        remarks.forEach(remark -> paper.words("Templates", remark));
         return paper.text();
     }
 }

@@ -45,7 +45,7 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
         LoadedSet loaded = load();
         ExaminedSet set = examine(loaded);
         Set<Format> formats = only == null ? EnumSet.allOf(Format.class) : EnumSet.copyOf(only);
-        Exports exports = Exports.of(set, formats);
+        Exports exports = Exports.of(set, formats, units);
         OutputFolder.at(folder).write(exports.files());
         console.page(set, units);
         console.print(exports.page(folder, console.ink()));

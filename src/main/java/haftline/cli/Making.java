@@ -42,7 +42,7 @@ public final class Making {
                 wanted.add(format);
             }
         }
-        return Exports.of(Examination.of(loaded, Units.MM), wanted).files();
+        return Exports.of(Examination.of(loaded, Units.MM), wanted, Units.MM).files();
     }
 
     /**

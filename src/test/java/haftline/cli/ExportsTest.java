@@ -32,7 +32,7 @@ class ExportsTest {
     private static Map<String, String> demo() {
         try {
             ExaminedSet set = Examination.of(SetFile.read(Path.of(Run.DEMO)), Units.MM);
-            return texts(Exports.of(set, EnumSet.allOf(Format.class)).files());
+            return texts(Exports.of(set, EnumSet.allOf(Format.class), Units.MM).files());
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }
@@ -101,7 +101,7 @@ class ExportsTest {
     @Test
     void files_areTheSameFromRunToRunAndUnderAnyLocale() {
         Map<String, String> usual = demo();
-        assertThat(usual).hasSize(33);
+        assertThat(usual).hasSize(39);
         for (String tag : InLocale.TAGS) {
             assertThat(InLocale.get(tag, ExportsTest::demo)).as(tag).isEqualTo(usual);
         }
@@ -123,7 +123,8 @@ class ExportsTest {
                 texts(
                         Exports.of(
                                         new ExaminedSet("random", "batch", pieces),
-                                        EnumSet.of(Format.DXF))
+                                        EnumSet.of(Format.DXF),
+                                        Units.MM)
                                 .files());
         for (int i = 0; i < pieces.size(); i++) {
             String name = "random" + (i == 0 ? "" : "-" + (i + 1)) + "-profile.dxf";

@@ -144,7 +144,9 @@ class MainTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.out()).contains("NOT TO BE MADE: 1 stop");
         try (Stream<Path> files = Files.list(out)) {
-            assertThat(files)
+            // Sheets of templates hold cards of all pieces; their marks are tested where cards are
+            // drawn.
+            assertThat(files.filter(file -> !file.toString().contains("-templates-")))
                     .allSatisfy(
                             file -> {
                                 boolean stopped =
@@ -292,7 +294,7 @@ class MainTest {
                 .allSatisfy(line -> assertThat(Paper.width(line)).isLessThan(81));
         try (Stream<Path> files = Files.list(out)) {
             assertThat(files.map(file -> file.getFileName().toString()))
-                    .hasSize(33)
+                    .hasSize(39)
                     .allSatisfy(
                             name ->
                                     assertThat(name)

@@ -253,13 +253,13 @@ class EditorWindowTest {
         chosen = Optional.of(to);
         robot.clickOn("Another folder…");
         WaitForAsyncUtils.waitFor(
-                10,
+                60,
                 TimeUnit.SECONDS,
                 () -> !robot.lookup("#export-write").queryButton().isDisabled());
         int planned = robot.lookup("#export-files").queryListView().getItems().size();
         robot.clickOn("#export-write");
         WaitForAsyncUtils.waitFor(
-                10,
+                60,
                 TimeUnit.SECONDS,
                 () -> !robot.lookup("#export-result").queryAs(Label.class).getText().isEmpty());
         try (var written = Files.list(to)) {
