@@ -12,6 +12,7 @@ import haftline.handle.Resolution;
 import haftline.handle.Resolve;
 import haftline.measure.Units;
 import haftline.stock.CatalogueException;
+import haftline.stock.HandSize;
 import haftline.stock.SpeedRule;
 import haftline.stock.Stock;
 import haftline.store.LoadedSet;
@@ -22,11 +23,16 @@ import java.util.OptionalDouble;
 
 /** Works out every piece of a set: figures, findings, and remedies that were tried. */
 final class Examination {
+    /** How the catalogue names the size that is held against a handle's length. */
+    private static final String BREADTH = "hand breadth";
+
     private final Optional<SpeedRule> speedRule;
+    private final List<HandSize> breadths;
     private final Units units;
 
-    Examination(Optional<SpeedRule> speedRule, Units units) {
+    Examination(Optional<SpeedRule> speedRule, List<HandSize> breadths, Units units) {
         this.speedRule = speedRule;
+        this.breadths = breadths;
         this.units = units;
     }
 
@@ -37,7 +43,11 @@ final class Examination {
      */
     static ExaminedSet of(LoadedSet loaded, Units units) throws CatalogueException {
         Optional<SpeedRule> rule = loaded.catalogues().speeds().entries().stream().findFirst();
-        Examination examination = new Examination(rule, units);
+        List<HandSize> breadths =
+                loaded.catalogues().hands().entries().stream()
+                        .filter(size -> size.measure().equals(BREADTH))
+                        .toList();
+        Examination examination = new Examination(rule, breadths, units);
         return new ExaminedSet(
                 loaded.set().name(),
                 loaded.set().batch(),
@@ -63,13 +73,14 @@ final class Examination {
                                             resolved.handle(),
                                             rule,
                                             OptionalDouble.of(Speeds.USUAL_LATHE_RPM)));
-            return new ExaminedPiece(brief, Optional.of(figures), speeds, findings);
+            return new ExaminedPiece(
+                    brief, Optional.of(figures), new Guidance(speeds, breadths), findings);
         }
         List<Told> why =
                 Findings.of((Resolution.Impossible) resolution).stream()
                         .map(finding -> told(finding, brief.stock(), Optional.empty()))
                         .toList();
-        return new ExaminedPiece(brief, Optional.empty(), Optional.empty(), why);
+        return new ExaminedPiece(brief, Optional.empty(), Guidance.NONE, why);
     }
 
     private Told told(Finding finding, Stock stock, Optional<String> remedy) {

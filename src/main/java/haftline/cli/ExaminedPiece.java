@@ -1,7 +1,6 @@
 package haftline.cli;
 
 import haftline.figures.Figures;
-import haftline.figures.Speeds;
 import haftline.findings.Gravity;
 import haftline.handle.Brief;
 import java.util.List;
@@ -12,12 +11,11 @@ import java.util.Optional;
  *
  * @param brief what it follows from
  * @param figures its figures; empty where no handle can be drawn
- * @param speeds speeds of the lathe by the first rule of the catalogue; empty where there is no
- *     handle or no rule
+ * @param guidance what the catalogues say of it
  * @param findings what is wrong with it or worth knowing, gravest first
  */
 record ExaminedPiece(
-        Brief brief, Optional<Figures> figures, Optional<Speeds> speeds, List<Told> findings) {
+        Brief brief, Optional<Figures> figures, Guidance guidance, List<Told> findings) {
     ExaminedPiece {
         findings = List.copyOf(findings);
     }

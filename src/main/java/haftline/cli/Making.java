@@ -58,7 +58,7 @@ public final class Making {
                 .flatMap(
                         which -> {
                             ExaminedPiece examined =
-                                    new Examination(Optional.empty(), Units.MM)
+                                    new Examination(Optional.empty(), List.of(), Units.MM)
                                             .piece(loaded.brief(which));
                             ExaminedSet alone =
                                     new ExaminedSet(

@@ -2,7 +2,6 @@ package haftline.cli;
 
 import haftline.figures.Blank;
 import haftline.figures.Figures;
-import haftline.figures.Speeds;
 import haftline.figures.Wall;
 import haftline.figures.Zone;
 import haftline.findings.Gravity;
@@ -21,7 +20,6 @@ import haftline.shape.Detail;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** One piece on a page to stand at the lathe with, in the order of the job, findings last. */
 final class PiecePage {
@@ -46,13 +44,13 @@ final class PiecePage {
         String state = new Verdict(piece).text();
         paper.heading(piece.name(), state, new Verdict(piece).inInk(paper.ink()));
         parts(piece.brief());
-        piece.figures().ifPresent(figures -> figures(figures, piece.speeds()));
+        piece.figures().ifPresent(figures -> figures(figures, piece.guidance()));
         paper.blank();
         findings(piece);
         paper.blank();
     }
 
-    private void figures(Figures figures, Optional<Speeds> speeds) {
+    private void figures(Figures figures, Guidance guidance) {
         Handle handle = figures.handle();
         lengths(handle);
         paper.blank();
@@ -63,7 +61,7 @@ final class PiecePage {
         shape(figures);
         walls(figures);
         paper.blank();
-        UseRows.write(paper, lengths, figures, speeds);
+        UseRows.write(paper, lengths, figures, guidance);
     }
 
     private void parts(Brief brief) {

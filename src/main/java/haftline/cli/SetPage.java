@@ -104,7 +104,7 @@ final class SetPage {
 
     private void mind(ExaminedSet set) {
         mind("lathe", LATHE);
-        if (set.pieces().stream().anyMatch(piece -> piece.speeds().isPresent())) {
+        if (set.pieces().stream().anyMatch(piece -> piece.guidance().speeds().isPresent())) {
             mind("speeds", Speeds.CAUTION);
         }
         mind("blade", BLADE);

@@ -10,11 +10,13 @@ import haftline.figures.Share;
 import haftline.figures.Speeds;
 import haftline.figures.SplitIndex;
 import haftline.handle.Rules;
+import haftline.handle.Use;
 import haftline.measure.NumberText;
+import haftline.stock.HandSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The rows of a piece's page that say how it behaves: in the hand, in a year, on the lathe. */
 final class UseRows {
@@ -29,7 +31,7 @@ final class UseRows {
         this.lengths = lengths;
     }
 
-    static void write(Paper paper, LengthText lengths, Figures figures, Optional<Speeds> speeds) {
+    static void write(Paper paper, LengthText lengths, Figures figures, Guidance guidance) {
         UseRows rows = new UseRows(paper, lengths);
         rows.mass(figures);
         rows.adhesive(figures);
@@ -37,8 +39,9 @@ final class UseRows {
         PullOut.of(figures).ifPresent(rows::pullOut);
         figures.seasons().ifPresent(rows::seasons);
         rows.grip(figures.grip());
+        rows.hands(figures.grip(), guidance.breadths());
         rows.rest(figures.rest());
-        speeds.ifPresent(rows::speeds);
+        guidance.speeds().ifPresent(rows::speeds);
     }
 
     private void mass(Figures figures) {
@@ -155,6 +158,25 @@ final class UseRows {
                 lengths.contour(grip.lengthMm()),
                 "",
                 usual(grip.lengthLowMm(), grip.lengthHighMm()));
+    }
+
+    /** Only a handle for the whole hand must be as long as that hand is broad. */
+    private void hands(Grip grip, List<HandSize> breadths) {
+        if (grip.use() == Use.POWER && !breadths.isEmpty()) {
+            String shares =
+                    breadths.stream()
+                            .map(
+                                    size ->
+                                            NumberText.fixed(100 * grip.shareOfHands(size), 0)
+                                                    + Paper.JOINED
+                                                    + "% of "
+                                                    + size.people())
+                            .collect(Collectors.joining(", "));
+            paper.row(
+                    "Grip",
+                    "palm",
+                    "lies on it whole: " + shares + " (" + breadths.get(0).source().title() + ")");
+        }
     }
 
     private String usual(double low, double high) {

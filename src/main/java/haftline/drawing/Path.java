@@ -63,16 +63,6 @@ public record Path(Layer layer, List<Segment> segments, boolean closed) implemen
     }
 
     /**
-     * The same path on another layer.
-     *
-     * @param other the layer
-     * @return the path there
-     */
-    public Path withLayer(Layer other) {
-        return new Path(other, segments, closed);
-    }
-
-    /**
      * The same path walked the other way.
      *
      * @return the reversed path

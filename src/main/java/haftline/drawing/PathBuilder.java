@@ -43,26 +43,6 @@ public final class PathBuilder {
     }
 
     /**
-     * Adds an arc about a centre.
-     *
-     * @param xMm where it ends
-     * @param yMm where it ends
-     * @param centreXMm centre, as far from the end as from the start
-     * @param centreYMm centre
-     * @param anticlockwise which way round
-     * @return this builder
-     */
-    public PathBuilder arcAbout(
-            double xMm, double yMm, double centreXMm, double centreYMm, boolean anticlockwise) {
-        return add(
-                Arc.about(
-                        current,
-                        new Vertex(xMm, yMm),
-                        new Vertex(centreXMm, centreYMm),
-                        anticlockwise));
-    }
-
-    /**
      * Adds a cubic Bezier curve.
      *
      * @param x1Mm first control point

@@ -142,17 +142,6 @@ public final class PieceEdits {
                 "take kit " + kit, draft -> draft.withPiece(name, piece -> piece.withKit(kit)));
     }
 
-    /**
-     * Gives the set another name.
-     *
-     * @param newName what the maker calls it
-     * @return the command
-     */
-    public static Command renameSet(String newName) {
-        return new Command(
-                "rename the set", draft -> draft.withSet(draft.set().withName(newName.strip())));
-    }
-
     /** The name itself, or the first of "name 2", "name 3" that no piece has. */
     static String freeName(HandleSet set, String name) {
         String base = name.replaceFirst(" \\d+$", "");

@@ -103,24 +103,6 @@ public record Finding(
     }
 
     /**
-     * The figure, if there is one.
-     *
-     * @return the figure in {@link #unit()}
-     */
-    public OptionalDouble knownFigure() {
-        return known(figure);
-    }
-
-    /**
-     * The limit, if there is one.
-     *
-     * @return the limit in {@link #unit()}
-     */
-    public OptionalDouble knownLimit() {
-        return known(limit);
-    }
-
-    /**
      * The place along the axis, if there is one.
      *
      * @return mm from the shoulder

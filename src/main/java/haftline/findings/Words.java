@@ -8,9 +8,6 @@ import java.util.stream.Collectors;
 
 /** The words of a finding, made on demand: what is so, against what, and whose rule that is. */
 public final class Words {
-    /** Decimals of a mm beyond which nothing is told. */
-    private static final int FINEST = 3;
-
     private final Finding finding;
     private final Stock stock;
     private final Units units;
@@ -118,7 +115,7 @@ public final class Words {
                     "The tang ends "
                             + length(-finding.figure(), 1)
                             + " in front of the wood: nothing holds the blade";
-            case SHOULDER_GAP -> shoulderGap();
+            case SHOULDER_GAP -> new FitWords(finding, units).shoulderGap();
             case FERRULE_LOOSE_IN_WINTER ->
                     finding.subject().equals("driven")
                             ? "In a dry winter the ferrule has "
@@ -133,7 +130,7 @@ public final class Words {
                     "The ferrule is oval by "
                             + length(finding.figure(), 2)
                             + ": the shoulder follows its greater axis; blend the lesser by hand";
-            case TENON_FIT -> tenonFit();
+            case TENON_FIT -> new FitWords(finding, units).tenonFit();
             case PRESSED_IN_PLASTIC ->
                     "A tang is not pressed into "
                             + finding.subject()
@@ -152,7 +149,7 @@ public final class Words {
                             + ", limit "
                             + NumberText.fixed(finding.limit(), 1)
                             + "; cherry with a 6 mm tang in 5.5 mm and a 3 mm wall is 1";
-            case DRILL_NOT_ON_RACK -> drillNotOnRack();
+            case DRILL_NOT_ON_RACK -> new FitWords(finding, units).drillNotOnRack();
             case DRILL_TOO_SHORT ->
                     "The flutes of drill "
                             + finding.subject()
@@ -167,8 +164,8 @@ public final class Words {
                             + " bore is "
                             + NumberText.fixed(finding.figure(), 1)
                             + " times as deep as its drill is wide: centre drill first, then a short drill, clear chips often";
-            case BORE_LOOSE -> boreLoose();
-            case BORE_TIGHT -> boreTight();
+            case BORE_LOOSE -> new FitWords(finding, units).boreLoose();
+            case BORE_TIGHT -> new FitWords(finding, units).boreTight();
             case TANG_WILL_NOT_PASS ->
                     "The tang, "
                             + length(finding.figure(), 2)
@@ -292,111 +289,6 @@ public final class Words {
         return tooLittle ? ": " + figure() + ", at least " + against() : "";
     }
 
-    private String shoulderGap() {
-        if (finding.subject().equals("open")) {
-            return "The tenon, "
-                    + figure()
-                    + " long, stands out of the open ferrule's front by "
-                    + length(finding.figure() - finding.limit(), 1)
-                    + ": trim it flush";
-        }
-        return finding.subject().equals("tenon")
-                ? "The tenon, "
-                        + figure()
-                        + " long, fills the ferrule's "
-                        + against()
-                        + " before the rim closes: a gap is left at the shoulder"
-                : "The ferrule's chamfer of "
-                        + length(finding.figure(), 2)
-                        + " makes it look smaller than the wood at the joint: plan a shadow line";
-    }
-
-    private String tenonFit() {
-        if (finding.subject().equals("driven")) {
-            return "The tenon is "
-                    + length(finding.figure(), 2)
-                    + " over the ferrule's smallest bore; a driven one wants 0 to "
-                    + length(0.10, 2);
-        }
-        if (finding.figure() < 0) {
-            return "The tenon is "
-                    + length(-finding.figure(), 2)
-                    + " wider than the ferrule's smallest bore; to bond it, it wants to be "
-                    + length(finding.limit(), 2)
-                    + " narrower";
-        }
-        return "The tenon leaves "
-                + length(finding.figure(), 2)
-                + " in the ferrule's smallest bore, "
-                + (finding.figure() < finding.limit() ? "too little" : "too much")
-                + " for adhesive: "
-                + (finding.figure() < finding.limit() ? "at least " : "at most ")
-                + length(finding.limit(), 2);
-    }
-
-    private String drillNotOnRack() {
-        return switch (finding.subject()) {
-            case "near enough" ->
-                    "The bore of "
-                            + length(finding.figure(), 2)
-                            + " misses the "
-                            + length(finding.limit(), 2)
-                            + " that the pressed tang wants";
-            case "mouth" ->
-                    "The rack holds no drill of "
-                            + length(finding.figure(), 2)
-                            + " to open the mouth of the tang's bore";
-            case "cap" ->
-                    "The rack holds no drill of "
-                            + length(finding.figure(), 2)
-                            + " for the cap's spigot";
-            default ->
-                    "The rack holds no drill of " + length(finding.figure(), 2) + " for the tang";
-        };
-    }
-
-    private String boreLoose() {
-        String bore = finding.place() == Place.CAP ? "The cap's bore leaves " : "The bore leaves ";
-        String inside = finding.place() == Place.CAP ? " round the spigot" : " round the tang";
-        return switch (finding.subject()) {
-            case "pressed" ->
-                    "The smallest tang finds no grip: the bore is wider by "
-                            + length(finding.figure(), 2);
-            case "sleeve" ->
-                    bore
-                            + length(finding.figure(), 2)
-                            + inside
-                            + " on the diameter, over "
-                            + length(finding.limit(), 2)
-                            + ": pack or sleeve it";
-            default ->
-                    bore
-                            + length(finding.figure(), 2)
-                            + inside
-                            + " on the diameter, over "
-                            + length(finding.limit(), 2)
-                            + ": a thick glue line";
-        };
-    }
-
-    private String boreTight() {
-        return switch (finding.subject()) {
-            case "core" ->
-                    "The bore of "
-                            + length(finding.figure(), 2)
-                            + " is narrower than the barbed tang's core of "
-                            + length(finding.limit(), 2);
-            case "glue line" ->
-                    "The bore leaves "
-                            + length(finding.figure(), 2)
-                            + " on the diameter; adhesive wants at least "
-                            + length(finding.limit(), 2);
-            case "spigot" ->
-                    "The cap's spigot is " + length(-finding.figure(), 2) + " wider than its bore";
-            default -> "The tang is " + length(-finding.figure(), 2) + " wider than its bore";
-        };
-    }
-
     private String balance() {
         return "It balances "
                 + Say.fromFace(finding.figure(), apart(1), units)
@@ -456,15 +348,8 @@ public final class Words {
         return figureOf(finding.limit());
     }
 
-    /** As many decimals as tell a figure from its limit, but no more than a thousandth shows. */
     private int apart(int decimals) {
-        int shown = decimals;
-        while (shown < FINEST
-                && length(Math.abs(finding.figure()), shown)
-                        .equals(length(Math.abs(finding.limit()), shown))) {
-            shown++;
-        }
-        return shown;
+        return Say.apart(finding, decimals, units);
     }
 
     private String wall() {

@@ -52,16 +52,6 @@ public record Node(
     }
 
     /**
-     * The same node at another place, sliding as before.
-     *
-     * @param newPlace where along the wood
-     * @return the changed copy
-     */
-    public Node withPlace(Place newPlace) {
-        return new Node(name, newPlace, size, join, slopeDeg, slides);
-    }
-
-    /**
      * The same node passed in another way; a crisp node has no slope of its own.
      *
      * @param newJoin smooth or crisp

@@ -37,18 +37,6 @@ public record Drill(
     }
 
     /**
-     * How much deeper than the full diameter the point goes: d / (2 tan(angle / 2)).
-     *
-     * @return mm, 0 for a flat bottom
-     */
-    public double pointLengthMm() {
-        // The tangent of 90 degrees is finite in floating point; a flat bottom has no point at all.
-        return pointAngleDeg == 180
-                ? 0
-                : diameterMm / (2 * Math.tan(Math.toRadians(pointAngleDeg / 2)));
-    }
-
-    /**
      * The same drill with another point.
      *
      * @param angleDeg included angle, 30 to 180 degrees

@@ -88,15 +88,6 @@ public record Card(
     }
 
     /**
-     * Length of all cuts.
-     *
-     * @return mm
-     */
-    public double cutLength() {
-        return outline.length() + openings.stream().mapToDouble(Loop::length).sum();
-    }
-
-    /**
      * Least rectangle that holds its edge.
      *
      * @return the rectangle

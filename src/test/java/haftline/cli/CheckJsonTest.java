@@ -43,7 +43,7 @@ class CheckJsonTest {
     void answerOfRandomPieces() throws Exception {
         SplittableRandom random = new SplittableRandom(SEED);
         pieces = new ArrayList<>();
-        Examination examination = new Examination(Optional.empty(), Units.MM);
+        Examination examination = new Examination(Optional.empty(), List.of(), Units.MM);
         pieces.addAll(Examination.of(SetFile.read(Path.of(Run.DEMO)), Units.MM).pieces());
         while (pieces.size() < PIECES) {
             ExaminedPiece piece = examination.piece(SampleBriefs.random(random));
@@ -70,7 +70,7 @@ class CheckJsonTest {
         return new ExaminedPiece(
                 SampleBriefs.plain("no wood"),
                 Optional.empty(),
-                Optional.empty(),
+                Guidance.NONE,
                 List.of(new Told(finding, "Too little wood", "geometry", Optional.empty())));
     }
 

@@ -117,7 +117,7 @@ class ExportsTest {
                                         new ExaminedPiece(
                                                 handle.brief(),
                                                 Optional.of(haftline.figures.Figures.of(handle)),
-                                                Optional.empty(),
+                                                Guidance.NONE,
                                                 List.of())));
         Map<String, String> files =
                 texts(

@@ -138,16 +138,6 @@ class DrillsTest {
         assertThat(drills.parse("60").fluteLengthMm()).isEmpty();
     }
 
-    /** Trade: the point of a 118 degree drill is 0.300 d long, of 135 degrees 0.207 d. */
-    @Test
-    void pointLength_byAngle() {
-        Drill ten = drills.parse("10");
-        assertThat(ten.pointLengthMm()).isCloseTo(3.004, within(0.0005));
-        assertThat(ten.withPointAngleDeg(135).pointLengthMm()).isCloseTo(2.071, within(0.0005));
-        assertThat(ten.withPointAngleDeg(90).pointLengthMm()).isCloseTo(5, within(1e-12));
-        assertThat(ten.withPointAngleDeg(180).pointLengthMm()).isZero();
-    }
-
     /** The ladder near 1/4 in: 6.0, 15/64, 6.1, 6.2, 6.3, 1/4, 6.5, 17/64, 7.0, 9/32. */
     @Test
     void rack_ofSeriesAndSingleDrills() {

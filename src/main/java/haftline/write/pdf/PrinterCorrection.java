@@ -45,8 +45,4 @@ public record PrinterCorrection(double shortEdge, double longEdge) {
         Checks.within("bar along the long edge", longEdgeMm, BAR_MM / GREATEST, BAR_MM * GREATEST);
         return new PrinterCorrection(BAR_MM / shortEdgeMm, BAR_MM / longEdgeMm);
     }
-
-    boolean isNone() {
-        return equals(NONE);
-    }
 }
