@@ -74,20 +74,29 @@ final class DrawingWords {
 
     private static void bore(List<String> notes, String name, Bore bore) {
         BoreStep deepest = bore.deepest();
-        List<BoreStep> steps = new ArrayList<>(bore.steps());
-        steps.sort(Comparator.comparingDouble(BoreStep::depthMm).reversed());
+        String point =
+                deepest.pointMm() == 0 ? "flat" : NumberText.upTo(deepest.pointAngleDeg(), 1) + "°";
+        if (bore.steps().size() == 1) {
+            notes.add(
+                    name
+                            + ": drill "
+                            + deepest.drillName()
+                            + "; "
+                            + MM.contour(deepest.depthMm())
+                            + " deep, point "
+                            + point);
+            return;
+        }
+        // Several drills share one line of the sheet, so that each must be told shortly.
         notes.add(
                 name
-                        + ": drill "
-                        + steps.stream()
-                                .map(BoreStep::drillName)
-                                .collect(Collectors.joining(", then "))
-                        + "; "
-                        + MM.contour(deepest.depthMm())
-                        + " deep, "
-                        + (deepest.pointMm() == 0
-                                ? "flat"
-                                : NumberText.upTo(deepest.pointAngleDeg(), 1) + "° point"));
+                        + ": "
+                        + bore.steps().stream()
+                                .sorted(Comparator.comparingDouble(BoreStep::depthMm).reversed())
+                                .map(step -> step.drillName() + " × " + MM.contour(step.depthMm()))
+                                .collect(Collectors.joining(", "))
+                        + ", "
+                        + point);
     }
 
     private static String wall(Wall wall) {

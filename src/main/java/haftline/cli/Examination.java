@@ -64,7 +64,7 @@ final class Examination {
                         told(
                                 finding,
                                 brief.stock(),
-                                Remedies.of(finding, figures, units).map(Remedy::change)));
+                                Remedies.of(finding, figures, units).map(Remedy::text)));
             }
             Optional<Speeds> speeds =
                     speedRule.map(

@@ -147,12 +147,7 @@ final class PieceRemedies extends RemedyBench {
         if (length.isEmpty()) {
             return cap.map(r -> new Remedy(r.choices(), "Take " + r.change(), r.outcome()));
         }
-        return length.map(
-                r ->
-                        new Remedy(
-                                r.choices(),
-                                r.change() + cap.map(c -> "; or take " + c.change()).orElse(""),
-                                r.outcome()));
+        return length.map(r -> cap.map(c -> r.with("or take " + c.change())).orElse(r));
     }
 
     /**

@@ -1,6 +1,8 @@
 package haftline.findings;
 
 import haftline.figures.Figures;
+import haftline.handle.Brief;
+import haftline.handle.Choices;
 import haftline.measure.Units;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -46,30 +48,22 @@ public final class Remedies {
     }
 
     private Optional<Remedy> atACost() {
-        return find().filter(remedy -> remedy.choices().isPresent())
-                .flatMap(
-                        remedy ->
-                                Trial.of(
-                                                figures.handle()
-                                                        .brief()
-                                                        .withChoices(remedy.choices().get()))
-                                        .map(
-                                                trial ->
-                                                        new Remedy(
-                                                                remedy.choices(),
-                                                                remedy.change() + cost(trial),
-                                                                remedy.outcome())));
+        return find().flatMap(
+                        remedy -> remedy.choices().map(changed -> remedy.with(cost(changed))));
     }
 
-    private String cost(Trial trial) {
-        return search.warningsOf(trial).stream()
-                .map(now -> Words.message(now, figures.handle().brief().stock(), units))
+    /** The warnings that a change brings, in words. */
+    private String cost(Choices changed) {
+        Brief brief = figures.handle().brief();
+        return Trial.of(brief.withChoices(changed)).stream()
+                .flatMap(trial -> search.warningsOf(trial).stream())
+                .map(now -> Words.message(now, brief.stock(), units))
                 .map(
                         text ->
-                                "; but then "
+                                "but then "
                                         + Character.toLowerCase(text.charAt(0))
                                         + text.substring(1))
-                .collect(Collectors.joining());
+                .collect(Collectors.joining("; "));
     }
 
     private Optional<Remedy> find() {

@@ -65,7 +65,7 @@ class RemediesTest {
                     now.gravity() == Gravity.WARN
                             && (finding.gravity() == Gravity.STOP
                                     || now.code() == Code.BALANCE_OFF_TARGET)
-                            && remedy.change().contains("; but then ");
+                            && remedy.aside().contains("but then ");
             if (now.gravity() != Gravity.NOTE && !told) {
                 assertThat(before)
                         .as("%s brought %s, seed %d", remedy.change(), now.code(), SEED)
@@ -75,7 +75,7 @@ class RemediesTest {
                                                 && then.gravity().compareTo(now.gravity()) <= 0);
             }
         }
-        assertThat(remedy.change()).doesNotContain("NaN").doesNotEndWith(".");
+        assertThat(remedy.text()).doesNotContain("NaN").doesNotEndWith(".");
     }
 
     /**
@@ -116,7 +116,7 @@ class RemediesTest {
                         .findFirst()
                         .orElseThrow();
 
-        assertThat(Remedies.of(off, figures, Units.MM).orElseThrow().change())
+        assertThat(Remedies.of(off, figures, Units.MM).orElseThrow().text())
                 .containsPattern(
                         "a cap of 8\\.[567] g in place of 5\\.0 g: balances 12\\.[01] mm behind");
     }
@@ -137,7 +137,7 @@ class RemediesTest {
                         .findFirst()
                         .orElseThrow();
 
-        assertThat(Remedies.of(pressed, figures, Units.MM).orElseThrow().change())
+        assertThat(Remedies.of(pressed, figures, Units.MM).orElseThrow().text())
                 .startsWith("Bond it in a bore of ")
                 .contains("; but then wall 3.4 mm on the body");
     }
@@ -151,8 +151,7 @@ class RemediesTest {
             Figures figures = Figures.of(random.next());
             for (Finding finding : Findings.of(figures)) {
                 Optional<Remedy> remedy = Remedies.of(finding, figures, Units.MM);
-                if (remedy.isPresent()
-                        && remedy.get().change().contains("; but then it balances")) {
+                if (remedy.isPresent() && remedy.get().aside().contains("but then it balances")) {
                     Brief changed =
                             figures.handle()
                                     .brief()

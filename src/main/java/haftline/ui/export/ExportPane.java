@@ -40,6 +40,7 @@ public final class ExportPane extends VBox {
     private final ExportModel model;
     private final Label where = new Label();
     private final ListView<String> list = new ListView<>();
+    private final Label placeholder = small("");
     private final Button write = new Button();
     private final Button open = new Button("Open the folder");
     private final Label result = new Label();
@@ -93,6 +94,7 @@ public final class ExportPane extends VBox {
                         small("Files"),
                         list,
                         row(result, busy, open, back, write));
+        list.setPlaceholder(placeholder);
         visibleProperty()
                 .addListener(
                         (o, was, is) -> {
@@ -151,8 +153,10 @@ public final class ExportPane extends VBox {
     private void show(Progress progress) {
         list.getItems().setAll(progress.planned().stream().map(ExportPane::words).toList());
         int count = progress.planned().size();
-        write.setText(count == 1 ? "Write 1 file" : "Write " + count + " files");
         boolean ready = progress.stage() == Stage.READY || progress.stage() == Stage.WRITTEN;
+        write.setText(!ready ? "Write" : count == 1 ? "Write 1 file" : "Write " + count + " files");
+        placeholder.setText(
+                ready ? "Nothing to write: choose a format" : "Working out what will be written…");
         write.setDisable(!ready || count == 0);
         boolean working =
                 progress.stage() == Stage.WRITING

@@ -23,7 +23,9 @@ import javafx.scene.layout.VBox;
 
 /** The findings of the piece on the board, each with the remedy that was tried. */
 public final class FindingsPane extends VBox {
-    private static final double ROW = 36;
+    private static final double ROW = 44;
+
+    private static final double REMEDY_SHARE = 0.38;
 
     private final EditorModel editor;
     private final FindingsModel model;
@@ -118,6 +120,7 @@ public final class FindingsPane extends VBox {
         private final Tooltip source = new Tooltip();
         private final Button apply = new Button();
         private final Label advice = new Label();
+        private final Label aside = new Label();
         private final HBox box;
 
         Row() {
@@ -129,12 +132,22 @@ public final class FindingsPane extends VBox {
             rule.setOnAction(e -> showSource());
             source.setAutoHide(true);
             apply.getStyleClass().add("apply");
-            apply.setMinWidth(Region.USE_PREF_SIZE);
+            apply.setMinWidth(0);
+            apply.setWrapText(true);
+            // The finding comes first: its remedy never takes more than this share of the row.
+            apply.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
+            aside.getStyleClass().add("advice");
+            aside.setMinWidth(0);
+            VBox words = new VBox(1, sentence, aside);
+            words.setAlignment(Pos.CENTER_LEFT);
+            words.setMinWidth(0);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
-            box = new HBox(10, mark, sentence, rule, gap, advice, apply);
+            box = new HBox(10, mark, words, rule, gap, advice, apply);
             advice.getStyleClass().add("advice");
             advice.setMinWidth(0);
+            advice.setWrapText(true);
+            advice.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
             box.setAlignment(Pos.CENTER_LEFT);
             setPrefWidth(0);
         }
@@ -163,7 +176,15 @@ public final class FindingsPane extends VBox {
             source.setText("Rule: " + whose);
             Optional<Remedy> remedy = remedy(finding);
             boolean byChoice = remedy.flatMap(Remedy::choices).isPresent();
-            advice.setText(byChoice ? "" : remedy.map(Remedy::change).orElse(""));
+            String more = byChoice ? remedy.map(Remedy::aside).orElse("") : "";
+            aside.setText(
+                    more.isEmpty()
+                            ? ""
+                            : Character.toUpperCase(more.charAt(0)) + more.substring(1));
+            aside.setTooltip(new Tooltip(more));
+            aside.setVisible(!more.isEmpty());
+            aside.setManaged(!more.isEmpty());
+            advice.setText(byChoice ? "" : remedy.map(Remedy::text).orElse(""));
             advice.setVisible(remedy.isPresent() && !byChoice);
             advice.setManaged(remedy.isPresent() && !byChoice);
             apply.setVisible(byChoice);
@@ -171,8 +192,9 @@ public final class FindingsPane extends VBox {
             remedy.ifPresent(
                     r -> {
                         apply.setText(r.change());
-                        apply.setAccessibleText("Apply: " + r.change());
-                        apply.setTooltip(new Tooltip("Tried on this piece; press to apply it"));
+                        apply.setAccessibleText("Apply: " + r.text());
+                        apply.setTooltip(
+                                new Tooltip(r.text() + ". Tried on this piece; press to apply it"));
                         apply.setOnAction(e -> model.apply(finding));
                     });
             setAccessibleText(

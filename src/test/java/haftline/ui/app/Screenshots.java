@@ -126,7 +126,10 @@ public final class Screenshots extends Application {
             return;
         }
         shots.get(at).state().run();
-        PauseTransition settle = new PauseTransition(Duration.millis(1500));
+        // Export first works out what it will write, the longest wait of all.
+        PauseTransition settle =
+                new PauseTransition(
+                        Duration.millis(shots.get(at).name().equals("export") ? 12_000 : 1500));
         settle.setOnFinished(
                 e -> {
                     Path file = folder.resolve(shots.get(at).name() + suffix + ".png");
