@@ -25,7 +25,9 @@ import javafx.scene.layout.VBox;
 public final class FindingsPane extends VBox {
     private static final double ROW = 44;
 
-    private static final double REMEDY_SHARE = 0.38;
+    private static final double REMEDY_SHARE = 0.31;
+
+    private static final double WORDS_SHARE = 0.6;
 
     private final EditorModel editor;
     private final FindingsModel model;
@@ -138,9 +140,14 @@ public final class FindingsPane extends VBox {
             apply.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
             aside.getStyleClass().add("advice");
             aside.setMinWidth(0);
-            VBox words = new VBox(1, sentence, aside);
+            VBox words =
+                    new VBox(1, sentence, aside) {
+                        @Override
+                        protected double computeMinWidth(double height) {
+                            return Math.min(sentence.prefWidth(-1), list.getWidth() * WORDS_SHARE);
+                        }
+                    };
             words.setAlignment(Pos.CENTER_LEFT);
-            words.setMinWidth(0);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
             box = new HBox(10, mark, words, rule, gap, advice, apply);
