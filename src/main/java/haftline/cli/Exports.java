@@ -11,6 +11,7 @@ import haftline.handle.Handle;
 import haftline.measure.Units;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
+import haftline.write.PlannedFile;
 import haftline.write.dxf.DxfProfile;
 import haftline.write.dxf.DxfWriter;
 import haftline.write.pdf.PdfOptions;
@@ -21,14 +22,22 @@ import haftline.write.stl.StlWriter;
 import haftline.write.stl.TurnedMesh;
 import haftline.write.svg.SvgOptions;
 import haftline.write.svg.SvgWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
-/** The files that {@code make} writes for a set, in memory until all of them are ready. */
+/**
+ * The files that {@code make} writes for a set. Which there are is known at once, but for the
+ * templates, which are laid out on their sheets first; what stands in them is worked out when it is
+ * asked for.
+ */
 final class Exports {
     /** The frame of a section stands this far from the paper's edge, mm. */
     private static final double SHEET_MARGIN_MM = 10;
@@ -41,21 +50,31 @@ final class Exports {
     private static final int PIECE_PICTURE_PX = 1200;
     private static final int SET_PICTURE_PX = 1600;
 
-    private final List<OutputFile> files = new ArrayList<>();
-    private final List<String> lines = new ArrayList<>();
+    private static final List<Format> TEMPLATE_FORMATS =
+            List.of(Format.SVG, Format.DXF, Format.PDF);
+
+    private final List<PlannedFile> planned = new ArrayList<>();
+    private final List<Supplier<String>> lines = new ArrayList<>();
     private final List<String> undrawn = new ArrayList<>();
-    private final List<String> remarks = new ArrayList<>();
     private final ExaminedSet set;
     private final Set<Format> formats;
+    private final Supplier<Templates.Sheets> sheets;
+    private final Supplier<List<OutputFile>> made = new Once<>(this::make);
 
-    private Exports(ExaminedSet set, Set<Format> formats) {
+    private Exports(ExaminedSet set, Set<Format> formats, Supplier<Templates.Sheets> sheets) {
         this.set = set;
         this.formats = formats;
+        this.sheets = sheets;
     }
 
     /** All files of a set in some formats. */
     static Exports of(ExaminedSet set, Set<Format> formats, Units units) {
-        Exports exports = new Exports(set, formats);
+        return of(set, formats, new Once<>(() -> Templates.of(set, units)));
+    }
+
+    /** All files of a set in some formats, its templates laid out elsewhere. */
+    static Exports of(ExaminedSet set, Set<Format> formats, Supplier<Templates.Sheets> sheets) {
+        Exports exports = new Exports(set, formats, sheets);
         List<String> names =
                 FileName.unique(set.pieces().stream().map(ExaminedPiece::name).toList());
         for (int i = 0; i < names.size(); i++) {
@@ -64,18 +83,30 @@ final class Exports {
                 exports.add(names.get(i), piece, piece.figures().get());
             } else {
                 exports.undrawn.add(names.get(i));
-                exports.lines.add(names.get(i) + ": nothing, for it cannot be drawn");
+                String nothing = names.get(i) + ": nothing, for it cannot be drawn";
+                exports.lines.add(() -> nothing);
             }
         }
         if (formats.contains(Format.PNG)) {
             exports.addSetPicture();
         }
-        exports.addTemplates(units);
         return exports;
     }
 
+    /** What is known at once: everything but the templates. */
+    List<PlannedFile> ofPieces() {
+        return List.copyOf(planned);
+    }
+
+    /** All files, made. */
     List<OutputFile> files() {
-        return List.copyOf(files);
+        return made.get();
+    }
+
+    private List<OutputFile> make() {
+        List<PlannedFile> all = new ArrayList<>(planned);
+        all.addAll(ofTemplates());
+        return all.stream().flatMap(file -> file.made().stream()).toList();
     }
 
     /** Files from before, of pieces that cannot be drawn now: whoever turns by them is misled. */
@@ -105,54 +136,79 @@ final class Exports {
         TitleBlock title = DrawingWords.of(set, piece, figures);
         String profile = piece.name() + ", half-profile";
         Outline outline = figures.handle().outline();
+        Supplier<Drawing> section =
+                () -> SectionDrawing.of(figures, title, UnaryOperator.identity());
+        Supplier<Drawing> plain = () -> ProfileDrawing.of(profile, outline, piece.isStopped());
         if (formats.contains(Format.SVG)) {
-            Drawing section = SectionDrawing.of(figures, title, UnaryOperator.identity());
             SvgOptions sheet =
                     new SvgOptions(SHEET_MARGIN_MM, SvgOptions.standard().toolPathWidthMm());
-            text(name + "-section.svg", new SvgWriter(sheet).write(section));
-            Drawing plain = ProfileDrawing.of(profile, outline, piece.isStopped());
-            text(name + "-profile.svg", new SvgWriter(SvgOptions.standard()).write(plain));
+            plan(name + "-section.svg", section, drawing -> svg(drawing, sheet));
+            plan(name + "-profile.svg", plain, drawing -> svg(drawing, SvgOptions.standard()));
         }
         if (formats.contains(Format.DXF)) {
-            DxfWriter writer = new DxfWriter(DxfProfile.CUTTING);
-            Drawing section = SectionDrawing.of(figures, title, Exports::inArcs);
-            text(name + "-section.dxf", writer.write(section).text());
-            Drawing plain = ProfileDrawing.of(profile, inArcs(outline), piece.isStopped());
-            text(name + "-profile.dxf", writer.write(plain).text());
+            plan(
+                    name + "-section.dxf",
+                    () -> SectionDrawing.of(figures, title, Exports::inArcs),
+                    Exports::dxf);
+            plan(
+                    name + "-profile.dxf",
+                    () -> ProfileDrawing.of(profile, inArcs(outline), piece.isStopped()),
+                    Exports::dxf);
         }
         if (formats.contains(Format.CSV)) {
-            text(name + "-stations.csv", StationCsv.of(figures.handle(), piece.isStopped()));
+            planned.add(
+                    PlannedFile.of(
+                            name + "-stations.csv",
+                            () -> bytes(StationCsv.of(figures.handle(), piece.isStopped()))));
         }
         if (formats.contains(Format.PDF)) {
-            Drawing section = SectionDrawing.of(figures, title, UnaryOperator.identity());
-            files.add(new OutputFile(name + "-section.pdf", pdf(section)));
+            plan(name + "-section.pdf", section, Exports::pdf);
         }
         List<String> written = new ArrayList<>();
         drawn(written, name + "-section", List.of(Format.SVG, Format.DXF, Format.PDF));
         drawn(written, name + "-profile", List.of(Format.SVG, Format.DXF));
         drawn(written, name + "-stations", List.of(Format.CSV));
         // Neither can bear the words "not to be made", so a stopped piece gets none.
-        if (formats.contains(Format.STL) && !piece.isStopped()) {
-            written.add(solid(name, figures));
+        boolean solid = formats.contains(Format.STL) && !piece.isStopped();
+        boolean picture = formats.contains(Format.PNG) && !piece.isStopped();
+        Supplier<MeshResult> mesh =
+                new Once<>(() -> TurnedMesh.of(figures.handle(), SOLID_TOLERANCE_MM));
+        if (solid) {
+            planned.add(
+                    new PlannedFile(name + ".stl", Optional.of(plain), () -> solid(mesh.get())));
         }
-        if (formats.contains(Format.PNG) && !piece.isStopped()) {
-            files.add(
-                    new OutputFile(
+        if (picture) {
+            planned.add(
+                    PlannedFile.of(
                             name + ".png",
-                            HandlePictures.one(figures.handle(), PIECE_PICTURE_PX).content()));
-            written.add(name + ".png");
+                            () ->
+                                    HandlePictures.one(figures.handle(), PIECE_PICTURE_PX)
+                                            .content()));
         }
-        lines.add(String.join(", ", written));
+        lines.add(
+                () -> {
+                    List<String> all = new ArrayList<>(written);
+                    if (solid) {
+                        all.add(told(name, mesh.get()));
+                    }
+                    if (picture) {
+                        all.add(name + ".png");
+                    }
+                    return String.join(", ", all);
+                });
     }
 
-    /** The solid; what was written, or why there is none. */
-    private String solid(String name, Figures figures) {
-        MeshResult result = TurnedMesh.of(figures.handle(), SOLID_TOLERANCE_MM);
-        if (result instanceof MeshResult.Made made) {
-            files.add(new OutputFile(name + ".stl", StlWriter.binary(made.mesh())));
-            return name + ".stl";
-        }
-        return "no " + name + ".stl: " + ((MeshResult.Refused) result).reason();
+    private static Optional<byte[]> solid(MeshResult result) {
+        return result instanceof MeshResult.Made made
+                ? Optional.of(StlWriter.binary(made.mesh()))
+                : Optional.empty();
+    }
+
+    /** What was written of a solid, or why there is none. */
+    private static String told(String name, MeshResult result) {
+        return result instanceof MeshResult.Refused refused
+                ? "no " + name + ".stl: " + refused.reason()
+                : name + ".stl";
     }
 
     /** All pieces that can be drawn, at one scale. */
@@ -164,46 +220,69 @@ final class Exports {
                         .toList();
         if (!handles.isEmpty()) {
             String name = FileName.from(set.name()) + "-set.png";
-            files.add(
-                    new OutputFile(
+            planned.add(
+                    PlannedFile.of(
                             name,
-                            HandlePictures.set(set.name(), handles, SET_PICTURE_PX).content()));
-            lines.add(name);
+                            () ->
+                                    HandlePictures.set(set.name(), handles, SET_PICTURE_PX)
+                                            .content()));
+            lines.add(() -> name);
         }
     }
 
-    /**
-     * Gauges and copying templates of all pieces, sheet by sheet, and what is to be said of them.
-     */
-    private void addTemplates(Units units) {
-        List<Format> kinds = List.of(Format.SVG, Format.DXF, Format.PDF);
-        if (kinds.stream().noneMatch(formats::contains)) {
-            return;
-        }
-        Templates.Sheets sheets = Templates.of(set, units);
-        List<String> written = new ArrayList<>();
-        for (int i = 0; i < sheets.drawings().size(); i++) {
-            Drawing sheet = sheets.drawings().get(i);
-            String name = FileName.from(set.name()) + "-templates-" + (i + 1);
+    /** Gauges and copying templates of all pieces, sheet by sheet; they are laid out first. */
+    List<PlannedFile> ofTemplates() {
+        List<PlannedFile> templates = new ArrayList<>();
+        for (int i = 0; i < drawings().size(); i++) {
+            Drawing sheet = drawings().get(i);
+            String name = templateName(i);
             if (formats.contains(Format.SVG)) {
-                text(name + ".svg", new SvgWriter(SvgOptions.standard()).write(sheet));
+                templates.add(
+                        PlannedFile.of(
+                                name + ".svg",
+                                () -> sheet,
+                                () -> svg(sheet, SvgOptions.standard())));
             }
             if (formats.contains(Format.DXF)) {
-                text(name + ".dxf", new DxfWriter(DxfProfile.CUTTING).write(sheet).text());
+                templates.add(PlannedFile.of(name + ".dxf", () -> sheet, () -> dxf(sheet)));
             }
             if (formats.contains(Format.PDF)) {
-                files.add(new OutputFile(name + ".pdf", pdf(sheet)));
+                templates.add(PlannedFile.of(name + ".pdf", () -> sheet, () -> pdf(sheet)));
             }
-            drawn(written, name, kinds);
         }
-        if (!written.isEmpty()) {
-            lines.add(String.join(", ", written));
-        }
-        remarks.addAll(sheets.remarks());
+        return templates;
+    }
+
+    private boolean hasTemplates() {
+        return TEMPLATE_FORMATS.stream().anyMatch(formats::contains);
+    }
+
+    private List<Drawing> drawings() {
+        return hasTemplates() ? sheets.get().drawings() : List.of();
+    }
+
+    private String templateName(int i) {
+        return FileName.from(set.name()) + "-templates-" + (i + 1);
+    }
+
+    private void plan(String name, Supplier<Drawing> drawing, Function<Drawing, byte[]> content) {
+        planned.add(PlannedFile.of(name, drawing, () -> content.apply(drawing.get())));
+    }
+
+    private static byte[] svg(Drawing drawing, SvgOptions options) {
+        return bytes(new SvgWriter(options).write(drawing));
+    }
+
+    private static byte[] dxf(Drawing drawing) {
+        return bytes(new DxfWriter(DxfProfile.CUTTING).write(drawing).text());
     }
 
     private static byte[] pdf(Drawing drawing) {
         return new PdfWriter(PdfOptions.on(haftline.write.pdf.Paper.A4)).write(drawing).content();
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     /** Such as {@code fork-section.svg .dxf}. */
@@ -219,22 +298,45 @@ final class Exports {
         }
     }
 
-    private static Outline inArcs(Outline outline) {
-        return ArcFit.of(outline, ArcFit.USUAL_TOLERANCE_MM).outline();
+    /** A value that is worked out once, when it is first asked for. */
+    static final class Once<T> implements Supplier<T> {
+        private final Supplier<T> make;
+        private T made;
+
+        Once(Supplier<T> make) {
+            this.make = make;
+        }
+
+        @Override
+        public synchronized T get() {
+            if (made == null) {
+                made = make.get();
+            }
+            return made;
+        }
     }
 
-    private void text(String name, String text) {
-        files.add(OutputFile.text(name, text));
+    private static Outline inArcs(Outline outline) {
+        return ArcFit.of(outline, ArcFit.USUAL_TOLERANCE_MM).outline();
     }
 
     /** What was written where, for the end of the page. */
     String page(Path folder, Ink ink) {
         Paper paper = new Paper(ink, 0, 0);
         paper.blank();
-        String count = files.size() + (files.size() == 1 ? " file" : " files");
-        paper.words("Written", count + " into " + folder);
-        lines.forEach(line -> paper.words("Written", line));
-        remarks.forEach(remark -> paper.words("Templates", remark));
+        int size = files().size();
+        paper.words("Written", size + (size == 1 ? " file" : " files") + " into " + folder);
+        lines.forEach(line -> paper.words("Written", line.get()));
+        List<String> written = new ArrayList<>();
+        for (int i = 0; i < drawings().size(); i++) {
+            drawn(written, templateName(i), TEMPLATE_FORMATS);
+        }
+        if (!written.isEmpty()) {
+            paper.words("Written", String.join(", ", written));
+        }
+        if (hasTemplates()) {
+            sheets.get().remarks().forEach(remark -> paper.words("Templates", remark));
+        }
         return paper.text();
     }
 }
