@@ -5,6 +5,7 @@ import haftline.measure.Units;
 import haftline.ui.board.BoardPane;
 import haftline.ui.export.ExportPane;
 import haftline.ui.findings.FindingsPane;
+import haftline.ui.findings.RuleCard;
 import haftline.ui.inspector.InspectorPane;
 import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
@@ -52,6 +53,7 @@ public final class Workbench extends BorderPane implements Actions {
     private final LineUpPane lineUp;
     private final SheetPane sheet;
     private final ExportPane export;
+    private final FindingsPane found;
     private final Header header;
     private final StackPane middle = new StackPane();
     private final Label notice = new Label();
@@ -107,9 +109,13 @@ public final class Workbench extends BorderPane implements Actions {
         unmade.setVisible(false);
         unmade.setMouseTransparent(true);
         StackPane.setAlignment(unmade, Pos.TOP_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, sheet, export);
+        RuleCard rule = new RuleCard(opener, this::focusFindings);
+        found = new FindingsPane(editor, findings, rule::show);
+        StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
+        middle.getChildren().addAll(board, unmade, lineUp, sheet, export, rule);
         noticeBar = noticeBar();
-        SplitPane halves = new SplitPane(middle, new FindingsPane(editor, findings));
+        findings.findings().watch(list -> rule.hide());
+        SplitPane halves = new SplitPane(middle, found);
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         VBox centre = new VBox(noticeBar, halves);
@@ -120,7 +126,7 @@ public final class Workbench extends BorderPane implements Actions {
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
         setCenter(centre);
-        setRight(new InspectorPane(new InspectorModel(editor), model));
+        setRight(new InspectorPane(new InspectorModel(editor), model, preferences));
         files.question().watch(this::put);
         editor.notice().follow(this::tell);
         editor.worked().follow(this::drawnOrNot);
@@ -128,6 +134,10 @@ public final class Workbench extends BorderPane implements Actions {
             showGuide();
         }
         acceptFiles();
+    }
+
+    private void focusFindings() {
+        found.focusList();
     }
 
     private HBox noticeBar() {
