@@ -142,7 +142,11 @@ public final class NewSet {
                         Optional.empty());
         return new PartsList(
                 "New parts",
-                "Sizes to begin with, invented: measure your own.",
-                List.of(new Batch(BATCH, "", List.of(kit))));
+                "",
+                List.of(
+                        new Batch(
+                                BATCH,
+                                "Sizes to begin with, invented: measure your own.",
+                                List.of(kit))));
     }
 }

@@ -2,6 +2,7 @@ package haftline.ui.app;
 
 import haftline.edit.Worked;
 import haftline.measure.Units;
+import haftline.shape.Detail;
 import haftline.ui.board.BoardPane;
 import haftline.ui.export.ExportPane;
 import haftline.ui.findings.FindingsPane;
@@ -49,6 +50,7 @@ public final class Workbench extends BorderPane implements Actions {
     private final Dialogs dialogs;
     private final FilesModel files;
     private final PiecesModel pieces;
+    private final BoardModel model;
     private final BoardPane board;
     private final LineUpPane lineUp;
     private final SheetPane sheet;
@@ -84,7 +86,7 @@ public final class Workbench extends BorderPane implements Actions {
         palette = new Watched<>(preferences.isDark() ? Palette.SLATE : Palette.PAPER);
         editor.units().set(preferences.units());
         FindingsModel findings = new FindingsModel(editor);
-        BoardModel model = new BoardModel(editor);
+        model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
         board = new BoardPane(editor, model, findings.chosen(), palette);
@@ -343,6 +345,43 @@ public final class Workbench extends BorderPane implements Actions {
         middle.getChildren().remove(guide);
         guide = null;
         preferences.guideDismissed(true);
+        preferences.save();
         board.requestFocus();
+    }
+
+    @Override
+    public void addNode() {
+        onBoard(() -> model.addNodeAt(model.freePlace()));
+    }
+
+    @Override
+    public void addDetail(Detail detail) {
+        onBoard(() -> model.details().add(detail));
+    }
+
+    @Override
+    public void askSlope() {
+        onBoard(board::askSlope);
+    }
+
+    @Override
+    public void turnJoin() {
+        onBoard(model::turnJoin);
+    }
+
+    @Override
+    public void removeChosen() {
+        onBoard(model::deleteSelected);
+    }
+
+    @Override
+    public double freePlace() {
+        return model.freePlace();
+    }
+
+    /** What is done to the piece is seen being done. */
+    private void onBoard(Runnable action) {
+        showBoard();
+        action.run();
     }
 }

@@ -3,7 +3,6 @@ package haftline.ui.board;
 import haftline.handle.PlacedNode;
 import haftline.shape.Detail;
 import haftline.shape.Join;
-import haftline.shape.Place;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.Hit;
 import java.util.List;
@@ -108,24 +107,13 @@ final class BoardMenu {
                 screenY);
     }
 
-    /** Details in sizes that suit a table knife's handle (common practice, no source). */
     private Menu details(double x) {
-        Place at = new Place.FromShoulder(Math.round(x * 2) / 2.0);
         Menu add = new Menu("Add a detail here");
-        add.getItems()
-                .addAll(
-                        detail("Bead", new Detail.Bead(at, 4, 1.2)),
-                        detail("Cove", new Detail.Cove(at, 5, 1)),
-                        detail("Vee", new Detail.Vee(at, 1.5, 0.8)),
-                        detail("Fillet", new Detail.Fillet(at, 2, 0.6)),
-                        detail("Flat", new Detail.Flat(at, 6)),
-                        detail("Burnt line", new Detail.BurntLine(at, 0.8, 0.3)));
+        for (Detail detail : UsualDetails.at(x)) {
+            MenuItem item = new MenuItem(UsualDetails.word(detail));
+            item.setOnAction(e -> model.details().add(detail));
+            add.getItems().add(item);
+        }
         return add;
-    }
-
-    private MenuItem detail(String name, Detail detail) {
-        MenuItem item = new MenuItem(name);
-        item.setOnAction(e -> model.details().add(detail));
-        return item;
     }
 }

@@ -183,14 +183,7 @@ public final class BoardModel {
         if (ring.isEmpty()) {
             return;
         }
-        Optional<Target> now =
-                ring.stream()
-                        .filter(
-                                each ->
-                                        each.node().isPresent()
-                                                ? each.node().equals(selected.value())
-                                                : each.detail().equals(details.chosen().value()))
-                        .findFirst();
+        Optional<Target> now = ring.stream().filter(each -> each.isChosen(this)).findFirst();
         int at = now.map(ring::indexOf).orElse(by > 0 ? -1 : 0);
         Target next = ring.get(Math.floorMod(at + by, ring.size()));
         selected.set(next.node());
@@ -380,6 +373,37 @@ public final class BoardModel {
      */
     public void join(Join join) {
         withSelected((edits, node) -> edits.join(node.name(), join));
+    }
+
+    /** Joins the chosen node smoothly where it is crisp, with a crisp edge where it is smooth. */
+    public void turnJoin() {
+        selected.value()
+                .flatMap(this::node)
+                .ifPresent(node -> join(node.join() == Join.CRISP ? Join.SMOOTH : Join.CRISP));
+    }
+
+    /**
+     * Where something goes that is added without a pointer: behind the chosen node or detail, else
+     * into the longest stretch without either.
+     *
+     * @return mm from the shoulder
+     */
+    public double freePlace() {
+        List<Target> ring = Target.all(handle());
+        double widest = 0;
+        double place = 0;
+        for (int i = 0; i + 1 < ring.size(); i++) {
+            double gap = ring.get(i + 1).x() - ring.get(i).x();
+            double middle = (ring.get(i + 1).x() + ring.get(i).x()) / 2;
+            if (ring.get(i).isChosen(this)) {
+                return middle;
+            }
+            if (gap > widest) {
+                widest = gap;
+                place = middle;
+            }
+        }
+        return place;
     }
 
     /**

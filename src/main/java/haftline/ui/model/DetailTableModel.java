@@ -9,6 +9,7 @@ import haftline.measure.Length;
 import haftline.shape.Detail;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The details by number, every figure of them open to the keyboard. */
@@ -124,7 +125,11 @@ public final class DetailTableModel {
                 editor.drawn().value().flatMap(Worked::figures).map(Figures::handle).orElseThrow();
         HeldDetail held = HeldDetail.of(new NodeEdits(handle, editor.scope().value()), index);
         try {
-            return editor.runIfDrawable(held.replace(changed(held, column, mm.getAsDouble())));
+            Outcome outcome =
+                    editor.runIfDrawable(held.replace(changed(held, column, mm.getAsDouble())));
+            // The table says it where it was typed.
+            editor.notice().set(Optional.empty());
+            return outcome;
         } catch (IllegalArgumentException outOfRange) {
             return new Outcome.Refused(outOfRange.getMessage());
         }

@@ -90,7 +90,7 @@ final class PartsRows {
                 "batch in use",
                 () -> at.set().parts().batches().stream().map(Batch::id).toList(),
                 () -> Row.State.of(at.set().batch(), batchNote(), Row.Source.SET),
-                id -> at.editor().run(PartsEdits.useBatch(id)));
+                id -> at.run(PartsEdits.useBatch(id)));
     }
 
     private String batchNote() {
@@ -108,7 +108,7 @@ final class PartsRows {
                 "kit",
                 () -> at.set().batchInUse().kits().stream().map(Kit::name).toList(),
                 () -> Row.State.of(at.piece().kit(), "", Row.Source.PIECE),
-                name -> at.editor().run(PieceEdits.kit(at.piece().name(), name)));
+                name -> at.run(PieceEdits.kit(at.piece().name(), name)));
     }
 
     private List<Row> blade() {
@@ -118,7 +118,7 @@ final class PartsRows {
                 Row.tick(
                         "tang weighed with the blade",
                         () -> kit().blade().includesTang(),
-                        yes -> at.editor().run(PartsEdits.weighedWithTang(at.piece().kit(), yes))));
+                        yes -> at.run(PartsEdits.weighedWithTang(at.piece().kit(), yes))));
         return rows;
     }
 
@@ -129,13 +129,13 @@ final class PartsRows {
                         "kind of tang",
                         () -> KitSizes.TANG_KINDS,
                         () -> Row.State.of(kit().tang().kind(), "", Row.Source.MEASURED),
-                        kind -> at.editor().run(PartsEdits.tangKind(at.piece().kit(), kind))));
+                        kind -> at.run(PartsEdits.tangKind(at.piece().kit(), kind))));
         rows.addAll(sizes(KitPart.TANG));
         rows.add(
                 Row.tick(
                         "flare at the root",
                         () -> kit().tang().flare().isPresent(),
-                        yes -> at.editor().run(PartsEdits.flare(at.piece().kit(), yes))));
+                        yes -> at.run(PartsEdits.flare(at.piece().kit(), yes))));
         return rows;
     }
 
@@ -151,7 +151,7 @@ final class PartsRows {
                 Row.tick(
                         "end cap",
                         () -> kit().cap().isPresent(),
-                        yes -> at.editor().run(PartsEdits.cap(at.piece().kit(), yes))));
+                        yes -> at.run(PartsEdits.cap(at.piece().kit(), yes))));
         if (kit().cap().isPresent()) {
             rows.addAll(sizes(KitPart.CAP));
             rows.add(
@@ -159,9 +159,7 @@ final class PartsRows {
                             "cap's head",
                             () -> List.of(word(EndCap.Form.FLAT), word(EndCap.Form.DOMED)),
                             () -> Row.State.of(head(), "", Row.Source.MEASURED),
-                            word ->
-                                    at.editor()
-                                            .run(PartsEdits.head(at.piece().kit(), form(word)))));
+                            word -> at.run(PartsEdits.head(at.piece().kit(), form(word)))));
             rows.add(metal("cap of", KitPart.CAP));
         }
         return rows;
@@ -197,12 +195,11 @@ final class PartsRows {
                                 .findFirst()
                                 .map(
                                         metal ->
-                                                at.editor()
-                                                        .run(
-                                                                PartsEdits.metal(
-                                                                        at.piece().kit(),
-                                                                        part,
-                                                                        metal.key())))
+                                                at.run(
+                                                        PartsEdits.metal(
+                                                                at.piece().kit(),
+                                                                part,
+                                                                metal.key())))
                                 .orElseGet(
                                         () ->
                                                 new Outcome.Refused(
@@ -239,7 +236,7 @@ final class PartsRows {
                 text -> {
                     OptionalDouble mm = Length.parse(text, at.units());
                     return text.isBlank() || mm.isPresent()
-                            ? at.editor().run(PartsEdits.number(at.piece().kit(), number, mm))
+                            ? at.run(PartsEdits.number(at.piece().kit(), number, mm))
                             : new Outcome.Refused(
                                     "Expected one length, such as 12.5 mm or -3 mm, or nothing");
                 });
@@ -312,6 +309,14 @@ final class PartsRows {
                         "Expected a length or several readings, such as 12.0 12.1 11.95 mm");
             }
         }
-        return at.editor().run(PartsEdits.reading(at.piece().kit(), size, measured));
+        return inTurn(size, at.run(PartsEdits.reading(at.piece().kit(), size, measured)));
+    }
+
+    /** A size that is good but for another one, which is still the old part's. */
+    private static Outcome inTurn(KitSize size, Outcome outcome) {
+        return outcome.refusal()
+                .filter(why -> !why.startsWith(size.words()))
+                .map(why -> (Outcome) new Outcome.Refused(why + "; type that one first"))
+                .orElse(outcome);
     }
 }

@@ -33,4 +33,10 @@ record Target(double x, Optional<String> node, Optional<Integer> detail) {
         all.sort(Comparator.comparingDouble(Target::x));
         return all;
     }
+
+    boolean isChosen(BoardModel board) {
+        return node.isPresent()
+                ? node.equals(board.selected().value())
+                : detail.equals(board.details().chosen().value());
+    }
 }
