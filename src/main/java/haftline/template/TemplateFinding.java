@@ -144,9 +144,9 @@ public record TemplateFinding(
                             + ": do not cut it";
             case SHOULDER_TOO_LOW ->
                     "The shoulder stands only "
-                            + length(figure, units)
+                            + fine(figure, units)
                             + " above the tenon, limit "
-                            + length(limit, units)
+                            + fine(limit, units)
                             + ": register the gauge on the ferrule's front face";
             case CORNER_ROUNDED_BY_BIT ->
                     "The bit leaves "
