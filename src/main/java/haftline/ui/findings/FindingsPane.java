@@ -90,7 +90,7 @@ public final class FindingsPane extends VBox {
                             fill();
                             later.call();
                         });
-        editor.status().watch(status -> later.call());
+        editor.inHand().watch(inHand -> later.call());
         editor.units().watch(units -> fill());
         fill();
     }
