@@ -4,6 +4,7 @@ import haftline.edit.Outcome;
 import haftline.measure.NumberText;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.NodeSlope;
+import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -82,8 +83,12 @@ final class AngleCard extends VBox {
                 Math.round(Math.max(Sheet.RULER + 4, Math.min(y, height - tall - 4))),
                 wide,
                 tall);
-        field.requestFocus();
-        field.selectAll();
+        // The letter that called the card is not meant for its field.
+        Platform.runLater(
+                () -> {
+                    field.requestFocus();
+                    field.selectAll();
+                });
     }
 
     private void enter() {

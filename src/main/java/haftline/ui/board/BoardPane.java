@@ -104,6 +104,7 @@ public final class BoardPane extends Region {
         editor.units().watch(units -> stale());
         Later settled = new Later(this::stale);
         editor.draft().watch(draft -> settled.call());
+        editor.inHand().watch(inHand -> settled.call());
         editor.piece().watch(piece -> leave());
         model.viewpoint().view().watch(view -> stale());
         model.selected()

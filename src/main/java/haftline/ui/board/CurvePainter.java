@@ -192,7 +192,8 @@ final class CurvePainter {
             }
             // The label keeps clear of the limit's line: over a wall that is kept, under one that
             // is not.
-            double low = kept ? y - 9 : y + 13;
+            // A body's wall mostly rises from there: its label stands clear of the curve.
+            double low = kept ? y - (wall.zone() == Zone.BODY ? 20 : 9) : y + 13;
             pen.text(
                     scene.shown().wall(wall.worstMm()),
                     wall.zone() == Zone.TENON ? x - 8 : x + 8,

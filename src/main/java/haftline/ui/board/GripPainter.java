@@ -22,6 +22,9 @@ final class GripPainter {
     /** The figures stand clear over the grips, px. */
     private static final double OVER = 18;
 
+    /** Room that the card of the cross-hair takes beside its line, px. */
+    private static final double CARD = 290;
+
     private final Pen pen;
     private final BoardModel model;
     private final Palette palette;
@@ -70,7 +73,8 @@ final class GripPainter {
                             .isPresent();
             square(grip.px(), grip.py(), hovered);
         }
-        words(model.details().words().orElse(""), grips.get(0).px() + HALF, top - OVER, width);
+        double middle = (grips.get(0).px() + grips.get(1).px()) / 2;
+        words(model.details().words().orElse(""), middle, top - OVER, width);
     }
 
     /** Squares for what is sized, so that they are not taken for nodes. */
@@ -83,26 +87,24 @@ final class GripPainter {
     }
 
     private void slope(SlopeGrip arm, double width) {
-        double dx = arm.px() - arm.nodePx();
-        double dy = arm.py() - arm.nodePy();
         pen.style(palette.accent(), 1.2);
         pen.line(arm.nodePx(), arm.nodePy(), arm.px(), arm.py());
         boolean hovered =
                 model.hovered().value().filter(hit -> hit instanceof Hit.OnSlope).isPresent();
-        square(arm.px(), arm.py(), hovered || model.isDragging() && hovered);
+        square(arm.px(), arm.py(), hovered);
         String words = "slope " + NumberText.upTo(arm.slope().deg(), 1) + "°";
         String range = hovered ? ", " + arm.slope().range() : "";
-        double top = Math.min(arm.py(), arm.nodePy()) - OVER;
-        words(
-                words + range,
-                arm.nodePx() + dx / 2 + Math.signum(dx) * 20,
-                top - Math.abs(dy) / 4,
-                width);
+        words(words + range, arm.nodePx(), Math.min(arm.py(), arm.nodePy()) - 2 * OVER, width);
     }
 
-    /** Words on a patch of paper, wholly on the board. */
-    private void words(String text, double middle, double y, double width) {
+    /**
+     * Words on a patch of paper, wholly on the board, on the side of a place where the card of the
+     * cross-hair does not stand.
+     */
+    private void words(String text, double at, double y, double width) {
         double half = Pen.width(text) / 2 + 6;
+        boolean cardIsRight = at + CARD < width;
+        double middle = cardIsRight ? at - half : at + half;
         double x = Math.max(half, Math.min(width - half, middle));
         pen.patched(text, x, Math.max(Sheet.RULER + 14, y), palette.accent(), palette.paper());
     }

@@ -33,7 +33,7 @@ public final class ExportPane extends VBox {
     private static final Map<String, String> WORDS =
             Map.of(
                     "svg", "SVG: drawings for printing and for laser cutters",
-                    "dxf", "DXF: the same in lines and arcs, for drawing and cutting programs",
+                    "dxf", "DXF: the same in lines and arcs, for cutting programs",
                     "csv", "CSV: calliper tables",
                     "pdf", "PDF: for printing at full size",
                     "stl", "STL: solids",

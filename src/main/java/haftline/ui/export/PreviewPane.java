@@ -32,7 +32,7 @@ final class PreviewPane extends Region {
         setMinSize(0, 0);
         picture.setPreserveRatio(true);
         picture.setSmooth(true);
-        words.setWrapText(false);
+        words.setWrapText(true);
         Rectangle edge = new Rectangle();
         edge.widthProperty().bind(widthProperty());
         edge.heightProperty().bind(heightProperty());
@@ -81,7 +81,8 @@ final class PreviewPane extends Region {
             double h = picture.getLayoutBounds().getHeight();
             picture.relocate(Math.round((width - w) / 2), Math.round((height - h) / 2));
         }
-        words.resizeRelocate(AIR, AIR, width - 2 * AIR, words.prefHeight(-1));
+        double wide = Math.max(1, width - 2 * AIR);
+        words.resizeRelocate(AIR, AIR, wide, words.prefHeight(wide));
     }
 
     private void paint(Drawing shown, double width, double height) {

@@ -90,7 +90,7 @@ public final class FindingsPane extends VBox {
                             fill();
                             later.call();
                         });
-        editor.status().watch(status -> later.call());
+        editor.inHand().watch(inHand -> later.call());
         editor.units().watch(units -> fill());
         fill();
     }
@@ -222,7 +222,12 @@ public final class FindingsPane extends VBox {
                         apply.setAccessibleText("Apply: " + r.text());
                         apply.setTooltip(
                                 new Tooltip(r.text() + ". Tried on this piece; press to apply it"));
-                        apply.setOnAction(e -> model.apply(finding));
+                        apply.setOnAction(
+                                e -> {
+                                    // The button goes with its finding; the hand stays here.
+                                    list.requestFocus();
+                                    model.apply(finding);
+                                });
                     });
             setAccessibleText(
                     Mark.words(Optional.of(finding.gravity())) + ": " + message + "; " + whose);

@@ -60,9 +60,13 @@ public record RuleSource(String title, List<String> lines, Optional<Path> file) 
             lines.add(plain(whose));
         }
         String title =
-                key.isPresent() ? "Your rule" : citations.isEmpty() ? capital(whose) : "Published";
+                key.isPresent() && file.isPresent()
+                        ? "Your rule"
+                        : citations.isEmpty() ? capital(whose) : "Published";
         return new RuleSource(
-                key.isPresent() && !citations.isEmpty() ? "Your limit, published figures" : title,
+                key.isPresent() && !citations.isEmpty()
+                        ? "The limit is common practice, its figures are published"
+                        : title,
                 lines,
                 file);
     }
@@ -70,7 +74,7 @@ public record RuleSource(String title, List<String> lines, Optional<Path> file) 
     private static List<String> rule(RuleKey key, Rules rules, Optional<Path> file) {
         String value = NumberText.upTo(key.value().applyAsDouble(rules), 3);
         List<String> lines = new ArrayList<>();
-        lines.add(key.group() + ": " + key.key() + ": " + value);
+        lines.add("In a rules file it stands as " + key.group() + ": " + key.key() + ": " + value);
         if (file.isEmpty()) {
             lines.add(
                     "The set names no rules file, so this is what Haftline begins with: common"

@@ -6,10 +6,12 @@ import haftline.edit.OpenDocument;
 import haftline.shape.Detail;
 import haftline.shape.Place;
 import haftline.store.SetFile;
+import haftline.ui.board.BoardPane;
 import haftline.ui.model.EditorModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -158,6 +160,21 @@ class AccessibleWindowTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(editor.worked().value().brief().shape().shoulderSlopeDeg()).hasValue(-2);
         assertThat(robot.lookup("#board").query().isFocused()).isTrue();
+    }
+
+    @Test
+    void remediesComeBackOnceTheHandRests(FxRobot robot) throws Exception {
+        BoardPane board = robot.lookup("#board").queryAs(BoardPane.class);
+        robot.interact(() -> editor.choose("butter spreader"));
+        robot.drag(board.localToScreen(board.pixelOf("waist").orElseThrow()))
+                .moveBy(0, 4)
+                .moveBy(0, 4);
+        robot.sleep(400);
+        robot.drop();
+        WaitForAsyncUtils.waitFor(
+                10,
+                TimeUnit.SECONDS,
+                () -> !robot.lookup(".apply").match(Node::isVisible).queryAll().isEmpty());
     }
 
     private int nodes() {
