@@ -88,6 +88,9 @@ public record Rates(
      *     off, %
      */
     public record AdhesivePrice(double perMl, double allowancePercent) {
+        /** What is mixed too much before the maker says otherwise (common practice, no source). */
+        public static final double USUAL_ALLOWANCE_PERCENT = 30;
+
         /** Checks the ranges. */
         public AdhesivePrice {
             Checks.within("per_ml", perMl, 0, GREATEST_PRICE);

@@ -30,9 +30,6 @@ public record AdhesiveUse(
     /** kg/m3 into g/ml. */
     private static final double G_PER_ML = 1000;
 
-    /** What is in hand before the maker says otherwise (common practice, no source). */
-    private static final double USUAL_ALLOWANCE_PERCENT = 30;
-
     /** The adhesive of a batch, or empty where no joint takes any. */
     static Optional<AdhesiveUse> of(List<Order> orders, Optional<Rates> rates) {
         double ml = 0;
@@ -56,7 +53,7 @@ public record AdhesiveUse(
         double allowance =
                 rates.flatMap(Rates::adhesive)
                         .map(Rates.AdhesivePrice::allowancePercent)
-                        .orElse(USUAL_ALLOWANCE_PERCENT);
+                        .orElse(Rates.AdhesivePrice.USUAL_ALLOWANCE_PERCENT);
         OptionalInt perMix = perMix(adhesive, minutes, pieces);
         OptionalInt mixes =
                 perMix.isPresent()
