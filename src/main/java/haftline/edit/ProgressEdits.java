@@ -5,6 +5,9 @@ import java.util.function.UnaryOperator;
 
 /** Changes of the progress of a batch. */
 public final class ProgressEdits {
+    /** Stands for all pieces, unless one is called so. */
+    private static final String ALL = "all";
+
     private ProgressEdits() {}
 
     /**
@@ -51,5 +54,41 @@ public final class ProgressEdits {
      */
     public static Edit allDone(String step) {
         return new Edit(step + " all", progress -> progress.withAllDone(step));
+    }
+
+    /**
+     * Reads an edit as it is typed: {@code shucker: bore 4}; without a number all of the piece;
+     * {@code all: saw} for all pieces.
+     *
+     * @param text the text
+     * @param progress what it is said of
+     * @return the edit
+     * @throws IllegalArgumentException where it is none; the message says what is expected
+     */
+    public static Edit parse(String text, Progress progress) {
+        int colon = text.lastIndexOf(':');
+        if (colon < 0) {
+            throw new IllegalArgumentException(
+                    "\""
+                            + text
+                            + "\": expected a piece, a colon, a step and a number, such as \""
+                            + progress.pieces().get(0).piece()
+                            + ": "
+                            + progress.steps().get(0)
+                            + " 1\"");
+        }
+        String piece = text.substring(0, colon).strip();
+        String rest = text.substring(colon + 1).strip();
+        boolean isNamed = progress.pieces().stream().anyMatch(p -> p.piece().equals(piece));
+        if (piece.equals(ALL) && !isNamed) {
+            return allDone(rest);
+        }
+        int blank = rest.lastIndexOf(' ');
+        String number = rest.substring(blank + 1);
+        if (blank > 0 && number.matches("[0-9]{1,6}")) {
+            return done(piece, rest.substring(0, blank).strip(), Integer.parseInt(number));
+        }
+        return new Edit(
+                rest + " " + piece, far -> far.withDone(piece, rest, far.quantityOf(piece)));
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * What a batch costs and what a piece must sell for, by the maker's own rates.
@@ -243,7 +244,11 @@ public record Costing(Rates rates, List<PieceCost> pieces, List<String> unpriced
      * @return the sum over the pieces
      */
     public BigDecimal cost() {
-        return pieces.stream().map(PieceCost::cost).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return sum(PieceCost::cost);
+    }
+
+    BigDecimal sum(Function<PieceCost, BigDecimal> amount) {
+        return pieces.stream().map(amount).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**

@@ -142,6 +142,17 @@ public record Progress(String set, String batch, List<String> steps, List<PieceP
     }
 
     /**
+     * How many of a piece are made.
+     *
+     * @param piece the piece's name
+     * @return the count
+     * @throws IllegalArgumentException where there is no such piece
+     */
+    public int quantityOf(String piece) {
+        return pieces.get(pieceIndex(piece)).quantity();
+    }
+
+    /**
      * The same with another count.
      *
      * @param piece the piece's name
