@@ -127,6 +127,14 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
         if (progress.isPresent() && shown.isEmpty()) {
             console.say("a batch of other quantities is under way: " + file);
         }
+        shown.filter(under -> !under.batch().equals(production.batch()))
+                .ifPresent(
+                        under ->
+                                console.say(
+                                        "the batch under way was begun with parts "
+                                                + under.batch()
+                                                + ", the set now uses "
+                                                + production.batch()));
         Batch batch = new Batch(production, shown);
         if (folder != null) {
             OutputFolder.at(folder).write(batch.files(formats, units));

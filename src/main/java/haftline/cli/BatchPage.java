@@ -16,6 +16,9 @@ final class BatchPage {
 
     private static final int MOST_TEXT = 26;
 
+    /** A last column that wraps gives way to this. */
+    private static final int LEAST_WRAPPED = 18;
+
     private static final String CAUTION =
             "Saw, drill and turn by the manuals of your machines and local rules, which come before"
                     + " this page: guards on, push stick, face shield or goggles, dust mask and"
@@ -94,7 +97,7 @@ final class BatchPage {
         int over = all - Paper.WIDTH;
         // A last column of texts wraps; the first gives way next.
         if (over > 0 && columns.get(last).isText()) {
-            int least = Math.min(widths[last], MOST_TEXT);
+            int least = Math.min(widths[last], LEAST_WRAPPED);
             int less = Math.min(over, widths[last] - least);
             widths[last] -= less;
             over -= less;

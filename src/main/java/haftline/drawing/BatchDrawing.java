@@ -3,6 +3,7 @@ package haftline.drawing;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.production.BatchTable;
+import haftline.set.production.BatchTables;
 import haftline.set.production.CutPlan;
 import haftline.set.production.Production;
 import haftline.set.production.Progress;
@@ -33,12 +34,10 @@ public final class BatchDrawing {
     private static final double LETTER_MM = 2.1;
     private static final double HATCH_MM = 1.6;
 
-    private static final List<String> FOOT =
-            List.of(
-                    "Guards on, face shield or goggles, dust mask and extraction, nothing loose;"
-                            + " blades covered until the work is done.",
-                    "The manuals of your machines, data sheets and local rules come before this"
-                            + " sheet.");
+    private static final String FOOT =
+            "Guards on, face shield or goggles, dust mask and extraction, nothing loose; blades"
+                    + " covered until the work is done. The manuals of your machines, data sheets"
+                    + " and local rules come before this sheet.";
 
     private final Production production;
     private final TextPages pages;
@@ -133,7 +132,7 @@ public final class BatchDrawing {
                                 + shown(cut.stick().acrossMm())
                                 + " across"
                                 + (cut.isBought() ? ", TO BUY" : ""),
-                        Math.max(length, 60),
+                        TextPages.RIGHT_MM - left,
                         LETTER_MM));
         double kerf = production.rack().orElseThrow().kerfMm() * scale;
         double x = left;
@@ -159,10 +158,10 @@ public final class BatchDrawing {
         String length = shown(taken.blank().lengthMm());
         pages.text(
                 x + wide / 2,
-                bottom + STICK_MM / 2 + 0.6,
-                LETTER_MM,
+                bottom + STICK_MM / 2 + 0.5,
+                TableBlock.TEXT_MM,
                 Anchor.MIDDLE,
-                Text.shortened(taken.blank().piece(), wide - 1, LETTER_MM));
+                BatchTables.mark(production.blanks().indexOf(taken.blank())));
         pages.text(
                 x + wide / 2,
                 bottom + STICK_MM / 2 - 2.9,

@@ -44,7 +44,9 @@ final class TableBlock {
     }
 
     private void write() {
-        title(pages, table.title(), 3 * ROW_MM);
+        // What fits a page stays together; what does not begins with some rows under its heading.
+        double all = ROW_MM * (table.rows().size() + 1);
+        title(pages, table.title(), all < TextPages.roomMm() / 2 ? all : 4 * ROW_MM);
         if (!table.rows().isEmpty()) {
             head();
         }
@@ -89,7 +91,9 @@ final class TableBlock {
         List<String> lines =
                 isWrapped ? TextPages.wrapped(end, widths[last], TEXT_MM) : List.of(end);
         double height = ROW_MM + (lines.size() - 1) * NOTE_LINE_MM;
-        pages.need(height);
+        if (pages.need(height)) {
+            head();
+        }
         pages.down(ROW_MM - 0.5);
         double x = TextPages.LEFT_MM;
         for (int i = 0; i < last; i++) {

@@ -19,15 +19,16 @@ final class TextPages {
     static final double RIGHT_MM = WIDTH_MM - PAD_MM;
 
     private static final double HEAD_MM = 24;
-    private static final double FOOT_MM = 13;
+    private static final double FOOT_MM = 16;
     private static final double NAME_MM = 5;
+    private static final double NUMBER_MM = 30;
     private static final double SMALL_MM = 2.3;
     private static final double LINE_MM = 3.9;
 
     private final String title;
     private final String under;
     private final String right;
-    private final List<String> foot;
+    private final String foot;
     private final List<List<Element>> pages = new ArrayList<>();
     private double y;
 
@@ -37,9 +38,9 @@ final class TextPages {
      * @param title in large letters
      * @param under below it
      * @param right at the right of the title
-     * @param foot at most two lines
+     * @param foot a sentence or two at the foot of every page
      */
-    TextPages(String title, String under, String right, List<String> foot) {
+    TextPages(String title, String under, String right, String foot) {
         this.title = title;
         this.under = under;
         this.right = right;
@@ -51,12 +52,23 @@ final class TextPages {
         return y;
     }
 
-    /** Sees to it that so much room is left, on a new page where it is not. */
-    void need(double heightMm) {
-        if (pages.isEmpty() || y - heightMm < FOOT_MM + PAD_MM) {
+    /**
+     * Sees to it that so much room is left, on a new page where it is not.
+     *
+     * @return whether a page was begun
+     */
+    boolean need(double heightMm) {
+        boolean isBegun = pages.isEmpty() || y - heightMm < FOOT_MM + PAD_MM;
+        if (isBegun) {
             pages.add(new ArrayList<>());
             y = HEIGHT_MM - HEAD_MM;
         }
+        return isBegun;
+    }
+
+    /** Room on a page between head and foot. */
+    static double roomMm() {
+        return HEIGHT_MM - HEAD_MM - FOOT_MM - PAD_MM;
     }
 
     void down(double mm) {
@@ -147,22 +159,22 @@ final class TextPages {
                         below,
                         SMALL_MM,
                         Anchor.START,
-                        Text.shortened(under, RIGHT_MM - LEFT_MM, SMALL_MM)));
-        out.add(line(HEIGHT_MM - HEAD_MM + 5));
-        out.add(line(FOOT_MM));
-        double y = FOOT_MM - LINE_MM;
-        for (String each : foot) {
-            out.add(Text.level(Layer.TEXT, LEFT_MM, y, SMALL_MM, Anchor.START, each));
-            y -= LINE_MM;
-        }
+                        Text.shortened(under, RIGHT_MM - LEFT_MM - NUMBER_MM, SMALL_MM)));
         out.add(
                 Text.level(
                         Layer.TEXT,
                         RIGHT_MM,
-                        FOOT_MM - 2 * LINE_MM,
+                        below,
                         SMALL_MM,
                         Anchor.END,
                         "page " + number + " of " + pages.size()));
+        out.add(line(HEIGHT_MM - HEAD_MM + 5));
+        out.add(line(FOOT_MM));
+        double at = FOOT_MM - LINE_MM;
+        for (String each : wrapped(foot, RIGHT_MM - LEFT_MM, SMALL_MM)) {
+            out.add(Text.level(Layer.TEXT, LEFT_MM, at, SMALL_MM, Anchor.START, each));
+            at -= LINE_MM;
+        }
         return out;
     }
 

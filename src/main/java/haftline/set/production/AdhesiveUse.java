@@ -1,5 +1,6 @@
 package haftline.set.production;
 
+import haftline.handle.Handle;
 import haftline.set.Rates;
 import haftline.stock.Adhesive;
 import haftline.stock.Figure;
@@ -11,7 +12,8 @@ import java.util.OptionalInt;
  * Adhesive for a batch.
  *
  * @param adhesive which
- * @param jointsMl what the joints hold, ml
+ * @param jointsMl what the joints of tangs and caps hold, ml
+ * @param ferrulesMl what is between tenons and ferrules that are bonded, ml
  * @param allowancePercent mixed beyond that, %
  * @param pieces how many pieces take some
  * @param mixes how many times it is mixed so that no mix outlives its working time; empty where
@@ -21,6 +23,7 @@ import java.util.OptionalInt;
 public record AdhesiveUse(
         Adhesive adhesive,
         double jointsMl,
+        double ferrulesMl,
         double allowancePercent,
         int pieces,
         OptionalInt mixes,
@@ -32,15 +35,16 @@ public record AdhesiveUse(
 
     /** The adhesive of a batch, or empty where no joint takes any. */
     static Optional<AdhesiveUse> of(List<Order> orders, Optional<Rates> rates) {
-        double ml = 0;
+        double joints = 0;
+        double ferrules = 0;
         int pieces = 0;
         double minutes = 0;
         Optional<Rates.WorkStep> gluing =
                 rates.flatMap(r -> r.steps().stream().filter(Rates.WorkStep::isGluing).findFirst());
         for (Order order : orders) {
-            double each = mlEach(order);
-            if (each > 0) {
-                ml += order.quantity() * each;
+            if (mlEach(order) > 0) {
+                joints += order.quantity() * jointsMlEach(order);
+                ferrules += order.quantity() * ferruleMlEach(order);
                 pieces += order.quantity();
                 double pace = gluing.map(step -> step.minutes(order.piece())).orElse(0.0);
                 minutes = Math.max(minutes, pace);
@@ -59,12 +63,29 @@ public record AdhesiveUse(
                 perMix.isPresent()
                         ? OptionalInt.of((pieces + perMix.getAsInt() - 1) / perMix.getAsInt())
                         : OptionalInt.empty();
-        return Optional.of(new AdhesiveUse(adhesive, ml, allowance, pieces, mixes, perMix));
+        return Optional.of(
+                new AdhesiveUse(adhesive, joints, ferrules, allowance, pieces, mixes, perMix));
     }
 
-    /** What one piece's joints hold, ml. */
+    /** What one piece takes, ml. */
     static double mlEach(Order order) {
+        return jointsMlEach(order) + ferruleMlEach(order);
+    }
+
+    private static double jointsMlEach(Order order) {
         return order.figures().adhesive().volumeMm3() / MM3_PER_ML;
+    }
+
+    /** The ring between tenon and ferrule: pi / 4 (D² - d²) over the tenon's length. */
+    private static double ferruleMlEach(Order order) {
+        Handle handle = order.figures().handle();
+        if (handle.brief().rules().tenons().driven()) {
+            return 0;
+        }
+        double bore = handle.brief().kit().ferrule().bore().mean();
+        double tenon = handle.tenon().diameterMm();
+        double ring = Math.PI / 4 * (bore * bore - tenon * tenon) * handle.tenon().lengthMm();
+        return Math.max(0, ring) / MM3_PER_ML;
     }
 
     /** By the slowest piece, so that no mix is relied on beyond its time. */
@@ -83,7 +104,7 @@ public record AdhesiveUse(
      * @return ml, allowance included
      */
     public double mixedMl() {
-        return jointsMl * (1 + allowancePercent / 100);
+        return (jointsMl + ferrulesMl) * (1 + allowancePercent / 100);
     }
 
     /**

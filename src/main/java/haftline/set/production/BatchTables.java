@@ -107,6 +107,7 @@ public final class BatchTables {
             BlankNeed blank = production.blanks().get(i);
             rows.add(
                     row(
+                            mark(i),
                             order.piece() + (order.isStopped() ? " (stopped)" : ""),
                             blank.stockName(),
                             number(order.quantity()),
@@ -118,6 +119,7 @@ public final class BatchTables {
                 "blanks",
                 "Blanks",
                 List.of(
+                        Column.text("mark"),
                         Column.text("piece"),
                         Column.text("stock"),
                         Column.count("made"),
@@ -125,6 +127,17 @@ public final class BatchTables {
                         length("across", 1),
                         length("saw to", 0)),
                 rows);
+    }
+
+    /**
+     * The letter by which the blanks of a piece are told apart on a stick.
+     *
+     * @param index which piece of the batch, from 0
+     * @return A to Z, then AA and so on
+     */
+    public static String mark(int index) {
+        String last = String.valueOf((char) ('A' + index % 26));
+        return index < 26 ? last : mark(index / 26 - 1) + last;
     }
 
     private void cuts() {
@@ -310,7 +323,8 @@ public final class BatchTables {
                 "Adhesive",
                 List.of(
                         Column.text("adhesive"),
-                        new Column("in joints", "ml", 1),
+                        new Column("tang and cap", "ml", 1),
+                        new Column("ferrule", "ml", 1),
                         new Column("mixed", "ml", 1),
                         new Column("mass", "g", 1),
                         Column.count("mixes")),
@@ -318,6 +332,7 @@ public final class BatchTables {
                         row(
                                 adhesive.adhesive().name(),
                                 adhesive.jointsMl(),
+                                adhesive.ferrulesMl(),
                                 adhesive.mixedMl(),
                                 adhesive.mixedG(),
                                 mixes)),

@@ -217,7 +217,7 @@ public record Costing(Rates rates, List<PieceCost> pieces, List<String> unpriced
     }
 
     /** Cost of one over what the margin leaves of its price, up to the next multiple. */
-    private static BigDecimal price(BigDecimal cost, int quantity, Rates rates) {
+    static BigDecimal price(BigDecimal cost, int quantity, Rates rates) {
         BigDecimal share =
                 BigDecimal.ONE.subtract(
                         BigDecimal.valueOf(rates.marginPercent())
