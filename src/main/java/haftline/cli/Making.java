@@ -42,7 +42,12 @@ public final class Making {
                 wanted.add(format);
             }
         }
-        return Exports.of(Examination.of(loaded, Units.MM), wanted, Units.MM).files();
+        return Exports.of(
+                        Examination.of(loaded, Units.MM),
+                        loaded.set().workshop(),
+                        Wanted.of(wanted),
+                        Units.MM)
+                .files();
     }
 
     /**

@@ -172,6 +172,28 @@ public record TemplateSettings(
             Checks.within("tenon tolerance", tenonToleranceMm, 0.01, 0.5);
             Checks.within("hanging hole", hangingHoleMm, 0, 12);
         }
+
+        /**
+         * Others of them made the same way.
+         *
+         * @param newProfile whether the negative half-profile is made
+         * @param newSlots whether sizing slots are made
+         * @param newStoryRod whether a story rod is made
+         * @return the changed copy
+         */
+        public Gauges withMade(boolean newProfile, boolean newSlots, boolean newStoryRod) {
+            return new Gauges(
+                    newProfile,
+                    newSlots,
+                    newStoryRod,
+                    cards,
+                    register,
+                    reliefMm,
+                    clearanceMm,
+                    slotsOverMm,
+                    tenonToleranceMm,
+                    hangingHoleMm);
+        }
     }
 
     /**
@@ -233,6 +255,25 @@ public record TemplateSettings(
             cutterAngleDeg.ifPresent(angle -> Checks.within("cutter angle", angle, 10, 150));
             Checks.within("cutter clearance", cutterClearanceDeg, 0, 20);
             holes = List.copyOf(holes);
+        }
+
+        /**
+         * The same, made or not.
+         *
+         * @param nowMade whether they are made
+         * @return the changed copy
+         */
+        public Copying withMade(boolean nowMade) {
+            return new Copying(
+                    nowMade,
+                    sides,
+                    backMm,
+                    runOnMm,
+                    runOffMm,
+                    radialRatio,
+                    cutterAngleDeg,
+                    cutterClearanceDeg,
+                    holes);
         }
     }
 
