@@ -3,6 +3,7 @@ package haftline.cli;
 import haftline.drawing.BatchDrawing;
 import haftline.drawing.Drawing;
 import haftline.measure.Units;
+import haftline.set.FileSettings;
 import haftline.set.production.BatchTable;
 import haftline.set.production.BatchTables;
 import haftline.set.production.Production;
@@ -25,8 +26,12 @@ import java.util.Set;
  *
  * @param production the batch
  * @param progress how far it is, where it was begun
+ * @param paper what its sheets are printed on
  */
-record Batch(Production production, Optional<Progress> progress) {
+record Batch(Production production, Optional<Progress> progress, FileSettings.Paper paper) {
+    /** What a printer leaves bare and the check bars take, along every edge. */
+    private static final double BORDER_MM = 10;
+
     /** All tables, progress last. */
     List<BatchTable> tables(Units units) {
         List<BatchTable> tables = new ArrayList<>(BatchTables.of(production, units));
@@ -45,10 +50,16 @@ record Batch(Production production, Optional<Progress> progress) {
             }
         }
         if (formats.contains(Format.PDF)) {
-            List<Drawing> pages = BatchDrawing.of(production, progress, tables(units), units);
-            PdfOptions options =
-                    PdfOptions.on(haftline.write.pdf.Paper.A4)
-                            .withOrientation(Orientation.PORTRAIT);
+            // Not corrected for the printer: nothing on these sheets is measured.
+            haftline.write.pdf.Paper sheet = PdfOptions.of(uncorrected()).paper();
+            List<Drawing> pages =
+                    BatchDrawing.of(
+                            production,
+                            progress,
+                            tables(units),
+                            units,
+                            sheet.heightMm() - 2 * BORDER_MM);
+            PdfOptions options = PdfOptions.on(sheet).withOrientation(Orientation.PORTRAIT);
             files.add(
                     new OutputFile(
                             stem() + ".pdf",
@@ -57,6 +68,10 @@ record Batch(Production production, Optional<Progress> progress) {
                                     .content()));
         }
         return files;
+    }
+
+    private FileSettings uncorrected() {
+        return FileSettings.COMMON_PRACTICE.withPaper(paper);
     }
 
     private String stem() {

@@ -82,9 +82,8 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
             names = "--only",
             paramLabel = "FORMAT",
             split = ",",
-            converter = Format.Option.class,
             description = "With --to: csv or pdf alone.")
-    private List<Format> only;
+    private List<String> only;
 
     @Option(
             names = "--json",
@@ -135,7 +134,7 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
                                                 + under.batch()
                                                 + ", the set now uses "
                                                 + production.batch()));
-        Batch batch = new Batch(production, shown);
+        Batch batch = new Batch(production, shown, set.workshop().files().paper());
         if (folder != null) {
             OutputFolder.at(folder).write(batch.files(formats, units));
         }
@@ -157,11 +156,18 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
         if (folder == null) {
             throw usage("--only says what --to writes: give --to DIR as well");
         }
-        Set<Format> formats = EnumSet.copyOf(only);
-        for (Format format : formats) {
-            if (!KINDS.contains(format)) {
-                throw usage("a batch is not written as " + format.id() + ", but as csv or pdf");
-            }
+        Set<Format> formats = EnumSet.noneOf(Format.class);
+        for (String word : only) {
+            formats.add(
+                    KINDS.stream()
+                            .filter(kind -> kind.id().equals(word.strip()))
+                            .findFirst()
+                            .orElseThrow(
+                                    () ->
+                                            usage(
+                                                    "--only \""
+                                                            + Paper.harmless(word)
+                                                            + "\": expected csv or pdf")));
         }
         return formats;
     }

@@ -95,17 +95,32 @@ final class BatchPage {
         }
         int last = widths.length - 1;
         int over = all - Paper.WIDTH;
-        // A last column of texts wraps; the first gives way next.
-        if (over > 0 && columns.get(last).isText()) {
-            int least = Math.min(widths[last], LEAST_WRAPPED);
-            int less = Math.min(over, widths[last] - least);
-            widths[last] -= less;
-            over -= less;
+        if (columns.get(last).isText()) {
+            over -= narrowed(widths, last, over, LEAST_WRAPPED);
         }
-        if (over > 0) {
-            widths[0] = Math.max(LEAST_TEXT, widths[0] - over);
+        // Then the widest of the other texts gives way, and after it the next.
+        for (int i = 0; over > 0 && i < widths.length; i++) {
+            over -= narrowed(widths, widestText(widths, columns), over, LEAST_TEXT);
         }
         return widths;
+    }
+
+    /** Makes a column narrower, as far as is needed and allowed; by how much. */
+    private static int narrowed(int[] widths, int column, int over, int least) {
+        int less = Math.max(0, Math.min(over, widths[column] - least));
+        widths[column] -= less;
+        return less;
+    }
+
+    private static int widestText(int[] widths, List<BatchTable.Column> columns) {
+        int widest = 0;
+        for (int i = 0; i < widths.length - 1; i++) {
+            boolean isWider = widths[i] > widths[widest] || !columns.get(widest).isText();
+            if (columns.get(i).isText() && isWider) {
+                widest = i;
+            }
+        }
+        return widest;
     }
 
     private void line(

@@ -23,7 +23,7 @@ public final class BatchDrawing {
     private static final String PROGRESS = "progress";
 
     private static final double STICK_MM = 8;
-    private static final double STICK_ROW_MM = 12.5;
+    private static final double STICK_ROW_MM = 13.5;
 
     /** Left of the drawn sticks stands how many are cut so. */
     private static final double TIMES_MM = 16;
@@ -56,13 +56,15 @@ public final class BatchDrawing {
      * @param progress how far it is, where it was begun
      * @param tables its tables, in the order of the sheets
      * @param units unit of the lengths beside the drawn sticks
+     * @param roomMm height that the paper has for a sheet; at most that of A4 is used
      * @return one or more sheets
      */
     public static List<Drawing> of(
             Production production,
             Optional<Progress> progress,
             List<BatchTable> tables,
-            Units units) {
+            Units units,
+            double roomMm) {
         String pieces = production.pieces() + (production.pieces() == 1 ? " piece" : " pieces");
         String counts =
                 production.orders().stream()
@@ -73,7 +75,8 @@ public final class BatchDrawing {
                         production.set() + ", batch",
                         counts.isEmpty() ? "nothing to be made" : counts,
                         pieces + " \u00b7 parts " + production.batch(),
-                        FOOT);
+                        FOOT,
+                        Math.min(roomMm, TextPages.MOST_HEIGHT_MM));
         new BatchDrawing(production, pages, units).write(progress, tables);
         return pages.drawings();
     }

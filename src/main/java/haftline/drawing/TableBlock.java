@@ -2,7 +2,6 @@ package haftline.drawing;
 
 import haftline.measure.NumberText;
 import haftline.set.production.BatchTable;
-import java.util.ArrayList;
 import java.util.List;
 
 /** A table of a batch on pages: heading, columns under their names, notes. */
@@ -17,7 +16,8 @@ final class TableBlock {
     /** A column of texts is not made narrower than this. */
     private static final double LEAST_TEXT_MM = 22;
 
-    private static final double MOST_TEXT_MM = 46;
+    /** Where there is not room for all, a column of texts is first brought down to this. */
+    private static final double LONG_TEXT_MM = 46;
 
     private final TextPages pages;
     private final BatchTable table;
@@ -46,7 +46,7 @@ final class TableBlock {
     private void write() {
         // What fits a page stays together; what does not begins with some rows under its heading.
         double all = ROW_MM * (table.rows().size() + 1);
-        title(pages, table.title(), all < TextPages.roomMm() / 2 ? all : 4 * ROW_MM);
+        title(pages, table.title(), all < pages.roomMm() / 2 ? all : 4 * ROW_MM);
         if (!table.rows().isEmpty()) {
             head();
         }
@@ -138,32 +138,32 @@ final class TableBlock {
     private double[] widths() {
         int count = table.columns().size();
         double[] all = new double[count];
+        double over = -(TextPages.RIGHT_MM - TextPages.LEFT_MM) + (count - 1) * GAP_MM;
         for (int i = 0; i < count; i++) {
             all[i] = wide(head(table.columns().get(i)), SMALL_MM);
             for (List<Object> row : table.rows()) {
                 all[i] = Math.max(all[i], wide(text(row, i), TEXT_MM));
             }
-            if (table.columns().get(i).isText() && i < count - 1) {
-                all[i] = Math.min(all[i], MOST_TEXT_MM);
-            }
+            over += all[i];
         }
-        double over = -(TextPages.RIGHT_MM - TextPages.LEFT_MM) + (count - 1) * GAP_MM;
-        for (double each : all) {
-            over += each;
-        }
-        // The last column of texts gives way first, then the others from the left.
-        List<Integer> texts = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            if (table.columns().get(i).isText()) {
-                texts.add(i == count - 1 ? 0 : texts.size(), i);
-            }
-        }
-        for (int i : texts) {
-            double less = Math.max(0, Math.min(over, all[i] - LEAST_TEXT_MM));
-            all[i] -= less;
-            over -= less;
-        }
+        // Long texts give way first, then the last column, which wraps, then the others.
+        over -= narrowed(all, 0, count - 1, over, LONG_TEXT_MM);
+        over -= narrowed(all, count - 1, count, over, LEAST_TEXT_MM);
+        narrowed(all, 0, count - 1, over, LEAST_TEXT_MM);
         return all;
+    }
+
+    /** Makes columns of texts narrower, as far as is needed and allowed; by how much. */
+    private double narrowed(double[] all, int from, int to, double over, double least) {
+        double gained = 0;
+        for (int i = from; i < to; i++) {
+            if (table.columns().get(i).isText()) {
+                double less = Math.max(0, Math.min(over - gained, all[i] - least));
+                all[i] -= less;
+                gained += less;
+            }
+        }
+        return gained;
     }
 
     private static double wide(String string, double height) {

@@ -7,10 +7,10 @@ import java.util.List;
  * Pages of one size in a frame, filled from the top; what does not fit any more goes on the next.
  */
 final class TextPages {
-    /** What A4 leaves within a border of 10 mm (ISO 216). */
+    /** What A4 leaves within a border of 10 mm (ISO 216); Letter is wider and less high. */
     static final double WIDTH_MM = 190;
 
-    static final double HEIGHT_MM = 277;
+    static final double MOST_HEIGHT_MM = 277;
 
     /** Kept free within the frame, mm. */
     static final double PAD_MM = 5;
@@ -29,6 +29,7 @@ final class TextPages {
     private final String under;
     private final String right;
     private final String foot;
+    private final double heightMm;
     private final List<List<Element>> pages = new ArrayList<>();
     private double y;
 
@@ -39,12 +40,14 @@ final class TextPages {
      * @param under below it
      * @param right at the right of the title
      * @param foot a sentence or two at the foot of every page
+     * @param heightMm height of the frame
      */
-    TextPages(String title, String under, String right, String foot) {
+    TextPages(String title, String under, String right, String foot, double heightMm) {
         this.title = title;
         this.under = under;
         this.right = right;
         this.foot = foot;
+        this.heightMm = heightMm;
     }
 
     /** Where the next thing hangs from, mm from the page's foot. */
@@ -57,18 +60,18 @@ final class TextPages {
      *
      * @return whether a page was begun
      */
-    boolean need(double heightMm) {
-        boolean isBegun = pages.isEmpty() || y - heightMm < FOOT_MM + PAD_MM;
+    boolean need(double wantedMm) {
+        boolean isBegun = pages.isEmpty() || y - wantedMm < FOOT_MM + PAD_MM;
         if (isBegun) {
             pages.add(new ArrayList<>());
-            y = HEIGHT_MM - HEAD_MM;
+            y = heightMm - HEAD_MM;
         }
         return isBegun;
     }
 
     /** Room on a page between head and foot. */
-    static double roomMm() {
-        return HEIGHT_MM - HEAD_MM - FOOT_MM - PAD_MM;
+    double roomMm() {
+        return heightMm - HEAD_MM - FOOT_MM - PAD_MM;
     }
 
     void down(double mm) {
@@ -139,8 +142,8 @@ final class TextPages {
 
     private List<Element> frame(int number) {
         List<Element> out = new ArrayList<>();
-        out.add(rectangle(0, 0, WIDTH_MM, HEIGHT_MM, Layer.OUTLINE));
-        double top = HEIGHT_MM - PAD_MM - NAME_MM;
+        out.add(rectangle(0, 0, WIDTH_MM, heightMm, Layer.OUTLINE));
+        double top = heightMm - PAD_MM - NAME_MM;
         double half = (RIGHT_MM - LEFT_MM) * 0.66;
         out.add(
                 Text.level(
@@ -168,7 +171,7 @@ final class TextPages {
                         SMALL_MM,
                         Anchor.END,
                         "page " + number + " of " + pages.size()));
-        out.add(line(HEIGHT_MM - HEAD_MM + 5));
+        out.add(line(heightMm - HEAD_MM + 5));
         out.add(line(FOOT_MM));
         double at = FOOT_MM - LINE_MM;
         for (String each : wrapped(foot, RIGHT_MM - LEFT_MM, SMALL_MM)) {

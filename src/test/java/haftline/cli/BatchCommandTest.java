@@ -71,7 +71,8 @@ class BatchCommandTest {
                 Arguments.of(List.of("--quantity", "shuker=3"), "did you mean \"shucker\"?"),
                 Arguments.of(List.of("--quantity", "2", "--only", "csv"), "give --to DIR"),
                 Arguments.of(
-                        List.of("--quantity", "2", "--to", "x", "--only", "stl"), "csv or pdf"),
+                        List.of("--quantity", "2", "--to", "x", "--only", "stl"),
+                        "expected csv or pdf"),
                 Arguments.of(
                         List.of("--quantity", "2", "--done", "shucker: saw 1"),
                         "--start begins one"));
@@ -250,7 +251,14 @@ class BatchCommandTest {
         DemoCopy copy =
                 DemoCopy.in(folder)
                         .change(Run.DEMO, "name: shucker", "name: \"" + longName + "\"")
-                        .change(WORKSHOP, "step: saw", "step: \"" + longName + "\"");
+                        .change(WORKSHOP, "step: saw", "step: \"" + longName + "\"")
+                        .change(
+                                WORKSHOP,
+                                "stock_lengths:",
+                                "files: {paper: Letter}\nstock_lengths:");
+        Run page = Run.of("batch", copy.set(), "--quantity", "40", "--units", "in");
+        assertThat(page.out().lines())
+                .allSatisfy(line -> assertThat(Paper.width(line)).isLessThanOrEqualTo(80));
         Map<String, byte[]> files = written(copy.set(), "--only", "pdf", "--units", "in");
         assertThat(files).hasSize(1);
         try (PDDocument pdf = Loader.loadPDF(files.get("tidewater-batch.pdf"))) {
