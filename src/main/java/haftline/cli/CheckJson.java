@@ -43,10 +43,21 @@ final class CheckJson {
 
     /** The whole answer, ending in a line feed. */
     static String of(ExaminedSet set) {
+        return written(out -> new CheckJson(out).set(set));
+    }
+
+    /** What is written as JSON. */
+    @FunctionalInterface
+    interface Content {
+        void write(JsonGenerator out) throws IOException;
+    }
+
+    /** A text of JSON, ending in a line feed. */
+    static String written(Content content) {
         StringWriter text = new StringWriter();
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.setPrettyPrinter(printer());
-            new CheckJson(out).set(set);
+            content.write(out);
         } catch (IOException e) {
             throw new UncheckedIOException("a StringWriter does not fail", e);
         }

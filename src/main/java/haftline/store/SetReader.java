@@ -72,7 +72,7 @@ final class SetReader {
         Optional<PartsList> parts = map.value(PARTS).flatMap(v -> parts(v, materials));
         Optional<Batch> batch = parts.flatMap(list -> batch(map, list));
         Optional<Rules> rules = map.value(SetKeys.RULES).flatMap(this::rules);
-        Optional<Workshop> workshop = map.value(WORKSHOP).flatMap(this::workshop);
+        Optional<Workshop> workshop = map.value(WORKSHOP).flatMap(v -> workshop(v, materials));
         String stock = key(map.value(STOCK), STOCK, materials.stock()).orElse("");
         String adhesive =
                 key(map.value(ADHESIVE), ADHESIVE, materials.adhesives()).orElse(USUAL_ADHESIVE);
@@ -166,8 +166,12 @@ final class SetReader {
                 .flatMap(path -> RulesFile.read(path, value.room(path)));
     }
 
-    private Optional<Workshop> workshop(Value value) {
-        return referred(value, WORKSHOP).flatMap(path -> WorkshopFile.read(path, value.room(path)));
+    private Optional<Workshop> workshop(Value value, Materials materials) {
+        return referred(value, WORKSHOP)
+                .flatMap(
+                        path ->
+                                WorkshopFile.read(
+                                        path, Optional.of(materials.stock()), value.room(path)));
     }
 
     private Optional<Batch> batch(MapReader map, PartsList parts) {

@@ -1,6 +1,8 @@
 package haftline.store;
 
 import haftline.set.Workshop;
+import haftline.stock.Catalogue;
+import haftline.stock.Stock;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -17,14 +19,14 @@ public final class WorkshopFile {
      */
     public static Workshop read(Path file) throws DocumentException {
         Problems problems = new Problems(file.toString());
-        Optional<Workshop> read = read(file, problems);
+        Optional<Workshop> read = read(file, Optional.empty(), problems);
         problems.refuseIfAny();
         return read.orElseThrow();
     }
 
-    static Optional<Workshop> read(Path file, Problems problems) {
+    static Optional<Workshop> read(Path file, Optional<Catalogue<Stock>> stock, Problems problems) {
         return Document.open(file, WorkshopKeys.KIND, WorkshopKeys.WORKSHOP, problems)
-                .flatMap(WorkshopReader::read);
+                .flatMap(map -> WorkshopReader.read(map, stock));
     }
 
     /**

@@ -165,7 +165,15 @@ final class WorkshopKeys {
     static final Key FILES =
             group("files", "how files are written", DXF, HAIRLINES, PAPER, PRINTER);
 
-    static final Keys WORKSHOP = Document.keys(KIND, NAME, NOTE, TEMPLATES, FILES);
+    static final Keys WORKSHOP =
+            Document.keys(
+                    KIND,
+                    NAME,
+                    NOTE,
+                    TEMPLATES,
+                    FILES,
+                    StockLengthsKeys.STOCK_LENGTHS,
+                    RatesKeys.RATES);
 
     private WorkshopKeys() {}
 

@@ -6,6 +6,8 @@ import haftline.measure.NumberText;
 import haftline.set.FileSettings;
 import haftline.set.TemplateSettings;
 import haftline.set.Workshop;
+import haftline.stock.Catalogue;
+import haftline.stock.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,16 +17,29 @@ import java.util.OptionalDouble;
 final class WorkshopReader {
     private WorkshopReader() {}
 
-    static Optional<Workshop> read(MapReader map) {
+    /**
+     * Reads a workshop.
+     *
+     * @param stock the catalogue that keys of stock must stand in, or empty where there is none to
+     *     look them up in
+     */
+    static Optional<Workshop> read(MapReader map, Optional<Catalogue<Stock>> stock) {
         Workshop usual = Workshop.COMMON_PRACTICE;
         map.optionalText(NAME);
         map.optionalText(NOTE);
         var templates = map.map(TEMPLATES).flatMap(m -> templates(m, usual.templates()));
         var files = map.map(FILES).flatMap(m -> files(m, usual.files()));
+        var lengths =
+                map.map(StockLengthsKeys.STOCK_LENGTHS)
+                        .flatMap(m -> StockLengthsReader.read(m, stock));
+        var rates = map.map(RatesKeys.RATES).flatMap(RatesReader::read);
         return map.build(
                 () ->
                         new Workshop(
-                                templates.orElse(usual.templates()), files.orElse(usual.files())));
+                                templates.orElse(usual.templates()),
+                                files.orElse(usual.files()),
+                                lengths,
+                                rates));
     }
 
     private static Optional<TemplateSettings> templates(MapReader map, TemplateSettings usual) {

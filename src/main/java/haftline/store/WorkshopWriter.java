@@ -29,6 +29,13 @@ final class WorkshopWriter {
                 workshop.files().equals(usual.files()),
                 FILES,
                 files(workshop.files(), usual.files()));
+        workshop.stockLengths()
+                .ifPresent(
+                        own ->
+                                tree.put(
+                                        StockLengthsKeys.STOCK_LENGTHS,
+                                        RatesWriter.stockLengths(own)));
+        workshop.rates().ifPresent(own -> tree.put(RatesKeys.RATES, RatesWriter.rates(own)));
         return tree;
     }
 

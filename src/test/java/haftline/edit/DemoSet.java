@@ -19,7 +19,7 @@ public final class DemoSet {
                     "profiles/shapes/waisted-chamfered.yaml",
                     "shared/parts/tidewater.yaml",
                     "shared/rules.yaml",
-                    "shared/workshop.yaml");
+                    "shared/workshop-tidewater.yaml");
 
     private DemoSet() {}
 
@@ -40,9 +40,9 @@ public final class DemoSet {
                 Files.copy(Path.of(file), to);
             }
             // Not the common one, so that a test can tell whether it went along.
-            Path workshop = folder.resolve("shared/workshop.yaml");
+            Path workshop = folder.resolve("shared/workshop-tidewater.yaml");
             String text = Files.readString(workshop);
-            Files.writeString(workshop, text.replace("tool: hand saw", "tool: laser"));
+            Files.writeString(workshop, text + "\ntemplates: {tool: laser}\n");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

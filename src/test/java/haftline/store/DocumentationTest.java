@@ -50,6 +50,10 @@ class DocumentationTest {
         before = Files.readString(workshop);
         WorkshopFile.save(workshop, WorkshopFile.read(workshop));
         assertThat(workshop).hasContent(before);
+        Path progress = folder.resolve("progress.yaml");
+        before = Files.readString(progress);
+        ProgressFile.save(progress, ProgressFile.read(progress));
+        assertThat(progress).hasContent(before);
     }
 
     @Test
@@ -61,7 +65,8 @@ class DocumentationTest {
                         PartsKeys.PARTS,
                         ShapeKeys.SHAPE,
                         RulesKeys.RULES,
-                        WorkshopKeys.WORKSHOP)) {
+                        WorkshopKeys.WORKSHOP,
+                        ProgressKeys.PROGRESS)) {
             collect(keys, missing);
         }
         PartsKeys.TANGS.forEach(keys -> collect(keys, missing));

@@ -72,6 +72,37 @@ final class Documents {
                 cutter_angle: 55
                 holes: [{from: seat, beyond: 5, height: -20, diameter: 5}]
             files: {dxf: drawing, paper: Letter, printer: {short_edge: 99.4}}
+            stock_lengths:
+              kerf: 1.5
+              sticks:
+                - {stock: black-cherry, across: 26, length: 900, count: 3, price_each: 8.5}
+            rates:
+              currency: CU
+              hour: 24
+              margin: 40
+              adhesive: {per_ml: 0.1}
+              kits: [{kit: knife, each: 9.5}]
+              steps:
+                - {step: bore, setup: 15, each: 4}
+                - {step: join, each: 5, gluing: true, pieces: [{piece: one, each: 6}]}
+              consumables: [{name: oil, unit: ml, each: 2, price: 0.1}]
+            """;
+
+    static final String PROGRESS =
+            """
+            haftline: 1
+            kind: progress
+            set: Two
+            batch: B1
+            steps: [saw, bore, turn]
+            pieces:
+              - name: one
+                quantity: 6
+                done:
+                  - {step: saw, count: 6}
+                  - {step: bore, count: 2}
+              - name: two
+                quantity: 4
             """;
 
     static final String SET =
@@ -106,6 +137,7 @@ final class Documents {
         Files.writeString(folder.resolve("parts.yaml"), PARTS);
         Files.writeString(folder.resolve("rules.yaml"), RULES);
         Files.writeString(folder.resolve("workshop.yaml"), WORKSHOP);
+        Files.writeString(folder.resolve("progress.yaml"), PROGRESS);
         Files.writeString(folder.resolve("set.yaml"), SET);
     }
 
@@ -120,6 +152,7 @@ final class Documents {
             case "parts.yaml" -> parts(file);
             case "rules.yaml" -> RulesFile.read(file);
             case "workshop.yaml" -> WorkshopFile.read(file);
+            case "progress.yaml" -> ProgressFile.read(file);
             default -> SetFile.read(file);
         };
     }

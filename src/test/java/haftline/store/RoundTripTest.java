@@ -65,6 +65,17 @@ class RoundTripTest {
     }
 
     @Test
+    void progress() throws Exception {
+        Path file = folder.resolve("progress.yaml");
+        for (long seed = 0; seed < ROUNDS; seed++) {
+            var progress = new RandomDocuments(seed).progress();
+            String text = ProgressFile.text(progress);
+            Files.writeString(file, text);
+            assertThat(ProgressFile.read(file)).as("seed %d:%n%s", seed, text).isEqualTo(progress);
+        }
+    }
+
+    @Test
     void sets() throws Exception {
         Documents.write(folder);
         Path file = folder.resolve("set.yaml");
