@@ -1,10 +1,6 @@
 package haftline.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import haftline.figures.Balance;
 import haftline.figures.Figures;
 import haftline.figures.Share;
@@ -19,8 +15,6 @@ import haftline.handle.Lengths;
 import haftline.handle.Rules;
 import haftline.measure.NumberText;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -43,23 +37,7 @@ final class CheckJson {
 
     /** The whole answer, ending in a line feed. */
     static String of(ExaminedSet set) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
-            out.setPrettyPrinter(printer());
-            new CheckJson(out).set(set);
-        } catch (IOException e) {
-            throw new UncheckedIOException("a StringWriter does not fail", e);
-        }
-        return text.append('\n').toString();
-    }
-
-    /** Objects on lines of their own, arrays (points, mostly) in one; line feeds everywhere. */
-    private static DefaultPrettyPrinter printer() {
-        return new DefaultPrettyPrinter()
-                .withObjectIndenter(new DefaultIndenter("  ", "\n"))
-                .withSeparators(
-                        Separators.createDefaultInstance()
-                                .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+        return JsonPaper.of(out -> new CheckJson(out).set(set));
     }
 
     private void set(ExaminedSet set) throws IOException {

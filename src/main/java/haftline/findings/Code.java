@@ -70,6 +70,8 @@ public enum Code {
     BLANK_TOO_SMALL,
     /** Readings of one part disagree. */
     READINGS_DISAGREE,
+    /** One reading of a part stands apart from the others. */
+    READING_STANDS_APART,
     /** The stock is known to irritate or to poison. */
     STOCK_IRRITATES,
     /** Nothing is claimed about food contact. */
