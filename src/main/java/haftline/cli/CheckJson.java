@@ -14,6 +14,7 @@ import haftline.handle.Handle;
 import haftline.handle.Lengths;
 import haftline.handle.Rules;
 import haftline.measure.NumberText;
+import haftline.set.Family;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
@@ -57,6 +58,56 @@ final class CheckJson {
             out.writeEndObject();
         }
         out.writeEndArray();
+        family(set);
+        out.writeEndObject();
+    }
+
+    private void family(ExaminedSet set) throws IOException {
+        out.writeFieldName("family");
+        if (set.family().isEmpty() || set.family().get().family().rows().isEmpty()) {
+            out.writeNull();
+            return;
+        }
+        ExaminedFamily examined = set.family().get();
+        out.writeStartObject();
+        out.writeArrayFieldStart("traits");
+        for (Family.Row row : examined.family().rows()) {
+            out.writeStartObject();
+            out.writeStringField("trait", row.trait().text());
+            out.writeStringField("unit", word(row.trait().unit()));
+            number("common", row.common());
+            number("alike", row.trait().alike());
+            number("apart", row.trait().apart());
+            out.writeArrayFieldStart("pieces");
+            for (Family.Entry entry : row.entries()) {
+                entry(entry);
+            }
+            out.writeEndArray();
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("findings");
+        for (ExaminedFamily.Stray stray : examined.strays()) {
+            out.writeStartObject();
+            out.writeStringField("piece", stray.stray().piece());
+            out.writeStringField("trait", stray.stray().trait().text());
+            finding(stray.told());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private void entry(Family.Entry entry) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("piece", entry.piece());
+        number("value", entry.value());
+        number("difference", entry.difference());
+        number("percent", entry.percent());
+        number("low", entry.low());
+        number("high", entry.high());
+        out.writeStringField("likeness", word(entry.likeness()));
+        out.writeStringField("decided_by", word(entry.cause()));
         out.writeEndObject();
     }
 
@@ -194,21 +245,25 @@ final class CheckJson {
     private void findings(ExaminedPiece piece) throws IOException {
         out.writeArrayFieldStart("findings");
         for (Told told : piece.findings()) {
-            Finding finding = told.finding();
             out.writeStartObject();
-            out.writeStringField("code", finding.code().text());
-            out.writeStringField("gravity", word(finding.gravity()));
-            out.writeStringField("zone", word(finding.place()));
-            number("at_mm", finding.atX());
-            number("figure", finding.figure());
-            number("limit", finding.limit());
-            text("unit", finding.unit() == Finding.Unit.PLAIN ? null : finding.unit().text());
-            out.writeStringField("rule", told.rule());
-            out.writeStringField("message", told.message());
-            text("remedy", told.remedy().orElse(null));
+            finding(told);
             out.writeEndObject();
         }
         out.writeEndArray();
+    }
+
+    private void finding(Told told) throws IOException {
+        Finding finding = told.finding();
+        out.writeStringField("code", finding.code().text());
+        out.writeStringField("gravity", word(finding.gravity()));
+        out.writeStringField("zone", word(finding.place()));
+        number("at_mm", finding.atX());
+        number("figure", finding.figure());
+        number("limit", finding.limit());
+        text("unit", finding.unit() == Finding.Unit.PLAIN ? null : finding.unit().text());
+        out.writeStringField("rule", told.rule());
+        out.writeStringField("message", told.message());
+        text("remedy", told.remedy().orElse(null));
     }
 
     private void number(String key, double value) throws IOException {

@@ -117,7 +117,9 @@ final class ComparePage {
                     "fit: " + fit(change.before()) + " before, now " + fit(change.after()));
         }
         for (FigureChange figure : change.changedFigures()) {
-            paper.words("Change", name(figure) + ": " + figure(figure));
+            paper.words(
+                    figure.what().isWork() ? "Change" : "Follows",
+                    name(figure) + ": " + figure(figure));
         }
         List<String> same = new ArrayList<>();
         for (FigureChange figure : change.figures()) {
@@ -159,25 +161,28 @@ final class ComparePage {
     }
 
     private static String name(FigureChange figure) {
-        String name =
-                switch (figure.what()) {
-                    case TANG_DRILL -> "tang drill";
-                    case TANG_DEPTH -> "depth of the tang's bore";
-                    case CAP_DRILL -> "cap drill";
-                    case CAP_DEPTH -> "depth of the cap's bore";
-                    case TENON_DIAMETER -> "tenon";
-                    case TENON_LENGTH -> "length of the tenon";
-                    case SHOULDER_DIAMETER -> "diameter at the shoulder";
-                    case SEAT_DIAMETER -> "diameter at the seat";
-                    case LENGTH -> "length of the handle";
-                    case VISIBLE_WOOD -> "visible wood";
-                    case TENON_WALL -> "wall of the tenon";
-                    case BODY_WALL -> "wall over the tang's bore";
-                    case CAP_WALL -> "wall over the cap's bore";
-                    case BALANCE -> "balance behind the ferrule's front";
-                    case MASS -> "mass";
-                };
+        String name = name(figure.what());
         return figure.step() == 1 ? name : name + ", step " + figure.step();
+    }
+
+    private static String name(FigureChange.What what) {
+        return switch (what) {
+            case TANG_DRILL -> "tang drill";
+            case TANG_DEPTH -> "depth of the tang's bore";
+            case CAP_DRILL -> "cap drill";
+            case CAP_DEPTH -> "depth of the cap's bore";
+            case TENON_DIAMETER -> "tenon";
+            case TENON_LENGTH -> "length of the tenon";
+            case SHOULDER_DIAMETER -> "diameter at the shoulder";
+            case SEAT_DIAMETER -> "diameter at the seat";
+            case LENGTH -> "length of the handle";
+            case VISIBLE_WOOD -> "visible wood";
+            case TENON_WALL -> "wall of the tenon";
+            case BODY_WALL -> "wall over the tang's bore";
+            case CAP_WALL -> "wall over the cap's bore";
+            case BALANCE -> "balance behind the ferrule's front";
+            case MASS -> "mass";
+        };
     }
 
     private void outline(PieceChange change) {
@@ -249,8 +254,10 @@ final class ComparePage {
                 "gauges and templates within "
                         + length(comparison.toleranceMm())
                         + (comparison.toleranceMm() == StillServes.USUAL_TOLERANCE_MM
-                                ? " (common practice), the tenon's slots by their own go and no-go"
-                                : ", the tenon's slots by their own go and no-go"));
+                                ? " (common practice)"
+                                : "")
+                        + ", the tenon's slots by their own go and no-go"
+                        + "; a fit follows the reading that hurts, not the mean");
     }
 
     /** What to do about a piece, in one sentence. */
@@ -263,7 +270,9 @@ final class ComparePage {
         if (piece.change().isFitChanged()) {
             changed.add("fit");
         }
-        piece.change().changedFigures().forEach(figure -> changed.add(name(figure)));
+        piece.change().changedFigures().stream()
+                .filter(figure -> figure.what().isWork())
+                .forEach(figure -> changed.add(name(figure.what())));
         if (!changed.isEmpty()) {
             todo.add("change " + String.join(", ", changed));
         }

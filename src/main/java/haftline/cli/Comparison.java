@@ -45,11 +45,6 @@ record Comparison(
         List<StillServes> toCutAgain() {
             return gauges.stream().filter(gauge -> !gauge.serves()).toList();
         }
-
-        /** Whether somebody at the lathe works otherwise than before. */
-        boolean worksOtherwise() {
-            return !change.changedFigures().isEmpty() || change.isFitChanged();
-        }
     }
 
     static Comparison of(LoadedSet loaded, ChosenBatch.Pair chosen, double toleranceMm) {

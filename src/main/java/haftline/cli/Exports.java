@@ -3,6 +3,7 @@ package haftline.cli;
 import haftline.curve.ArcFit;
 import haftline.curve.Outline;
 import haftline.drawing.Drawing;
+import haftline.drawing.LineUpDrawing;
 import haftline.drawing.ProfileDrawing;
 import haftline.drawing.SectionDrawing;
 import haftline.drawing.TitleBlock;
@@ -70,6 +71,7 @@ final class Exports {
         if (formats.contains(Format.PNG)) {
             exports.addSetPicture();
         }
+        exports.addLineUp();
         exports.addTemplates(units);
         return exports;
     }
@@ -170,6 +172,50 @@ final class Exports {
                             HandlePictures.set(set.name(), handles, SET_PICTURE_PX).content()));
             lines.add(name);
         }
+    }
+
+    /** All pieces one under another, with what differs. */
+    private void addLineUp() {
+        List<Format> kinds = List.of(Format.SVG, Format.PDF);
+        if (set.family().isEmpty() || kinds.stream().noneMatch(formats::contains)) {
+            return;
+        }
+        LineUpDrawing.Sheets sheets =
+                LineUpDrawing.of(
+                        set.name(),
+                        set.batch(),
+                        set.family().get().family(),
+                        set.pieces().stream()
+                                .filter(ExaminedPiece::isStopped)
+                                .map(ExaminedPiece::name)
+                                .toList());
+        if (sheets.drawings().isEmpty()) {
+            return;
+        }
+        String name = FileName.from(set.name()) + "-line-up";
+        List<String> written = new ArrayList<>();
+        int count = sheets.drawings().size();
+        for (int i = 0; i < count && formats.contains(Format.SVG); i++) {
+            SvgOptions sheet =
+                    new SvgOptions(SHEET_MARGIN_MM, SvgOptions.standard().toolPathWidthMm());
+            String file = name + (count == 1 ? "" : "-" + (i + 1)) + ".svg";
+            text(file, new SvgWriter(sheet).write(sheets.drawings().get(i)));
+            written.add(file);
+        }
+        if (formats.contains(Format.PDF)) {
+            PdfOptions paper =
+                    PdfOptions.on(
+                            sheets.isA3()
+                                    ? haftline.write.pdf.Paper.A3
+                                    : haftline.write.pdf.Paper.A4);
+            String title = sheets.drawings().get(0).title();
+            files.add(
+                    new OutputFile(
+                            name + ".pdf",
+                            new PdfWriter(paper).write(title, sheets.drawings()).content()));
+            written.add(name + ".pdf");
+        }
+        lines.add(String.join(", ", written));
     }
 
     /**

@@ -80,6 +80,8 @@ public enum Code {
     WILL_ROLL,
     /** The catalogue lacks a figure of this stock. */
     FIGURE_MISSING,
+    /** The piece falls out of the family of its set. */
+    OUT_OF_FAMILY,
     /** The handle cannot be drawn at all. */
     CANNOT_BE_DRAWN;
 

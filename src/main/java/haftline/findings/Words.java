@@ -270,7 +270,29 @@ public final class Words {
                     "Not known: "
                             + finding.subject()
                             + "; what depends on it is left out or estimated";
+            case OUT_OF_FAMILY -> outOfFamily();
             case CANNOT_BE_DRAWN -> finding.subject() + room();
+        };
+    }
+
+    private String outOfFamily() {
+        int comma = finding.subject().indexOf(", ");
+        String trait = comma < 0 ? finding.subject() : finding.subject().substring(0, comma);
+        String why = comma < 0 ? "" : finding.subject().substring(comma);
+        return capital(trait)
+                + (trait.endsWith("place") ? " at " : " ")
+                + inItsUnit(finding.figure())
+                + why
+                + (why.isEmpty() ? "" : ",")
+                + " reads as another pattern: the family ends at "
+                + inItsUnit(finding.limit());
+    }
+
+    private String inItsUnit(double value) {
+        return switch (finding.unit()) {
+            case MM -> length(value, apart(1));
+            case DEG -> NumberText.fixed(value, 1) + "°";
+            default -> NumberText.fixed(value, 3);
         };
     }
 

@@ -58,6 +58,15 @@ public record FigureChange(What what, int step, double before, double after) {
         }
 
         /**
+         * Whether it is set or turned at the lathe; else it follows from what is.
+         *
+         * @return false for walls, balance and mass
+         */
+        public boolean isWork() {
+            return compareTo(TENON_WALL) < 0;
+        }
+
+        /**
          * The largest difference that nobody works to.
          *
          * @return in the figure's unit, 0 where any difference counts
