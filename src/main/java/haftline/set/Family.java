@@ -28,6 +28,9 @@ import java.util.Optional;
  * @param rows one row a trait
  */
 public record Family(List<Member> members, List<Row> rows) {
+    /** Differences under this are rounding, in any unit. */
+    private static final double ROUNDING = 1e-9;
+
     /** A piece of the family. */
     public record Member(Piece piece, Figures figures) {}
 
@@ -72,12 +75,7 @@ public record Family(List<Member> members, List<Row> rows) {
             double low,
             double high,
             Likeness likeness,
-            Cause cause) {
-        /** How far it is outside of what belongs to the family, in its unit. */
-        double off() {
-            return Math.max(0, Math.max(low - value, value - high));
-        }
-    }
+            Cause cause) {}
 
     /**
      * One trait of all pieces.
@@ -176,9 +174,11 @@ public record Family(List<Member> members, List<Row> rows) {
         double high = Math.max(middle, grown);
         double off = Math.max(0, Math.max(low - value, value - high));
         Likeness likeness =
-                off > trait.apart()
+                off > trait.apart() + ROUNDING
                         ? Likeness.APART
-                        : Math.abs(value - middle) > trait.alike() ? Likeness.SEEN : Likeness.ALIKE;
+                        : Math.abs(value - middle) > trait.alike() + ROUNDING
+                                ? Likeness.SEEN
+                                : Likeness.ALIKE;
         double percent =
                 trait.unit() == Trait.Unit.MM && middle > 0
                         ? 100 * (value - middle) / middle
