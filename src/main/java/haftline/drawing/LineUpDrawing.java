@@ -27,11 +27,15 @@ public final class LineUpDrawing {
 
     private static final double PAD_MM = 4;
     private static final double NAME_MM = 3.5;
+    private static final double NAME_STEP_MM = 5.2;
     private static final double TEXT_MM = 2.5;
     private static final double LINE_MM = 4.4;
 
     /** Width of what is written beside a piece, mm. */
     private static final double WORDS_MM = 62;
+
+    /** A long name takes so many lines. */
+    private static final int MOST_NAME_LINES = 2;
 
     /** Between two pieces, mm. */
     private static final double GAP_MM = 6;
@@ -144,7 +148,7 @@ public final class LineUpDrawing {
     }
 
     private double rowMm(PieceView view) {
-        double words = LINE_MM * 6;
+        double words = LINE_MM * (MOST_NAME_LINES + 5);
         return Math.max(words, 2 * scale * view.halfHeightMm()) + GAP_MM;
     }
 
@@ -273,14 +277,30 @@ public final class LineUpDrawing {
         lines.add(trait(member, "waist " + Dimension.DIAMETER, Trait.WAIST_DIAMETER));
         lines.add(trait(member, "butt " + Dimension.DIAMETER, Trait.BUTT_DIAMETER));
         lines.add(trait(member, "long ", Trait.LENGTH));
-        double y = middle + LINE_MM * (lines.size() - 1) / 2 + 0.5;
-        String shown = Text.shortened(name, WORDS_MM, NAME_MM);
-        out.add(Text.level(Layer.TEXT, x, y, NAME_MM, Anchor.START, shown));
+        List<String> head = nameLines(name, frame[0] - x - PAD_MM);
+        double y = middle + LINE_MM * (lines.size() + head.size() - 1) / 2 - LINE_MM / 2;
+        for (String line : head) {
+            out.add(Text.level(Layer.TEXT, x, y, NAME_MM, Anchor.START, line));
+            y -= NAME_STEP_MM;
+        }
+        y += NAME_STEP_MM;
         for (String line : lines) {
             y -= LINE_MM;
             String text = Text.shortened(line, WORDS_MM, TEXT_MM);
             out.add(Text.level(Layer.TEXT, x, y, TEXT_MM, Anchor.START, text));
         }
+    }
+
+    /** A name in as many lines as it may take, broken at a blank where there is one. */
+    private static List<String> nameLines(String name, double roomMm) {
+        if (Text.shortened(name, roomMm, NAME_MM).equals(name)) {
+            return List.of(name);
+        }
+        String first = Text.shortened(name, roomMm, NAME_MM);
+        int blank = first.lastIndexOf(' ');
+        int end = blank > 0 ? blank : first.length() - 1;
+        String rest = name.substring(end).strip();
+        return List.of(name.substring(0, end), Text.shortened(rest, roomMm, NAME_MM));
     }
 
     private String trait(Family.Member member, String head, Trait trait) {
@@ -324,7 +344,7 @@ public final class LineUpDrawing {
         out.add(
                 Path.line(
                         Layer.TEXT, new Vertex(0, FOOT_MM - 1), new Vertex(frame[0], FOOT_MM - 1)));
-        String at = "batch " + batch + " · scale 1:" + NumberText.upTo(1 / scale, 0) + " · mm";
+        String at = "batch " + batch + " · pieces at 1:" + NumberText.upTo(1 / scale, 0) + " · mm";
         double half = frame[0] / 2;
         out.add(
                 Text.level(

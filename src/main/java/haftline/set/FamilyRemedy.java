@@ -25,7 +25,7 @@ import java.util.function.DoubleFunction;
  */
 final class FamilyRemedy {
     private static final double STEP_MM = 0.1;
-    private static final double STEP_SHARE = 0.005;
+    private static final double STEP_SHARE = 0.01;
     private static final double STEP_RATIO = 0.01;
 
     /** Steps after which no change is small any more: 20 mm. */
@@ -180,7 +180,7 @@ final class FamilyRemedy {
                         "Put \""
                                 + node.name()
                                 + "\" at "
-                                + NumberText.fixed(share, 3)
+                                + NumberText.fixed(share, 2)
                                 + " of the visible wood");
     }
 

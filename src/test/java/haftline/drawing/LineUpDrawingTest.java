@@ -75,7 +75,7 @@ class LineUpDrawingTest {
                 .contains("swell \u230028.0  (+6.0, +27 %)")
                 .contains("butt \u230019.0  (+3.0, +19 %)")
                 .contains("shoulder", "swell", "butt", "check bar 50 mm")
-                .anyMatch(text -> text.contains("scale 1:1"));
+                .anyMatch(text -> text.contains("pieces at 1:1"));
     }
 
     /** At full size the drawn wood is as long and as thick as it is. */
@@ -112,7 +112,7 @@ class LineUpDrawingTest {
         LineUpDrawing.Sheets sheets =
                 LineUpDrawing.of("Long", "B2", many(2, 3.3, "ladle "), List.of());
         assertThat(texts(sheets.drawings().get(0)))
-                .anyMatch(text -> text.contains("scale 1:2"))
+                .anyMatch(text -> text.contains("pieces at 1:2"))
                 .contains("reduced: take no measure from it")
                 .noneMatch(text -> text.startsWith("check bar"));
         assertThat(sheets.drawings().get(0).bounds().widthMm()).isCloseTo(277, within(1e-9));

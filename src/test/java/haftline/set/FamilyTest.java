@@ -188,7 +188,7 @@ class FamilyTest {
                         .findFirst()
                         .orElseThrow();
         assertThat(family.remedy(waist, Units.MM))
-                .hasValue("Put \"waist\" at 0.160 of the visible wood");
+                .hasValue("Put \"waist\" at 0.16 of the visible wood");
         Brief brief = family.member(waist.piece()).figures().handle().brief();
         Figures mended =
                 figures(
