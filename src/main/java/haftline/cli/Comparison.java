@@ -54,22 +54,23 @@ record Comparison(
                         chosen.before().batch(),
                         chosen.after().batch(),
                         loaded.materials());
+        GaugeRules rules = GaugeRules.of(loaded.set().workshop().templates(), Units.MM);
         List<Compared> pieces = new ArrayList<>();
         for (PieceChange piece : change.pieces()) {
-            pieces.add(new Compared(piece, gauges(change, piece, toleranceMm)));
+            pieces.add(new Compared(piece, gauges(change, piece, rules, toleranceMm)));
         }
         return new Comparison(loaded.set().name(), chosen, toleranceMm, change, pieces);
     }
 
     private static List<StillServes> gauges(
-            BatchChange change, PieceChange piece, double toleranceMm) {
+            BatchChange change, PieceChange piece, GaugeRules rules, double toleranceMm) {
         if (piece.before().figures().isEmpty() || piece.after().figures().isEmpty()) {
             return List.of();
         }
         return StillServes.of(
                 workpiece(piece.before(), change.before().id()),
                 workpiece(piece.after(), change.after().id()),
-                GaugeRules.COMMON_PRACTICE,
+                rules,
                 toleranceMm);
     }
 

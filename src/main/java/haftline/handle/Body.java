@@ -28,6 +28,9 @@ import java.util.OptionalDouble;
  * behind it.
  */
 final class Body {
+    /** A range is told in tenths of a degree, rounded inwards: what is told may be typed. */
+    private static final double TOLD = 10;
+
     private final Brief brief;
     private final double visibleWood;
     private final List<PlacedNode> nodes = new ArrayList<>();
@@ -157,9 +160,9 @@ final class Body {
                 "The slope at "
                         + name(refused.node())
                         + " would make the outline leave the range of its neighbours; from "
-                        + NumberText.fixed(least, 1)
+                        + NumberText.fixed(Math.ceil(least * TOLD) / TOLD, 1)
                         + "° to "
-                        + NumberText.fixed(greatest, 1)
+                        + NumberText.fixed(Math.floor(greatest * TOLD) / TOLD, 1)
                         + "° is possible");
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import haftline.measure.Units;
+import haftline.set.Workshop;
 import haftline.store.SetFile;
 import haftline.write.OutputFile;
 import java.io.IOException;
@@ -26,7 +27,13 @@ class CheckBackCommandTest {
     private Path filled(String name, double over) throws Exception {
         ExaminedSet set = Examination.of(SetFile.read(Path.of(Run.DEMO)), Units.MM);
         OutputFile file =
-                Exports.of(set, EnumSet.of(Format.CSV), Units.MM).files().stream()
+                Exports.of(
+                                set,
+                                Workshop.COMMON_PRACTICE,
+                                Wanted.of(EnumSet.of(Format.CSV)),
+                                Units.MM)
+                        .files()
+                        .stream()
                         .filter(each -> each.name().equals(name + "-stations.csv"))
                         .findFirst()
                         .orElseThrow();

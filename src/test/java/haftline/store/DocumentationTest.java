@@ -46,12 +46,22 @@ class DocumentationTest {
         before = Files.readString(parts);
         PartsFile.save(parts, Documents.parts(parts));
         assertThat(parts).hasContent(before);
+        Path workshop = folder.resolve("workshop.yaml");
+        before = Files.readString(workshop);
+        WorkshopFile.save(workshop, WorkshopFile.read(workshop));
+        assertThat(workshop).hasContent(before);
     }
 
     @Test
     void everyKeyIsShown() {
         List<String> missing = new ArrayList<>();
-        for (Keys keys : List.of(SetKeys.SET, PartsKeys.PARTS, ShapeKeys.SHAPE, RulesKeys.RULES)) {
+        for (Keys keys :
+                List.of(
+                        SetKeys.SET,
+                        PartsKeys.PARTS,
+                        ShapeKeys.SHAPE,
+                        RulesKeys.RULES,
+                        WorkshopKeys.WORKSHOP)) {
             collect(keys, missing);
         }
         PartsKeys.TANGS.forEach(keys -> collect(keys, missing));

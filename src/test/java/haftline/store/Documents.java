@@ -57,6 +57,23 @@ final class Documents {
               shop: {temperature: 18, humidity: 55}
             """;
 
+    static final String WORKSHOP =
+            """
+            haftline: 1
+            kind: workshop
+            templates:
+              tool: laser
+              laser: {kerf: 0.2}
+              router: {bit: 6, corners_relieved: true}
+              sheet: {width: 600, height: 400, thickness: 3}
+              lettering: outlines
+              gauges: {cards: each alone, tenon_tolerance: 0.08}
+              copying:
+                cutter_angle: 55
+                holes: [{from: seat, beyond: 5, height: -20, diameter: 5}]
+            files: {dxf: drawing, paper: Letter, printer: {short_edge: 99.4}}
+            """;
+
     static final String SET =
             """
             haftline: 1
@@ -78,6 +95,7 @@ final class Documents {
                 fit: bonded
                 nodes:
                   waist: {diameter: 12}
+            workshop: workshop.yaml
             """;
 
     private Documents() {}
@@ -87,6 +105,7 @@ final class Documents {
         Files.writeString(folder.resolve("shape.yaml"), SHAPE);
         Files.writeString(folder.resolve("parts.yaml"), PARTS);
         Files.writeString(folder.resolve("rules.yaml"), RULES);
+        Files.writeString(folder.resolve("workshop.yaml"), WORKSHOP);
         Files.writeString(folder.resolve("set.yaml"), SET);
     }
 
@@ -100,6 +119,7 @@ final class Documents {
             case "shape.yaml" -> ShapeFile.read(file);
             case "parts.yaml" -> parts(file);
             case "rules.yaml" -> RulesFile.read(file);
+            case "workshop.yaml" -> WorkshopFile.read(file);
             default -> SetFile.read(file);
         };
     }

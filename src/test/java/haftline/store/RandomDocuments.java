@@ -21,6 +21,9 @@ import haftline.parts.SquareTang;
 import haftline.parts.Tang;
 import haftline.parts.TaperedTang;
 import haftline.parts.ThreadedTang;
+import haftline.set.FileSettings;
+import haftline.set.TemplateSettings;
+import haftline.set.Workshop;
 import haftline.shape.Butt;
 import haftline.shape.Detail;
 import haftline.shape.Join;
@@ -310,6 +313,66 @@ final class RandomDocuments {
                         in(5, 95)),
                 new Rules.Copying(in(0, 30), in(0, 30), in(5, 89)),
                 new Rules.Readings(in(0, 10), in(0, 10)));
+    }
+
+    Workshop workshop() {
+        Workshop usual = Workshop.COMMON_PRACTICE;
+        double width = in(20, 5000);
+        double height = in(20, 5000);
+        List<TemplateSettings.Hole> holes = new ArrayList<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            holes.add(
+                    new TemplateSettings.Hole(
+                            one(TemplateSettings.Hole.End.values()),
+                            in(-500, 200),
+                            in(-200, 200),
+                            in(0.5, 50)));
+        }
+        TemplateSettings.Gauges gauges = usual.templates().gauges();
+        return new Workshop(
+                new TemplateSettings(
+                        new TemplateSettings.Cutting(
+                                one(TemplateSettings.Tool.values()),
+                                random.nextBoolean() ? 0.15 : in(0, 2),
+                                in(0.2, 30),
+                                random.nextBoolean()),
+                        new TemplateSettings.Sheet(
+                                width,
+                                height,
+                                in(0, Math.min(100, Math.min(width, height) / 2 - 1)),
+                                in(0, 50),
+                                in(0.2, 25)),
+                        one(TemplateSettings.Lettering.values()),
+                        random.nextBoolean()
+                                ? gauges
+                                : new TemplateSettings.Gauges(
+                                        random.nextBoolean(),
+                                        random.nextBoolean(),
+                                        random.nextBoolean(),
+                                        one(TemplateSettings.Gauges.Cards.values()),
+                                        one(TemplateSettings.Gauges.Register.values()),
+                                        in(0, 6),
+                                        in(0, 2),
+                                        in(0, 3),
+                                        in(0.01, 0.5),
+                                        in(0, 12)),
+                        new TemplateSettings.Copying(
+                                random.nextBoolean(),
+                                one(TemplateSettings.Copying.Sides.values()),
+                                in(2, 200),
+                                in(0, 50),
+                                in(0, 50),
+                                in(0.25, 4),
+                                perhaps(10, 150),
+                                in(0, 20),
+                                holes)),
+                new FileSettings(
+                        one(FileSettings.Dxf.values()),
+                        random.nextBoolean(),
+                        one(FileSettings.Paper.values()),
+                        random.nextBoolean()
+                                ? FileSettings.Printer.TRUE
+                                : new FileSettings.Printer(in(95.3, 105), in(95.3, 105))));
     }
 
     private Wander wander() {

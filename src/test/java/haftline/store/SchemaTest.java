@@ -38,6 +38,7 @@ class SchemaTest {
                     ShapeKeys.KIND, ShapeKeys.SHAPE,
                     PartsKeys.KIND, PartsKeys.PARTS,
                     RulesKeys.KIND, RulesKeys.RULES,
+                    WorkshopKeys.KIND, WorkshopKeys.WORKSHOP,
                     SetKeys.KIND, SetKeys.SET);
 
     private static final Set<String> UNSEEN = unseen();
@@ -94,7 +95,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"set", "parts", "shape", "rules"})
+    @ValueSource(strings = {"set", "parts", "shape", "rules", "workshop"})
     void knowsTheKeysAndRangesOfTheReader(String kind) throws IOException {
         String made = SchemaOfKeys.text(kind, KINDS.get(kind));
         Path file = SCHEMAS.resolve(kind + ".schema.json");
@@ -105,7 +106,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"set", "parts", "shape", "rules"})
+    @ValueSource(strings = {"set", "parts", "shape", "rules", "workshop"})
     void isASchema(String kind) throws IOException {
         Schema meta =
                 REGISTRY.getSchema(
@@ -122,7 +123,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"set", "parts", "shape", "rules"})
+    @ValueSource(strings = {"set", "parts", "shape", "rules", "workshop"})
     void acceptsTheSoundDocument(String kind) {
         assertThat(schema(kind).validate(json(sound(kind)))).isEmpty();
     }
@@ -132,6 +133,7 @@ class SchemaTest {
             case "set" -> Documents.SET;
             case "parts" -> Documents.PARTS;
             case "shape" -> Documents.SHAPE;
+            case "workshop" -> Documents.WORKSHOP;
             default -> Documents.RULES;
         };
     }

@@ -65,6 +65,7 @@ public final class EditorApplication extends Application {
         editor.status().follow(status -> stage.setTitle(files.title()));
         editor.draft().watch(draft -> stage.setTitle(files.title()));
         stage.show();
+        workbench.showBoard();
         stage.focusedProperty()
                 .addListener(
                         (o, was, is) -> {

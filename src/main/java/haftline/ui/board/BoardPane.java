@@ -5,6 +5,7 @@ import haftline.figures.Figures;
 import haftline.findings.Finding;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.Grip;
 import haftline.ui.model.Hit;
 import haftline.ui.model.View;
 import haftline.ui.model.Watched;
@@ -50,6 +51,7 @@ public final class BoardPane extends Region {
     private final CrossHair crossHair = new CrossHair();
     private final Tooltip why = new Tooltip();
     private final BoardMenu menu;
+    private final AngleCard angle;
     private boolean stale = true;
     private boolean panning;
     private boolean moved;
@@ -73,14 +75,15 @@ public final class BoardPane extends Region {
         this.model = model;
         this.chosen = chosen;
         this.palette = palette;
-        menu = new BoardMenu(model);
+        menu = new BoardMenu(model, this::askSlope);
+        angle = new AngleCard(model, this::requestFocus);
         getStyleClass().add("board");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 120);
         canvas.setMouseTransparent(true);
         why.setShowDelay(Duration.millis(150));
-        getChildren().addAll(canvas, crossHair.line(), crossHair.card());
+        getChildren().addAll(canvas, crossHair.line(), crossHair.card(), angle);
         setOnMouseMoved(this::hover);
         setOnMouseExited(event -> leave());
         setOnMousePressed(this::press);
@@ -103,7 +106,13 @@ public final class BoardPane extends Region {
         editor.draft().watch(draft -> settled.call());
         editor.piece().watch(piece -> leave());
         model.viewpoint().view().watch(view -> stale());
-        model.selected().watch(selected -> stale());
+        model.selected()
+                .watch(
+                        selected -> {
+                            angle.hide();
+                            stale();
+                        });
+        model.details().chosen().watch(detail -> stale());
         model.hovered().watch(hovered -> stale());
         chosen.watch(finding -> stale());
         palette.watch(theme -> stale());
@@ -165,7 +174,11 @@ public final class BoardPane extends Region {
         setAccessibleText(
                 "Board with "
                         + editor.piece().value()
-                        + ". N and P choose a node, arrow keys move it, Delete removes it");
+                        + ". N and P choose a node or a detail, arrow keys move it, Delete removes"
+                        + " it, S asks for a node's slope, comma and full stop make a detail"
+                        + " narrower and wider"
+                        + model.selected().value().map(node -> "; " + node + " chosen").orElse("")
+                        + model.details().words().map(words -> "; " + words).orElse(""));
         BoardScene scene =
                 new BoardScene(
                         figures.get(),
@@ -177,6 +190,7 @@ public final class BoardPane extends Region {
                         editor.document().isInGesture());
         View view = model.viewpoint().view().value();
         painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
+        new GripPainter(canvas.getGraphicsContext2D(), model, palette.value()).paint(width);
     }
 
     private Optional<String> hoveredNode() {
@@ -199,10 +213,29 @@ public final class BoardPane extends Region {
         model.hover(event.getX(), event.getY(), REACH);
         Optional<Hit> hit = model.hovered().value();
         String fixed = hit.map(h -> h instanceof Hit.OnNode on ? on.fixedBy() : "").orElse("");
-        setCursor(
-                hit.isEmpty() ? Cursor.CROSSHAIR : fixed.isEmpty() ? Cursor.HAND : Cursor.DEFAULT);
+        setCursor(hit.map(BoardPane::cursor).orElse(Cursor.CROSSHAIR));
         explain(fixed, event);
         read(event.getX(), event.getY());
+    }
+
+    private static Cursor cursor(Hit hit) {
+        if (hit instanceof Hit.OnGrip grip) {
+            return grip.kind() == Grip.Kind.PROUD ? Cursor.V_RESIZE : Cursor.H_RESIZE;
+        }
+        boolean isFixed = hit instanceof Hit.OnNode node && !node.fixedBy().isEmpty();
+        return isFixed ? Cursor.DEFAULT : Cursor.HAND;
+    }
+
+    /** Asks for the slope at the chosen node. */
+    public void askSlope() {
+        if (model.slope().isEmpty()) {
+            editor.refuse("A slope is set at a smooth node: choose one");
+            return;
+        }
+        model.selected()
+                .value()
+                .flatMap(this::pixelOf)
+                .ifPresent(p -> angle.ask(p.getX() + 24, p.getY() + 24, getWidth(), getHeight()));
     }
 
     /** Says why a fixed end does not move. */
@@ -235,6 +268,7 @@ public final class BoardPane extends Region {
     private void press(MouseEvent event) {
         requestFocus();
         menu.hide();
+        angle.hide();
         pressX = event.getX();
         pressY = event.getY();
         moved = false;
@@ -285,7 +319,10 @@ public final class BoardPane extends Region {
 
     private void context(ContextMenuEvent event) {
         View view = model.viewpoint().view().value();
-        if (event.isKeyboardTrigger()) {
+        if (event.isKeyboardTrigger() && model.details().detail().isPresent()) {
+            Point2D corner = localToScreen(getWidth() / 2, getHeight() / 3);
+            menu.showForDetail(this, corner.getX(), corner.getY());
+        } else if (event.isKeyboardTrigger()) {
             model.selected()
                     .value()
                     .flatMap(this::pixelOf)
@@ -323,7 +360,7 @@ public final class BoardPane extends Region {
         if (event.isShortcutDown() || event.isAltDown()) {
             return;
         }
-        if (arrow(event) || command(event.getCode())) {
+        if (arrow(event) || width(event) || command(event.getCode())) {
             event.consume();
         }
     }
@@ -338,9 +375,21 @@ public final class BoardPane extends Region {
         }
         if (model.selected().value().isPresent()) {
             model.nudge(along, across);
+        } else if (model.details().detail().isPresent()) {
+            model.details().nudge(along, 0, across);
         } else {
             model.viewpoint().pan(-Math.signum(along) * PAN_STEP, Math.signum(across) * PAN_STEP);
         }
+        return true;
+    }
+
+    private boolean width(KeyEvent event) {
+        double step = event.isShiftDown() ? 10 * NUDGE : NUDGE;
+        boolean wider = event.getCode() == KeyCode.PERIOD;
+        if (!wider && event.getCode() != KeyCode.COMMA) {
+            return false;
+        }
+        model.details().nudge(0, wider ? step : -step, 0);
         return true;
     }
 
@@ -352,8 +401,10 @@ public final class BoardPane extends Region {
                     model.abandon();
                 } else {
                     model.selected().set(Optional.empty());
+                    model.details().chosen().set(Optional.empty());
                 }
             }
+            case S -> askSlope();
             case N -> model.selectNext(1);
             case P -> model.selectNext(-1);
             default -> {

@@ -4,11 +4,12 @@ import haftline.findings.Finding;
 import haftline.findings.Remedy;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.FindingsModel;
+import haftline.ui.model.RuleSource;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Point2D;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
@@ -23,7 +24,13 @@ import javafx.scene.layout.VBox;
 
 /** The findings of the piece on the board, each with the remedy that was tried. */
 public final class FindingsPane extends VBox {
-    private static final double ROW = 44;
+    private static final double LEAST_ROW = 34;
+
+    /** Air over and under the words of a row, px. */
+    private static final double AIR = 8;
+
+    /** What borders and a scroll bar take of the list's width, px. */
+    private static final double BESIDE = 46;
 
     private static final double REMEDY_SHARE = 0.31;
 
@@ -31,6 +38,7 @@ public final class FindingsPane extends VBox {
 
     private final EditorModel editor;
     private final FindingsModel model;
+    private final Consumer<RuleSource> shown;
     private final ListView<Finding> list = new ListView<>();
     private final Label title = new Label();
     private boolean remediesWait;
@@ -42,8 +50,10 @@ public final class FindingsPane extends VBox {
      *
      * @param editor what all views share
      * @param model the findings, and which is chosen
+     * @param shown told whose rule is to be shown
      */
-    public FindingsPane(EditorModel editor, FindingsModel model) {
+    public FindingsPane(EditorModel editor, FindingsModel model, Consumer<RuleSource> shown) {
+        this.shown = shown;
         this.editor = editor;
         this.model = model;
         getStyleClass().add("findings");
@@ -54,7 +64,7 @@ public final class FindingsPane extends VBox {
         list.setPlaceholder(none);
         list.setId("findings");
         list.setAccessibleText("Findings");
-        list.setFixedCellSize(ROW);
+        list.widthProperty().addListener(o -> list.refresh());
         list.setCellFactory(view -> new Row());
         list.getSelectionModel()
                 .selectedItemProperty()
@@ -83,6 +93,11 @@ public final class FindingsPane extends VBox {
         editor.status().watch(status -> later.call());
         editor.units().watch(units -> fill());
         fill();
+    }
+
+    /** Gives the list the keyboard. */
+    public void focusList() {
+        list.requestFocus();
     }
 
     private void fill() {
@@ -119,7 +134,6 @@ public final class FindingsPane extends VBox {
         private final Mark mark = new Mark();
         private final Label sentence = new Label();
         private final Hyperlink rule = new Hyperlink("rule");
-        private final Tooltip source = new Tooltip();
         private final Button apply = new Button();
         private final Label advice = new Label();
         private final Label aside = new Label();
@@ -131,8 +145,6 @@ public final class FindingsPane extends VBox {
             sentence.setWrapText(true);
             rule.getStyleClass().add("whose");
             rule.setMinWidth(Region.USE_PREF_SIZE);
-            rule.setOnAction(e -> showSource());
-            source.setAutoHide(true);
             apply.getStyleClass().add("apply");
             apply.setMinWidth(0);
             apply.setWrapText(true);
@@ -140,6 +152,7 @@ public final class FindingsPane extends VBox {
             apply.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
             aside.getStyleClass().add("advice");
             aside.setMinWidth(0);
+            aside.setWrapText(true);
             VBox words =
                     new VBox(1, sentence, aside) {
                         @Override
@@ -159,10 +172,13 @@ public final class FindingsPane extends VBox {
             setPrefWidth(0);
         }
 
-        private void showSource() {
-            Point2D at = rule.localToScreen(0, -30);
-            source.show(rule, at.getX(), at.getY());
-            rule.setVisited(false);
+        /** As tall as its words need at the list's width: nothing said is cut short. */
+        @Override
+        protected double computePrefHeight(double width) {
+            return isEmpty()
+                    ? LEAST_ROW
+                    : Math.max(
+                            LEAST_ROW, Math.ceil(box.prefHeight(list.getWidth() - BESIDE)) + AIR);
         }
 
         @Override
@@ -177,10 +193,15 @@ public final class FindingsPane extends VBox {
             String message = model.message(finding);
             String whose = model.rule(finding);
             sentence.setText(message);
-            sentence.setTooltip(new Tooltip(message));
             rule.setVisited(false);
             rule.setAccessibleText("whose rule: " + whose);
-            source.setText("Rule: " + whose);
+            rule.setTooltip(new Tooltip("Whose rule: " + whose));
+            rule.setOnAction(
+                    e -> {
+                        rule.setVisited(false);
+                        list.getSelectionModel().select(finding);
+                        shown.accept(model.source(finding));
+                    });
             Optional<Remedy> remedy = remedy(finding);
             boolean byChoice = remedy.flatMap(Remedy::choices).isPresent();
             String more = byChoice ? remedy.map(Remedy::aside).orElse("") : "";
@@ -188,7 +209,6 @@ public final class FindingsPane extends VBox {
                     more.isEmpty()
                             ? ""
                             : Character.toUpperCase(more.charAt(0)) + more.substring(1));
-            aside.setTooltip(new Tooltip(more));
             aside.setVisible(!more.isEmpty());
             aside.setManaged(!more.isEmpty());
             advice.setText(byChoice ? "" : remedy.map(Remedy::text).orElse(""));
