@@ -19,7 +19,7 @@ final class BatchJson {
     private BatchJson() {}
 
     static String of(Batch batch) {
-        return CheckJson.written(out -> write(out, batch));
+        return JsonPaper.of(out -> write(out, batch));
     }
 
     private static void write(JsonGenerator out, Batch batch) throws IOException {

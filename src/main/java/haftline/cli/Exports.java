@@ -69,6 +69,7 @@ final class Exports {
         if (wanted.has(Part.PICTURES, Format.PNG)) {
             exports.addSetPicture();
         }
+        exports.pieces.add(LineUpFiles.of(set, wanted, exports.writers));
         return exports;
     }
 

@@ -64,6 +64,8 @@ public final class Main {
                         .addSubcommand(new CheckCommand(console))
                         .addSubcommand(new EditCommand(console))
                         .addSubcommand(new BatchCommand(console))
+                        .addSubcommand(new CompareCommand(console))
+                        .addSubcommand(new CheckBackCommand(console))
                         .setColorScheme(
                                 Help.defaultColorScheme(
                                         console.ink() == Ink.ANSI ? Help.Ansi.ON : Help.Ansi.OFF))

@@ -177,7 +177,19 @@ public record HandleSet(
      * @throws IllegalArgumentException where a key is not in the catalogues
      */
     public Brief brief(Piece piece, Materials materials) {
-        Kit kit = kit(piece);
+        return brief(piece, kit(piece), materials);
+    }
+
+    /**
+     * Everything from which one piece's handle would follow with other parts.
+     *
+     * @param piece a piece of this set
+     * @param kit its metal parts, of whichever batch
+     * @param materials where the keys of stock, metals and adhesive are looked up
+     * @return its brief
+     * @throws IllegalArgumentException where a key is not in the catalogues
+     */
+    public Brief brief(Piece piece, Kit kit, Materials materials) {
         String capMetal = kit.cap().map(EndCap::material).orElse(kit.ferrule().material());
         return new Brief(
                 piece.name(),
