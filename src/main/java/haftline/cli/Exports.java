@@ -9,6 +9,7 @@ import haftline.drawing.TitleBlock;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
 import haftline.measure.Units;
+import haftline.sheet.page.Field;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
 import haftline.write.dxf.DxfProfile;
@@ -47,15 +48,24 @@ final class Exports {
     private final List<String> remarks = new ArrayList<>();
     private final ExaminedSet set;
     private final Set<Format> formats;
+    private final Units units;
+    private final Field field;
 
-    private Exports(ExaminedSet set, Set<Format> formats) {
+    private Exports(ExaminedSet set, Set<Format> formats, Units units, Field field) {
         this.set = set;
         this.formats = formats;
+        this.units = units;
+        this.field = field;
     }
 
     /** All files of a set in some formats. */
     static Exports of(ExaminedSet set, Set<Format> formats, Units units) {
-        Exports exports = new Exports(set, formats);
+        return of(set, formats, units, new Field(haftline.write.pdf.Paper.A4));
+    }
+
+    /** The same, sheets for people on a paper of the maker's. */
+    static Exports of(ExaminedSet set, Set<Format> formats, Units units, Field field) {
+        Exports exports = new Exports(set, formats, units, field);
         List<String> names =
                 FileName.unique(set.pieces().stream().map(ExaminedPiece::name).toList());
         for (int i = 0; i < names.size(); i++) {
@@ -141,6 +151,10 @@ final class Exports {
                             name + ".png",
                             HandlePictures.one(figures.handle(), PIECE_PICTURE_PX).content()));
             written.add(name + ".png");
+        }
+        for (OutputFile sheet : Sheets.of(name, set, piece, formats, units, field)) {
+            files.add(sheet);
+            written.add(sheet.name());
         }
         lines.add(String.join(", ", written));
     }

@@ -21,7 +21,13 @@ enum Format {
     /** The calliper table. */
     CSV,
     /** Pictures of the finished pieces and of the set. */
-    PNG;
+    PNG,
+    /** Lathe sheets, to print and to read on a screen. */
+    SHEET,
+    /** Instruction sheets for who buys the kit. */
+    INSTRUCTIONS,
+    /** Care cards for who buys the finished piece. */
+    CARE;
 
     /** As it is typed after {@code --only} and as its files end. */
     String id() {

@@ -1,5 +1,6 @@
 package haftline.cli;
 
+import haftline.sheet.page.Field;
 import haftline.stock.CatalogueException;
 import haftline.store.DocumentException;
 import haftline.store.LoadedSet;
@@ -33,8 +34,17 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
             split = ",",
             converter = Format.Option.class,
             description =
-                    "Formats to write, with commas between: svg, dxf, pdf, stl, csv, png; all by default.")
+                    "Formats to write, with commas between: svg, dxf, pdf, stl, csv, png, sheet,"
+                            + " instructions, care; all by default.")
     private List<Format> only;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            converter = PaperOption.class,
+            defaultValue = "a4",
+            description = "Paper of sheets, instructions and care cards: a4 (the default) or letter.")
+    private haftline.write.pdf.Paper paper;
 
     MakeCommand(Console console) {
         super(console);
@@ -45,7 +55,7 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
         LoadedSet loaded = load();
         ExaminedSet set = examine(loaded);
         Set<Format> formats = only == null ? EnumSet.allOf(Format.class) : EnumSet.copyOf(only);
-        Exports exports = Exports.of(set, formats, units);
+        Exports exports = Exports.of(set, formats, units, new Field(paper));
         OutputFolder.at(folder).write(exports.files());
         console.page(set, units);
         console.print(exports.page(folder, console.ink()));

@@ -25,6 +25,12 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
  * here; any other character that it lacks becomes a small box, so that nothing vanishes in silence.
  */
 public final class Lettering {
+    /**
+     * How much wide lettering is stroked over its outline, em: stems come out half as thick again
+     * while the widths of the letters, by which lines are laid out, stay.
+     */
+    public static final double WIDE_STROKE_EM = 0.036;
+
     private static final String FONT =
             "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 

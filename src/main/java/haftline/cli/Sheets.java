@@ -1,0 +1,72 @@
+package haftline.cli;
+
+import haftline.drawing.Drawing;
+import haftline.measure.Units;
+import haftline.sheet.LatheSheet;
+import haftline.sheet.Remark;
+import haftline.sheet.SheetPiece;
+import haftline.sheet.page.Field;
+import haftline.sheet.page.LathePage;
+import haftline.write.OutputFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The papers of a piece: lathe sheet, instruction sheet, care card. */
+final class Sheets {
+    private final Set<Format> formats;
+    private final Units units;
+    private final Field field;
+    private final List<OutputFile> files = new ArrayList<>();
+
+    private Sheets(Set<Format> formats, Units units, Field field) {
+        this.formats = formats;
+        this.units = units;
+        this.field = field;
+    }
+
+    /** The papers of a piece in some formats; none of a piece that cannot be drawn. */
+    static List<OutputFile> of(
+            String name,
+            ExaminedSet set,
+            ExaminedPiece piece,
+            Set<Format> formats,
+            Units units,
+            Field field) {
+        Sheets sheets = new Sheets(formats, units, field);
+        source(set, piece).ifPresent(source -> sheets.add(name, source));
+        return sheets.files;
+    }
+
+    /** A piece as the sheets want it; empty where it cannot be drawn. */
+    static Optional<SheetPiece> source(ExaminedSet set, ExaminedPiece piece) {
+        return piece.figures()
+                .map(
+                        figures ->
+                                new SheetPiece(
+                                        set.name(),
+                                        set.batch(),
+                                        figures,
+                                        piece.guidance().speeds(),
+                                        piece.findings().stream()
+                                                .map(
+                                                        told ->
+                                                                new Remark(
+                                                                        told.finding().gravity(),
+                                                                        told.message(),
+                                                                        told.remedy()))
+                                                .toList()));
+    }
+
+    private void add(String name, SheetPiece piece) {
+        if (formats.contains(Format.SHEET)) {
+            LatheSheet sheet = LatheSheet.of(piece, units);
+            pdf(name + "-lathe", piece.name() + ", lathe sheet", LathePage.pages(sheet, field));
+        }
+    }
+
+    private void pdf(String name, String title, List<Drawing> pages) {
+        files.add(new OutputFile(name + ".pdf", field.pdf(title, pages).content()));
+    }
+}
