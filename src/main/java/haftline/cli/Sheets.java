@@ -1,6 +1,8 @@
 package haftline.cli;
 
 import haftline.drawing.Drawing;
+import haftline.findings.Code;
+import haftline.findings.Finding;
 import haftline.measure.Units;
 import haftline.sheet.LatheSheet;
 import haftline.sheet.Remark;
@@ -50,13 +52,18 @@ final class Sheets {
                                         figures,
                                         piece.guidance().speeds(),
                                         piece.findings().stream()
-                                                .map(
-                                                        told ->
-                                                                new Remark(
-                                                                        told.finding().gravity(),
-                                                                        told.message(),
-                                                                        told.remedy()))
+                                                .map(told -> remark(told, piece))
                                                 .toList()));
+    }
+
+    /** What the stock does to people stands among the cautions, in full. */
+    private static Remark remark(Told told, ExaminedPiece piece) {
+        Finding finding = told.finding();
+        String message =
+                finding.code() == Code.STOCK_IRRITATES
+                        ? "Cautions are known of " + piece.brief().stock().name() + ": see the cautions"
+                        : told.message();
+        return new Remark(finding.gravity(), message, told.remedy());
     }
 
     private void add(String name, SheetPiece piece) {

@@ -4,6 +4,7 @@ import haftline.drawing.Element;
 import haftline.drawing.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Sections set in two columns with the largest type at which they fit. What a section holds stays
@@ -24,9 +25,26 @@ final class Columns {
     private static final double MOST_AIR_MM = 5;
     private static final double ROUNDING_MM = 1e-6;
 
-    private final List<List<Block>> sections;
+    /** A maker finds things where they stood last time, unless that makes the type smaller by more. */
+    private static final double WORTH_MOVING = 0.07;
 
-    Columns(List<List<Block>> sections) {
+    /** Where a section stands on every sheet, as far as there is room. */
+    enum Side {
+        LEFT,
+        RIGHT,
+        EITHER
+    }
+
+    /** What stays together, and where. */
+    record Section(Side side, List<Block> blocks) {
+        Section {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    private final List<Section> sections;
+
+    Columns(List<Section> sections) {
         this.sections = List.copyOf(sections);
     }
 
@@ -46,20 +64,31 @@ final class Columns {
         return fitted.k();
     }
 
-    Fitted fitted(double column, double height) {
+    private Fitted fitted(double column, double height) {
+        Optional<Fitted> usual = fitted(column, height, true);
+        Fitted largest =
+                fitted(column, height, false)
+                        .orElseThrow(
+                                () ->
+                                        new IllegalStateException(
+                                                "sheet: its words do not fit on the page"));
+        return usual.filter(there -> there.k() >= largest.k() - WORTH_MOVING).orElse(largest);
+    }
+
+    private Optional<Fitted> fitted(double column, double height, boolean usual) {
         int steps = (int) Math.round((LARGEST - LEAST) / STEP);
         for (int i = 0; i <= steps; i++) {
             double k = LARGEST - i * STEP;
-            int split = split(column, height, k);
+            int split = split(column, height, k, usual);
             if (split > 0) {
-                return new Fitted(k, split);
+                return Optional.of(new Fitted(k, split));
             }
         }
-        throw new IllegalStateException("sheet: its words do not fit on the page");
+        return Optional.empty();
     }
 
     /** The evenest split that fits, the first section on the left; 0 where none does. */
-    private int split(double column, double height, double k) {
+    private int split(double column, double height, double k, boolean usual) {
         int count = sections.size();
         double[] heights = new double[count];
         double sum = 0;
@@ -73,6 +102,9 @@ final class Columns {
         int best = 0;
         double least = height + ROUNDING_MM;
         for (int bits = 1; bits < 1 << count; bits += 2) {
+            if (usual && !isUsual(bits)) {
+                continue;
+            }
             double left = 0;
             for (int i = 0; i < count; i++) {
                 left += (bits >> i & 1) * heights[i];
@@ -86,11 +118,22 @@ final class Columns {
         return best;
     }
 
+    private boolean isUsual(int bits) {
+        for (int i = 0; i < sections.size(); i++) {
+            Side side = sections.get(i).side();
+            boolean left = (bits >> i & 1) == 1;
+            if (side != Side.EITHER && left != (side == Side.LEFT)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Height of a section; not a number where something in it is wider than the column. */
-    private static double heightOf(List<Block> section, double column, double k) {
+    private static double heightOf(Section section, double column, double k) {
         Ink trial = new Ink();
         double y = 0;
-        for (Block block : section) {
+        for (Block block : section.blocks()) {
             y -= block.set(trial, 0, y, column, k);
         }
         for (Element element : trial.elements()) {
@@ -120,7 +163,7 @@ final class Columns {
             double height,
             Fitted fitted,
             boolean left) {
-        List<List<Block>> mine = new ArrayList<>();
+        List<Section> mine = new ArrayList<>();
         double free = height;
         for (int i = 0; i < sections.size(); i++) {
             if ((fitted.left() >> i & 1) == 1 == left) {
@@ -133,8 +176,8 @@ final class Columns {
                         free / Math.max(1, mine.size() - 1),
                         BETWEEN_MM * fitted.k() + MOST_AIR_MM);
         double y = top;
-        for (List<Block> section : mine) {
-            for (Block block : section) {
+        for (Section section : mine) {
+            for (Block block : section.blocks()) {
                 y -= block.set(ink, x, y, width, fitted.k());
             }
             y -= between;

@@ -17,6 +17,7 @@ final class Header {
     private static final double LONG_NAME_MM = 4.6;
     private static final double KIND_MM = 2.3;
     private static final double LINE_MM = 2.5;
+    private static final double NOTE_MM = 1.5;
     private static final double GAP_MM = 5;
     private static final int MOST_LINES = 3;
 
@@ -70,6 +71,8 @@ final class Header {
                         left + width - scale * bounds.maxXMm(),
                         top - scale * bounds.maxYMm());
         elements.forEach(element -> ink.add(placing.of(element)));
-        return top - high - 1;
+        double note = top - high - 1 - NOTE_MM;
+        ink.text(left + width, note, NOTE_MM, Anchor.END, false, "blade drawn from its sizes alone");
+        return note - 0.5 * NOTE_MM;
     }
 }

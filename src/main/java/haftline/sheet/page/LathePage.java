@@ -7,12 +7,15 @@ import haftline.drawing.Layer;
 import haftline.drawing.Text;
 import haftline.drawing.Vertex;
 import haftline.measure.LengthText;
+import haftline.measure.Units;
 import haftline.sheet.CalliperRow;
 import haftline.sheet.DrillStep;
 import haftline.sheet.DrilledEnd;
 import haftline.sheet.Fact;
 import haftline.sheet.LatheSheet;
 import haftline.sheet.Remark;
+import haftline.sheet.page.Columns.Section;
+import haftline.sheet.page.Columns.Side;
 import haftline.sheet.page.Table.Column;
 import haftline.sheet.page.Table.Kind;
 import haftline.sheet.page.Table.Row;
@@ -34,7 +37,7 @@ public final class LathePage {
     private LathePage(LatheSheet sheet, Field field) {
         this.sheet = sheet;
         this.field = field;
-        this.unit = sheet.units().symbol();
+        this.unit = sheet.units() == Units.MM ? "mm" : "inches";
     }
 
     /**
@@ -114,21 +117,27 @@ public final class LathePage {
         return height + 2;
     }
 
-    private List<List<Block>> sections() {
-        List<List<Block>> sections = new ArrayList<>();
-        sections.add(facts("Blank", sheet.blank()));
-        sections.add(List.of(heading("Drilling · " + unit), drilling(), note(drillNotes())));
-        sections.add(facts("Tenon", sheet.tenon()));
-        sections.add(List.of(heading("Callipers · " + unit + " from the shoulder"), callipers()));
-        sections.add(numbered("Order of work", sheet.steps()));
+    private List<Section> sections() {
+        List<Section> sections = new ArrayList<>();
+        sections.add(new Section(Side.LEFT, facts("Blank", sheet.blank())));
+        sections.add(
+                new Section(
+                        Side.LEFT,
+                        List.of(heading("Drilling · " + unit), drilling(), note(drillNotes()))));
+        sections.add(new Section(Side.LEFT, facts("Tenon", sheet.tenon())));
+        sections.add(
+                new Section(
+                        Side.LEFT,
+                        List.of(heading("Callipers · " + unit + " from the shoulder"), callipers())));
+        sections.add(new Section(Side.RIGHT, numbered("Order of work", sheet.steps())));
         List<Block> fit = new ArrayList<>(facts("Fit and finish", sheet.fit()));
         fit.add(Blocks.gap(1.2));
         sheet.joints().forEach(note -> fit.add(bullet(note)));
         sheet.finish().forEach(note -> fit.add(bullet(note)));
-        sections.add(fit);
-        sections.add(bulleted("Finished piece", sheet.wholes()));
-        sections.add(Remarks.section(sheet.remarks()));
-        sections.add(bulleted("Cautions", sheet.cautions()));
+        sections.add(new Section(Side.EITHER, fit));
+        sections.add(new Section(Side.EITHER, bulleted("Finished piece", sheet.wholes())));
+        sections.add(new Section(Side.EITHER, Remarks.section(sheet.remarks())));
+        sections.add(new Section(Side.RIGHT, bulleted("Cautions", sheet.cautions())));
         return sections;
     }
 
@@ -155,6 +164,7 @@ public final class LathePage {
     static List<Block> numbered(String title, List<String> steps) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(heading(title));
+        blocks.add(Blocks.gap(0.9));
         for (int i = 0; i < steps.size(); i++) {
             blocks.add(Blocks.hanging(Integer.toString(i + 1), true, steps.get(i), 7, Blocks.BODY_MM));
         }
@@ -164,6 +174,7 @@ public final class LathePage {
     static List<Block> bulleted(String title, List<String> lines) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(heading(title));
+        blocks.add(Blocks.gap(0.9));
         lines.forEach(line -> blocks.add(bullet(line)));
         return blocks;
     }
@@ -180,7 +191,7 @@ public final class LathePage {
                         new Column("", "", Kind.WORDS),
                         new Column("stop", "LIPS", Kind.MAIN),
                         new Column("stop", "POINT", Kind.MAIN),
-                        new Column("hole", "faced", Kind.FIGURE),
+                        new Column("deep", "faced", Kind.FIGURE),
                         new Column("rpm", "at most", Kind.FIGURE));
         List<Row> rows = new ArrayList<>();
         for (DrilledEnd end : sheet.drilling()) {
@@ -188,8 +199,9 @@ public final class LathePage {
             for (DrillStep step : end.steps()) {
                 rows.add(
                         step.isCentre()
-                                ? Row.titled(
-                                        step.number() + "  " + step.drill() + ", " + step.name())
+                                ? Row.spanning(
+                                        Integer.toString(step.number()),
+                                        step.drill() + ", " + step.name())
                                 : Row.of(
                                         List.of(
                                                 Integer.toString(step.number()),
@@ -269,6 +281,7 @@ public final class LathePage {
         static List<Block> section(List<Remark> remarks) {
             List<Block> blocks = new ArrayList<>();
             blocks.add(heading("Findings"));
+            blocks.add(Blocks.gap(0.9));
             if (remarks.isEmpty()) {
                 blocks.add(Blocks.note("Nothing found."));
             }

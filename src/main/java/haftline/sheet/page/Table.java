@@ -1,7 +1,6 @@
 package haftline.sheet.page;
 
 import haftline.drawing.Anchor;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -42,14 +41,18 @@ final class Table implements Block {
     /** A column: what stands over it, in one line or two, and how it is set. */
     record Column(String head, String under, Kind kind) {}
 
-    /** A row: its cells, or a title over the rows that follow. */
-    record Row(List<String> cells, String title) {
+    /** A row: its cells, or a title over the rows that follow, or words after a number. */
+    record Row(List<String> cells, String number, String title) {
         static Row of(List<String> cells) {
-            return new Row(List.copyOf(cells), "");
+            return new Row(List.copyOf(cells), "", "");
         }
 
         static Row titled(String title) {
-            return new Row(List.of(), title);
+            return new Row(List.of(), "", title);
+        }
+
+        static Row spanning(String number, String words) {
+            return new Row(List.of(), number, words);
         }
     }
 
@@ -66,7 +69,10 @@ final class Table implements Block {
         double[] widths = widths(width, k);
         double y = head(ink, x, top, width, widths, k);
         for (Row row : rows) {
-            y = row.title().isEmpty() ? row(ink, x, y, widths, k, row) : title(ink, x, y, k, row);
+            y =
+                    row.title().isEmpty()
+                            ? row(ink, x, y, widths, k, row)
+                            : title(ink, x, y, width, k, row);
             ink.rule(x, x + width, y);
         }
         return top - y;
@@ -144,11 +150,22 @@ final class Table implements Block {
                 string);
     }
 
-    private double title(Ink ink, double x, double top, double k, Row row) {
+    private double title(Ink ink, double x, double top, double width, double k, Row row) {
+        boolean spanning = !row.number().isEmpty();
         double cap = WORDS_MM * k;
-        double baseline = top - 1.6 * k - cap;
-        ink.text(x, baseline, cap, Anchor.START, true, row.title());
-        return baseline - Blocks.DESCENT * cap - 0.6 * k;
+        double left = x;
+        double baseline = top - (spanning ? 1.1 : 2.0) * k - cap;
+        if (spanning) {
+            ink.text(x, baseline, Kind.NUMBER.capMm() * k, Anchor.START, false, row.number());
+            left += Type.widthMm("00", Kind.NUMBER.capMm() * k) + GAP_MM * k;
+        }
+        double low = baseline;
+        for (String line : Type.wrapped(row.title(), x + width - left, cap)) {
+            ink.text(left, baseline, cap, Anchor.START, !spanning, line);
+            low = baseline;
+            baseline -= Type.LEADING * cap;
+        }
+        return low - Blocks.DESCENT * cap - 0.6 * k;
     }
 
     private double row(Ink ink, double x, double top, double[] widths, double k, Row row) {
@@ -177,12 +194,5 @@ final class Table implements Block {
             at += widths[i];
         }
         return low - Blocks.DESCENT * main - 0.5 * k;
-    }
-
-    /** Cells of rows from texts. */
-    static List<Row> rows(List<List<String>> cells) {
-        List<Row> rows = new ArrayList<>();
-        cells.forEach(row -> rows.add(Row.of(row)));
-        return rows;
     }
 }
