@@ -4,10 +4,14 @@ import haftline.drawing.Drawing;
 import haftline.findings.Code;
 import haftline.findings.Finding;
 import haftline.measure.Units;
+import haftline.sheet.CareCard;
+import haftline.sheet.InstructionSheet;
 import haftline.sheet.LatheSheet;
 import haftline.sheet.Remark;
 import haftline.sheet.SheetPiece;
+import haftline.sheet.page.CarePages;
 import haftline.sheet.page.Field;
+import haftline.sheet.page.InstructionPages;
 import haftline.sheet.page.LathePage;
 import haftline.write.OutputFile;
 import java.util.ArrayList;
@@ -70,6 +74,17 @@ final class Sheets {
         if (formats.contains(Format.SHEET)) {
             LatheSheet sheet = LatheSheet.of(piece, units);
             pdf(name + "-lathe", piece.name() + ", lathe sheet", LathePage.pages(sheet, field));
+        }
+        if (formats.contains(Format.INSTRUCTIONS)) {
+            InstructionSheet sheet = InstructionSheet.of(piece, units);
+            pdf(
+                    name + "-instructions",
+                    piece.name() + ", instructions",
+                    InstructionPages.pages(sheet, field));
+        }
+        if (formats.contains(Format.CARE)) {
+            CareCard card = CareCard.of(piece);
+            pdf(name + "-care", piece.name() + ", care card", CarePages.pages(card, field));
         }
     }
 

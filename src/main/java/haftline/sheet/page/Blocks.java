@@ -45,6 +45,11 @@ final class Blocks {
         return (ink, x, top, width, k) -> mm * k;
     }
 
+    /** A paragraph of body text. */
+    static Block plain(String text) {
+        return paragraph(text, BODY_MM);
+    }
+
     /** A paragraph of small text, for what explains and does not instruct. */
     static Block note(String text) {
         return paragraph(text, SMALL_MM);

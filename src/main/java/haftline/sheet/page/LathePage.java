@@ -171,11 +171,15 @@ public final class LathePage {
         return blocks;
     }
 
-    static List<Block> bulleted(String title, List<String> lines) {
+    private static List<Block> bulleted(String title, List<String> lines) {
+        return bulleted(title, lines, Blocks.SMALL_MM);
+    }
+
+    static List<Block> bulleted(String title, List<String> lines, double sizeMm) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(heading(title));
         blocks.add(Blocks.gap(0.9));
-        lines.forEach(line -> blocks.add(bullet(line)));
+        lines.forEach(line -> blocks.add(Blocks.hanging("–", false, line, 3.4, sizeMm)));
         return blocks;
     }
 

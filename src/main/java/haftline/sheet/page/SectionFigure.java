@@ -89,7 +89,7 @@ final class SectionFigure {
         double note = Type.widthMm(scaleNote(), NOTE_MM) + 4;
         boolean crowded = balloons.get(0).at().xMm() < x + note + SIDE_MM;
         Balloons.draw(ink, balloons, objectTop, crowded ? x + note : x, x + width);
-        double objectFoot = objectTop - view.object().heightMm() / reduction;
+        double objectFoot = objectTop - heightMm();
         List<Element> dimensions = dimensions(placing, objectFoot - STYLE.rowMm());
         ink.addAll(dimensions);
         double foot = objectFoot;
@@ -97,6 +97,11 @@ final class SectionFigure {
             foot = Math.min(foot, element.bounds().minYMm());
         }
         return top - foot;
+    }
+
+    /** Height of wood and metal on the page. */
+    double heightMm() {
+        return view.object().heightMm() / reduction;
     }
 
     String scaleNote() {

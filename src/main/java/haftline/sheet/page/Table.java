@@ -1,6 +1,7 @@
 package haftline.sheet.page;
 
 import haftline.drawing.Anchor;
+import haftline.drawing.Layer;
 import java.util.List;
 
 /**
@@ -13,6 +14,11 @@ final class Table implements Block {
     private static final double GAP_MM = 2.6;
     private static final double LEAST_WORDS_MM = 12;
 
+    /** Room for four figures by hand, and a line high enough to write in. */
+    private static final double BOX_MM = 19;
+
+    private static final double BOX_HIGH_MM = 7;
+
     /** How a column is set. */
     enum Kind {
         /** Words from the left, which wrap. */
@@ -22,7 +28,11 @@ final class Table implements Block {
         /** Figures that are read first: larger and wide. */
         MAIN,
         /** A short number in front of the row. */
-        NUMBER;
+        NUMBER,
+        /** A letter in front of the row, as it stands on the drawing. */
+        LETTER,
+        /** An empty box to write into; what stands in the cell is not shown. */
+        BOX;
 
         double capMm() {
             return switch (this) {
@@ -30,11 +40,17 @@ final class Table implements Block {
                 case FIGURE -> 3.1;
                 case MAIN -> 3.9;
                 case NUMBER -> 2.6;
+                case LETTER -> 3.1;
+                case BOX -> 3.6;
             };
         }
 
+        boolean isFromLeft() {
+            return this == WORDS || this == NUMBER || this == LETTER;
+        }
+
         boolean isWide() {
-            return this == MAIN;
+            return this == MAIN || this == LETTER;
         }
     }
 
@@ -86,6 +102,11 @@ final class Table implements Block {
             Column column = columns.get(i);
             if (column.kind() == Kind.WORDS) {
                 words = i;
+                continue;
+            }
+            if (column.kind() == Kind.BOX) {
+                widths[i] = BOX_MM * k;
+                taken += widths[i];
                 continue;
             }
             double widest =
@@ -140,7 +161,7 @@ final class Table implements Block {
             Kind kind,
             String string,
             double k) {
-        boolean fromLeft = kind == Kind.WORDS || kind == Kind.NUMBER;
+        boolean fromLeft = kind.isFromLeft();
         ink.text(
                 fromLeft ? left : left + width - GAP_MM / 2 * k,
                 y,
@@ -185,14 +206,34 @@ final class Table implements Block {
                     low = Math.min(low, y);
                     y -= Type.LEADING * cap;
                 }
-            } else if (kind == Kind.NUMBER) {
-                ink.text(at, baseline, cap, Anchor.START, false, cell);
-            } else {
+            } else if (kind == Kind.NUMBER || kind == Kind.LETTER) {
+                ink.text(at, baseline, cap, Anchor.START, kind.isWide(), cell);
+            } else if (kind != Kind.BOX) {
                 double right = at + widths[i] - GAP_MM / 2 * k;
                 ink.text(right, baseline, cap, Anchor.END, kind.isWide(), cell);
             }
             at += widths[i];
         }
-        return low - Blocks.DESCENT * main - 0.5 * k;
+        double foot = low - Blocks.DESCENT * main - 0.5 * k;
+        int box = box();
+        if (box >= 0) {
+            foot = Math.min(foot, top - BOX_HIGH_MM * k);
+            double right = x;
+            for (int i = 0; i <= box; i++) {
+                right += widths[i];
+            }
+            double left = right - widths[box] + GAP_MM / 2 * k;
+            ink.box(Layer.OUTLINE, left, foot + 0.6 * k, right, top - 0.6 * k);
+        }
+        return foot;
+    }
+
+    private int box() {
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).kind() == Kind.BOX) {
+                return i;
+            }
+        }
+        return -1;
     }
 }
