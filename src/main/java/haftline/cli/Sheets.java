@@ -9,6 +9,9 @@ import haftline.sheet.InstructionSheet;
 import haftline.sheet.LatheSheet;
 import haftline.sheet.Remark;
 import haftline.sheet.SheetPiece;
+import haftline.sheet.html.CareHtml;
+import haftline.sheet.html.InstructionHtml;
+import haftline.sheet.html.LatheHtml;
 import haftline.sheet.page.CarePages;
 import haftline.sheet.page.Field;
 import haftline.sheet.page.InstructionPages;
@@ -74,6 +77,7 @@ final class Sheets {
         if (formats.contains(Format.SHEET)) {
             LatheSheet sheet = LatheSheet.of(piece, units);
             pdf(name + "-lathe", piece.name() + ", lathe sheet", LathePage.pages(sheet, field));
+            text(name + "-lathe.html", LatheHtml.of(sheet, field));
         }
         if (formats.contains(Format.INSTRUCTIONS)) {
             InstructionSheet sheet = InstructionSheet.of(piece, units);
@@ -81,11 +85,18 @@ final class Sheets {
                     name + "-instructions",
                     piece.name() + ", instructions",
                     InstructionPages.pages(sheet, field));
+            text(name + "-instructions.html", InstructionHtml.of(sheet, field));
         }
         if (formats.contains(Format.CARE)) {
             CareCard card = CareCard.of(piece);
             pdf(name + "-care", piece.name() + ", care card", CarePages.pages(card, field));
+            text(name + "-care.html", CareHtml.of(card, field));
+            text(name + "-care.txt", CareHtml.text(card));
         }
+    }
+
+    private void text(String name, String text) {
+        files.add(OutputFile.text(name, text));
     }
 
     private void pdf(String name, String title, List<Drawing> pages) {

@@ -56,8 +56,13 @@ final class Lettered {
     String rule(
             String what, String how, OptionalDouble wishMm, String figure, Optional<Spot> spot) {
         String letter = letter();
-        rules.add(new Rule(letter, what, how, wishMm, figure, spot));
+        rules.add(new Rule(letter, what, joined(how), wishMm, figure, spot));
         return letter;
+    }
+
+    /** Signs keep the terms at their sides on one line. */
+    private static String joined(String how) {
+        return how.replaceAll(" ([−+×÷]) ", "\u00A0$1\u00A0");
     }
 
     private String letter() {

@@ -20,6 +20,7 @@ public final class CarePages {
     private static final double NAME_MM = 4.4;
     private static final double IDENTITY_MM = 1.9;
     private static final double LINE_MM = 2.25;
+    private static final double LARGEST_SIZE = 1.2;
     private static final double LEAST_SIZE = 0.5;
     private static final double STEP = 0.02;
 
@@ -54,7 +55,7 @@ public final class CarePages {
     }
 
     private static double size(CareCard card, double width, double height) {
-        double k = 1;
+        double k = LARGEST_SIZE;
         while (k > LEAST_SIZE && !fits(card, width, height, k)) {
             k -= STEP;
         }
@@ -81,7 +82,7 @@ public final class CarePages {
         double fit = Math.min(1, width / Type.widthMm(card.name(), cap));
         y -= cap;
         ink.text(x, y, cap * Math.max(0.6, fit), Anchor.START, true, card.name());
-        y -= 1.6 * k;
+        y -= 2.2 * k;
         for (String line : Type.wrapped(card.identity(), width, IDENTITY_MM * k)) {
             y -= IDENTITY_MM * k;
             ink.text(x, y, IDENTITY_MM * k, Anchor.START, false, line);

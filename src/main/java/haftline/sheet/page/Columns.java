@@ -49,19 +49,23 @@ final class Columns {
     }
 
     /** A size of type, and the sections of the left column as bits, the first one the lowest. */
-    record Fitted(double k, int left) {}
+    record Fitted(double k, int left) {
+        boolean isLeft(int section) {
+            return (left >> section & 1) == 1;
+        }
+    }
 
     /**
      * Sets them.
      *
-     * @return the size of the type
+     * @return how
      */
-    double set(Ink ink, double x, double top, double width, double height) {
+    Fitted set(Ink ink, double x, double top, double width, double height) {
         double column = (width - GAP_MM) / 2;
         Fitted fitted = fitted(column, height);
         column(ink, x, top, column, height, fitted, true);
         column(ink, x + column + GAP_MM, top, column, height, fitted, false);
-        return fitted.k();
+        return fitted;
     }
 
     private Fitted fitted(double column, double height) {
@@ -166,7 +170,7 @@ final class Columns {
         List<Section> mine = new ArrayList<>();
         double free = height;
         for (int i = 0; i < sections.size(); i++) {
-            if ((fitted.left() >> i & 1) == 1 == left) {
+            if (fitted.isLeft(i) == left) {
                 mine.add(sections.get(i));
                 free -= heightOf(sections.get(i), width, fitted.k());
             }

@@ -13,6 +13,8 @@ import java.util.List;
 
 /** What is on a page so far. Lettering on {@link Layer#OUTLINE} is wide, on TEXT regular. */
 final class Ink {
+    private static final char NO_BREAK = '\u00A0';
+
     private final List<Element> elements = new ArrayList<>();
 
     List<Element> elements() {
@@ -30,7 +32,8 @@ final class Ink {
     void text(double x, double baseline, double cap, Anchor anchor, boolean wide, String string) {
         if (!string.isEmpty()) {
             Layer layer = wide ? Layer.OUTLINE : Layer.TEXT;
-            elements.add(Text.level(layer, x, baseline, cap, anchor, string));
+            String plain = string.replace(NO_BREAK, ' ');
+            elements.add(Text.level(layer, x, baseline, cap, anchor, plain));
         }
     }
 

@@ -21,6 +21,7 @@ import java.util.List;
 public final class InstructionPages {
     private static final double FOOT_MM = 5;
     private static final double FOOT_TEXT_MM = 1.9;
+    private static final double TITLE_MM = 5;
 
     /** Who buys a kit may never have turned: cautions nearly as large as the work. */
     private static final double CAUTION_MM = 2.5;
@@ -74,18 +75,40 @@ public final class InstructionPages {
         Ink ink = new Ink();
         double width = field.widthMm();
         double top = field.heightMm();
-        ink.wideRule(0, width, top);
+        top -= title(ink, top, width);
         List<Section> sections =
                 List.of(
-                        new Section(Side.LEFT, LathePage.bulleted("What you need", sheet.tools(), Blocks.BODY_MM)),
-                        new Section(Side.LEFT, List.of(Blocks.heading("The shape in this batch · " + unit), shape())),
-                        new Section(Side.RIGHT, LathePage.numbered("How it is made", sheet.steps())),
                         new Section(
-                                Side.EITHER,
-                                LathePage.bulleted("Cautions", sheet.cautions(), CAUTION_MM)));
-        new Columns(sections).set(ink, 0, top - 3, width, top - 3 - FOOT_MM);
+                                Side.LEFT,
+                                LathePage.bulleted("Cautions", sheet.cautions(), CAUTION_MM)),
+                        new Section(
+                                Side.LEFT,
+                                List.of(
+                                        Blocks.heading("The shape in this batch · " + unit),
+                                        shape())),
+                        new Section(
+                                Side.RIGHT,
+                                LathePage.bulleted(
+                                        "What you need", sheet.tools(), Blocks.BODY_MM)),
+                        new Section(
+                                Side.RIGHT,
+                                LathePage.numbered("How it is made", sheet.steps())));
+        new Columns(sections).set(ink, 0, top, width, top - FOOT_MM);
         foot(ink, 2);
         return page(ink, 2);
+    }
+
+    private double title(Ink ink, double top, double width) {
+        ink.wideRule(0, width, top);
+        String title = sheet.piece().name() + ": how it is made";
+        ink.text(
+                0,
+                top - 4 - TITLE_MM,
+                TITLE_MM,
+                Anchor.START,
+                true,
+                Type.cut(title, width, TITLE_MM));
+        return 4 + 2.2 * TITLE_MM;
     }
 
     private Table measures() {
@@ -115,7 +138,7 @@ public final class InstructionPages {
                     Row.of(
                             List.of(
                                     rule.letter(),
-                                    rule.what() + " = " + rule.how(),
+                                    rule.what() + "\n= " + rule.how(),
                                     rule.figure(),
                                     "")));
         }

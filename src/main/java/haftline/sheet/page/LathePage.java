@@ -21,9 +21,16 @@ import haftline.sheet.page.Table.Kind;
 import haftline.sheet.page.Table.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The lathe sheet on one page. */
 public final class LathePage {
+    /**
+     * Sections in two columns: blank, drilling, tenon, callipers, order of work, fit and finish,
+     * finished piece, findings, cautions.
+     */
+    public static final int SECTIONS = 9;
+
     private static final double FOOT_MM = 5;
     private static final double FOOT_TEXT_MM = 1.9;
     private static final double STAMP_MM = 13;
@@ -52,15 +59,29 @@ public final class LathePage {
     }
 
     /**
-     * The size of the type that the page is set in.
+     * How the page is set.
+     *
+     * @param size size of the type, 1 for body text of 11.5 points
+     * @param left for each of {@link #SECTIONS} whether it stands in the left column
+     */
+    public record Layout(double size, List<Boolean> left) {
+        /** Copies the list. */
+        public Layout {
+            left = List.copyOf(left);
+        }
+    }
+
+    /**
+     * How the page of a sheet is set, for papers that are not set here.
      *
      * @param sheet what it says
      * @param field the paper's field
-     * @return 1 for body text of 11.5 points
+     * @return size of the type and sides of the sections
      */
-    public static double typeSize(LatheSheet sheet, Field field) {
-        LathePage page = new LathePage(sheet, field);
-        return page.set();
+    public static Layout layout(LatheSheet sheet, Field field) {
+        Columns.Fitted fitted = new LathePage(sheet, field).set();
+        return new Layout(
+                fitted.k(), IntStream.range(0, SECTIONS).mapToObj(fitted::isLeft).toList());
     }
 
     private Drawing page() {
@@ -71,7 +92,7 @@ public final class LathePage {
                 List.of(new Group("page", ink.elements())));
     }
 
-    private double set() {
+    private Columns.Fitted set() {
         double width = field.widthMm();
         double top = field.heightMm();
         top -= Header.set(ink, "Lathe sheet", sheet.piece(), verdict(), top, width);
@@ -83,12 +104,12 @@ public final class LathePage {
         double figureTop = top - 2;
         double figureHeight = figure.set(ink, 0, figureTop, width);
         top = figureTop - figureHeight - 3;
-        double k = new Columns(sections()).set(ink, 0, top, width, top - FOOT_MM);
+        Columns.Fitted fitted = new Columns(sections()).set(ink, 0, top, width, top - FOOT_MM);
         foot(width);
         if (sheet.isStopped()) {
             stamp(figureTop - figureHeight / 2, width);
         }
-        return k;
+        return fitted;
     }
 
     private String verdict() {

@@ -19,8 +19,17 @@ final class Type {
         return font.widthEm(line) * capMm / font.capitalPerEm();
     }
 
-    /** A paragraph in lines no wider than the room; a word that is wider is broken. */
+    /**
+     * A paragraph in lines no wider than the room; a line feed begins a new one, a no-break space
+     * ends none, and a word that is wider than the room is broken.
+     */
     static List<String> wrapped(String text, double roomMm, double capMm) {
+        List<String> lines = new ArrayList<>();
+        text.lines().forEach(line -> lines.addAll(line(line, roomMm, capMm)));
+        return lines;
+    }
+
+    private static List<String> line(String text, double roomMm, double capMm) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         double width = 0;
