@@ -46,7 +46,7 @@ public final class InstructionHtml {
         measures();
         page.raw("</div>\n<div>\n");
         rules();
-        page.raw("</div>\n</div>\n<div class=\"columns\">\n<div>\n");
+        page.raw("</div>\n</div>\n<div class=\"columns page\">\n<div>\n");
         page.raw("<section>\n").element("h2", "Cautions");
         Parts.list(page, "ul", "", sheet.cautions());
         page.raw("</section>\n");
@@ -70,10 +70,10 @@ public final class InstructionHtml {
                 .raw("<th>this batch</th><th>yours</th></tr>\n");
         for (Measure measure : sheet.measures()) {
             page.raw("<tr>")
-                    .element("td", "main", measure.letter())
+                    .element("td", "letter", measure.letter())
                     .element("td", "words", measure.what())
                     .element("td", measure.figure())
-                    .raw("<td class=\"box\"></td></tr>\n");
+                    .raw("<td class=\"box\"><div></div></td></tr>\n");
         }
         page.raw("</table>\n</section>\n");
     }
@@ -85,14 +85,14 @@ public final class InstructionHtml {
                 .raw("<th>this batch</th><th>yours</th></tr>\n");
         for (Rule rule : sheet.rules()) {
             page.raw("<tr>")
-                    .element("td", "main", rule.letter())
+                    .element("td", "letter", rule.letter())
                     .raw("<td class=\"words\">")
                     .text(rule.what())
                     .raw("<br />")
                     .text("= " + rule.how())
                     .raw("</td>")
                     .element("td", rule.figure())
-                    .raw("<td class=\"box\"></td></tr>\n");
+                    .raw("<td class=\"box\"><div></div></td></tr>\n");
         }
         page.raw("</table>\n</section>\n");
     }

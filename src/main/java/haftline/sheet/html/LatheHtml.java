@@ -127,7 +127,7 @@ public final class LatheHtml {
     }
 
     private void step(DrillStep step) {
-        page.raw("<tr>").element("td", "words", Integer.toString(step.number()));
+        page.raw("<tr>").element("td", "words number", Integer.toString(step.number()));
         if (step.isCentre()) {
             page.raw("<td class=\"words\" colspan=\"6\">")
                     .text(step.drill() + ", " + step.name())
@@ -135,7 +135,7 @@ public final class LatheHtml {
             return;
         }
         page.element("td", "main", step.drill())
-                .element("td", "words", step.name())
+                .element("td", "words note", step.name())
                 .element("td", "main", step.lips())
                 .element("td", "main", step.point())
                 .element("td", step.depth())

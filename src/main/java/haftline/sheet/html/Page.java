@@ -28,19 +28,24 @@ final class Page {
             svg { max-width: 100%; height: auto; }
             figure { margin: 1mm 0; text-align: center; }
             .kind { font-weight: bold; text-transform: uppercase; font-size: 9pt; }
-            .small, .small li { font-size: 0.78em; line-height: 1.25; }
+            .small { font-size: 0.78em; line-height: 1.25; }
             .columns { display: grid; grid-template-columns: 1fr 1fr; column-gap: 8mm; }
             .columns > div { min-width: 0; }
             section { margin-bottom: 2mm; }
             table { width: 100%; border-collapse: collapse; }
             th { font-weight: normal; font-size: 0.72em; text-align: right; vertical-align: bottom;
               line-height: 1.1; }
-            td, th { padding: 0.25mm 0.7mm 0.25mm 0; border-bottom: 0.25mm solid; }
+            td, th { padding: 0.25mm 0 0.25mm 1.2mm; border-bottom: 0.25mm solid; }
             td { text-align: right; white-space: nowrap; font-size: 1.05em; vertical-align: baseline; }
-            td.words, th.words { text-align: left; white-space: normal; overflow-wrap: anywhere; }
+            td.words, th.words { padding-left: 0; text-align: left; white-space: normal; overflow-wrap: anywhere; }
             td.words { font-size: 0.84em; line-height: 1.2; }
             td.main { font-weight: bold; font-size: 1.3em; }
-            td.box { width: 20mm; height: 8mm; border: 0.5mm solid; }
+            td.label { overflow-wrap: normal; width: 25%; }
+            td.note { overflow-wrap: break-word; width: 45%; padding-left: 1.5mm; }
+            td.number { width: 1.6em; white-space: nowrap; }
+            td.box div { width: 19mm; height: 7mm; border: 0.4mm solid; margin-left: auto; }
+            td.letter { font-weight: bold; text-align: left; width: 1.6em; }
+            .page { break-before: page; }
             ol, ul { margin: 0.5mm 0; padding-left: 1.6em; overflow-wrap: anywhere; }
             ul.plain { list-style: none; padding-left: 0; }
             li { margin: 0.4mm 0; }

@@ -34,9 +34,9 @@ final class Parts {
         page.raw("<table>\n");
         for (Fact fact : facts) {
             page.raw("<tr>")
-                    .element("td", "words", fact.label())
+                    .element("td", "words label", fact.label())
                     .element("td", "main", fact.figure())
-                    .element("td", "words", fact.note())
+                    .element("td", "words note", fact.note())
                     .raw("</tr>\n");
         }
         page.raw("</table>\n");
@@ -72,7 +72,7 @@ final class Parts {
                 .raw("<th>rough</th><th>TURN TO</th><th>finished</th></tr>\n");
         for (CalliperRow row : rows) {
             page.raw("<tr>")
-                    .element("td", "words", Integer.toString(row.number()))
+                    .element("td", "words number", Integer.toString(row.number()))
                     .element("td", "words", row.name())
                     .element("td", row.x())
                     .element("td", row.rough())
