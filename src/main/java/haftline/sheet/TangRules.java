@@ -242,7 +242,7 @@ final class TangRules {
         }
         if (spans > 1) {
             out.rule(
-                    "depth of each drill but the last",
+                    "depth of each drill but the last; in this batch " + shallow(),
                     length
                             + " × ("
                             + root
@@ -253,7 +253,7 @@ final class TangRules {
                             + tip
                             + ")"
                             + into,
-                    shallow(),
+                    "",
                     Optional.empty());
         }
     }

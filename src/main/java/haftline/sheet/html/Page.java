@@ -20,22 +20,23 @@ final class Page {
               font-family: "Liberation Sans", Arial, Helvetica, sans-serif; font-size: 12pt; }
             header { display: flex; justify-content: space-between; align-items: flex-start;
               border-top: 0.7mm solid; border-bottom: 0.25mm solid; padding: 1.5mm 0 1mm; }
-            header svg { flex: none; }
-            h1 { margin: 0; font-size: 24pt; line-height: 1.1; overflow-wrap: anywhere; }
-            h2 { margin: 0 0 0.5mm; padding-top: 0.6mm; border-top: 0.6mm solid; font-size: 0.93em;
+            header { flex-wrap: wrap; } header > div { flex: 1 1 55mm; }
+            h1 { margin: 0; font-size: 22pt; line-height: 1.1; overflow-wrap: anywhere; }
+            h1.long { font-size: 14pt; }
+            h2 { margin: 0 0 0.1em; padding-top: 0.15em; border-top: 0.6mm solid; font-size: 0.93em;
               text-transform: uppercase; }
-            p { margin: 0.6mm 0; overflow-wrap: anywhere; }
+            p { margin: 0.15em 0; overflow-wrap: anywhere; }
             svg { max-width: 100%; height: auto; }
             figure { margin: 1mm 0; text-align: center; }
             .kind { font-weight: bold; text-transform: uppercase; font-size: 9pt; }
             .small { font-size: 0.78em; line-height: 1.25; }
             .columns { display: grid; grid-template-columns: 1fr 1fr; column-gap: 8mm; }
             .columns > div { min-width: 0; }
-            section { margin-bottom: 2mm; }
+            section { margin-bottom: 0.5em; }
             table { width: 100%; border-collapse: collapse; }
             th { font-weight: normal; font-size: 0.72em; text-align: right; vertical-align: bottom;
               line-height: 1.1; }
-            td, th { padding: 0.25mm 0 0.25mm 1.2mm; border-bottom: 0.25mm solid; }
+            td, th { padding: 0.06em 0 0.06em 0.35em; border-bottom: 0.25mm solid; }
             td { text-align: right; white-space: nowrap; font-size: 1.05em; vertical-align: baseline; }
             td.words, th.words { padding-left: 0; text-align: left; white-space: normal; overflow-wrap: anywhere; }
             td.words { font-size: 0.84em; line-height: 1.2; }
@@ -46,9 +47,9 @@ final class Page {
             td.box div { width: 19mm; height: 7mm; border: 0.4mm solid; margin-left: auto; }
             td.letter { font-weight: bold; text-align: left; width: 1.6em; }
             .page { break-before: page; }
-            ol, ul { margin: 0.5mm 0; padding-left: 1.6em; overflow-wrap: anywhere; }
+            ol, ul { margin: 0.1em 0; padding-left: 1.6em; overflow-wrap: anywhere; }
             ul.plain { list-style: none; padding-left: 0; }
-            li { margin: 0.4mm 0; }
+            li { margin: 0.1em 0; }
             .stop { border: 0.7mm solid; padding: 2mm; margin: 1.5mm 0; }
             .stop strong { display: block; text-align: center; font-size: 20pt; }
             footer { border-top: 0.25mm solid; margin-top: 1mm; padding-top: 0.5mm; font-size: 7.5pt; }

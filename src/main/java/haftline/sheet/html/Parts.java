@@ -13,10 +13,14 @@ final class Parts {
     private static final double PICTURE_WIDE_MM = 85;
     private static final double PICTURE_HIGH_MM = 22;
 
+    /** Longer names are set smaller, so that they stay within two lines. */
+    private static final int LONG_NAME = 18;
+
     private Parts() {}
 
     static void header(Page page, String kind, SheetPiece piece, String verdict) {
-        page.raw("<header>\n<div>\n").element("div", "kind", kind).element("h1", piece.name());
+        page.raw("<header>\n<div>\n").element("div", "kind", kind);
+        page.element("h1", piece.name().length() > LONG_NAME ? "long" : "short", piece.name());
         page.element("p", LatheSheet.identityOf(piece));
         if (!verdict.isEmpty()) {
             page.raw("<p>").element("strong", verdict).raw("</p>\n");

@@ -25,8 +25,8 @@ final class Columns {
     private static final double MOST_AIR_MM = 5;
     private static final double ROUNDING_MM = 1e-6;
 
-    /** A maker finds things where they stood last time, unless that makes the type smaller by more. */
-    private static final double WORTH_MOVING = 0.07;
+    /** A maker finds things where they stood last time, unless that makes the type smaller yet. */
+    private static final double WORTH_MOVING = 0.93;
 
     /** Where a section stands on every sheet, as far as there is room. */
     enum Side {
@@ -68,6 +68,11 @@ final class Columns {
         return fitted;
     }
 
+    /** How they would be set. */
+    Fitted fittedIn(double width, double height) {
+        return fitted((width - GAP_MM) / 2, height);
+    }
+
     private Fitted fitted(double column, double height) {
         Optional<Fitted> usual = fitted(column, height, true);
         Fitted largest =
@@ -76,7 +81,7 @@ final class Columns {
                                 () ->
                                         new IllegalStateException(
                                                 "sheet: its words do not fit on the page"));
-        return usual.filter(there -> there.k() >= largest.k() - WORTH_MOVING).orElse(largest);
+        return usual.filter(there -> there.k() >= WORTH_MOVING * largest.k()).orElse(largest);
     }
 
     private Optional<Fitted> fitted(double column, double height, boolean usual) {

@@ -19,9 +19,15 @@ import java.util.List;
 
 /** The instruction sheet: measure and work out on one page, make on the other. */
 public final class InstructionPages {
+    /** Smaller type than this, body text of 9 points, is worth a smaller drawing. */
+    private static final double COMFORTABLE = 0.8;
+
+    private static final double BELOW_FIGURE_MM = 3;
     private static final double FOOT_MM = 5;
     private static final double FOOT_TEXT_MM = 1.9;
     private static final double TITLE_MM = 5;
+    private static final double KIND_MM = 2.3;
+    private static final int MOST_RULES = 12;
 
     /** Who buys a kit may never have turned: cautions nearly as large as the work. */
     private static final double CAUTION_MM = 2.5;
@@ -54,21 +60,62 @@ public final class InstructionPages {
         double top = field.heightMm();
         top -= Header.set(ink, "Make the handle of this kit", sheet.piece(), "", top, width) + 2;
         top -= Blocks.plain(sheet.intro()).set(ink, 0, top, width, 1) + 2;
-        SectionFigure section =
-                new SectionFigure(
-                        sheet.piece().figures(), new LengthText(sheet.units()), width);
-        top -= new LetterFigure(sheet, section).set(ink, top, width) + 3;
-        List<Section> sections =
-                List.of(
-                        new Section(
-                                Side.LEFT,
-                                List.of(Blocks.heading("Measure your own parts · " + unit), measures())),
-                        new Section(
-                                Side.RIGHT,
-                                List.of(Blocks.heading("Work out your own sizes · " + unit), rules())));
-        new Columns(sections).set(ink, 0, top, width, top - FOOT_MM);
+        List<Section> sections = new ArrayList<>();
+        sections.add(
+                new Section(
+                        Side.LEFT,
+                        List.of(
+                                Blocks.heading("Measure your own parts · " + unit), measures())));
+        String heading = "Work out your own sizes · " + unit;
+        List<Rule> rules = sheet.rules();
+        // A long table is split, so that its end may stand under the other.
+        int first = rules.size() > MOST_RULES ? rules.size() / 2 : rules.size();
+        sections.add(
+                new Section(
+                        Side.RIGHT,
+                        List.of(Blocks.heading(heading), rules(rules.subList(0, first)))));
+        if (first < rules.size()) {
+            sections.add(
+                    new Section(
+                            Side.EITHER,
+                            List.of(
+                                    Blocks.heading(heading + ", more"),
+                                    rules(rules.subList(first, rules.size())))));
+        }
+        Columns columns = new Columns(sections);
+        LetterFigure figure = figure(columns, top, width);
+        top -= figure.set(ink, top, width) + BELOW_FIGURE_MM;
+        columns.set(ink, 0, top, width, top - FOOT_MM);
         foot(ink, 1);
         return page(ink, 1);
+    }
+
+    /** Full size, unless a smaller drawing lets words be read that else could not. */
+    private LetterFigure figure(Columns columns, double top, double width) {
+        LengthText lengths = new LengthText(sheet.units());
+        SectionFigure section = new SectionFigure(sheet.piece().figures(), lengths, width);
+        LetterFigure full = new LetterFigure(sheet, section);
+        double size = sizeUnder(full, columns, top, width);
+        if (size < COMFORTABLE) {
+            LetterFigure smaller =
+                    new LetterFigure(
+                            sheet,
+                            new SectionFigure(
+                                    sheet.piece().figures(),
+                                    lengths,
+                                    width,
+                                    section.reduction() + 1));
+            if (sizeUnder(smaller, columns, top, width) > size) {
+                return smaller;
+            }
+        }
+        return full;
+    }
+
+    private static double sizeUnder(
+            LetterFigure figure, Columns columns, double top, double width) {
+        double below = top - figure.set(new Ink(), top, width) - BELOW_FIGURE_MM;
+        return columns.fittedIn(width, below - FOOT_MM).k();
     }
 
     private Drawing making() {
@@ -100,15 +147,12 @@ public final class InstructionPages {
 
     private double title(Ink ink, double top, double width) {
         ink.wideRule(0, width, top);
-        String title = sheet.piece().name() + ": how it is made";
-        ink.text(
-                0,
-                top - 4 - TITLE_MM,
-                TITLE_MM,
-                Anchor.START,
-                true,
-                Type.cut(title, width, TITLE_MM));
-        return 4 + 2.2 * TITLE_MM;
+        double y = top - 3 - KIND_MM;
+        ink.text(0, y, KIND_MM, Anchor.START, true, "HOW IT IS MADE");
+        y -= 3 + TITLE_MM;
+        String name = Type.cut(sheet.piece().name(), width, TITLE_MM);
+        ink.text(0, y, TITLE_MM, Anchor.START, true, name);
+        return top - y + 5;
     }
 
     private Table measures() {
@@ -125,7 +169,7 @@ public final class InstructionPages {
         return new Table(columns, rows);
     }
 
-    private Table rules() {
+    private static Table rules(List<Rule> rules) {
         List<Column> columns =
                 List.of(
                         new Column("", "", Kind.LETTER),
@@ -133,7 +177,7 @@ public final class InstructionPages {
                         new Column("this batch", "", Kind.FIGURE),
                         new Column("yours", "", Kind.BOX));
         List<Row> rows = new ArrayList<>();
-        for (Rule rule : sheet.rules()) {
+        for (Rule rule : rules) {
             rows.add(
                     Row.of(
                             List.of(

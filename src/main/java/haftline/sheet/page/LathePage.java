@@ -31,6 +31,10 @@ public final class LathePage {
      */
     public static final int SECTIONS = 9;
 
+    /** Smaller type than this, body text of 9 points, is worth a smaller drawing. */
+    private static final double COMFORTABLE = 0.8;
+
+    private static final double BELOW_FIGURE_MM = 3;
     private static final double FOOT_MM = 5;
     private static final double FOOT_TEXT_MM = 1.9;
     private static final double STAMP_MM = 13;
@@ -63,8 +67,9 @@ public final class LathePage {
      *
      * @param size size of the type, 1 for body text of 11.5 points
      * @param left for each of {@link #SECTIONS} whether it stands in the left column
+     * @param reduction how many times the section is drawn smaller than it is
      */
-    public record Layout(double size, List<Boolean> left) {
+    public record Layout(double size, List<Boolean> left, int reduction) {
         /** Copies the list. */
         public Layout {
             left = List.copyOf(left);
@@ -79,9 +84,7 @@ public final class LathePage {
      * @return size of the type and sides of the sections
      */
     public static Layout layout(LatheSheet sheet, Field field) {
-        Columns.Fitted fitted = new LathePage(sheet, field).set();
-        return new Layout(
-                fitted.k(), IntStream.range(0, SECTIONS).mapToObj(fitted::isLeft).toList());
+        return new LathePage(sheet, field).set();
     }
 
     private Drawing page() {
@@ -92,24 +95,49 @@ public final class LathePage {
                 List.of(new Group("page", ink.elements())));
     }
 
-    private Columns.Fitted set() {
+    private Layout set() {
         double width = field.widthMm();
         double top = field.heightMm();
         top -= Header.set(ink, "Lathe sheet", sheet.piece(), verdict(), top, width);
         if (sheet.isStopped()) {
             top -= stops(top, width);
         }
-        LengthText lengths = new LengthText(sheet.units());
-        SectionFigure figure = new SectionFigure(sheet.piece().figures(), lengths, width);
         double figureTop = top - 2;
+        Columns columns = new Columns(sections());
+        SectionFigure figure = figure(columns, width, figureTop);
         double figureHeight = figure.set(ink, 0, figureTop, width);
-        top = figureTop - figureHeight - 3;
-        Columns.Fitted fitted = new Columns(sections()).set(ink, 0, top, width, top - FOOT_MM);
+        top = figureTop - figureHeight - BELOW_FIGURE_MM;
+        Columns.Fitted fitted = columns.set(ink, 0, top, width, top - FOOT_MM);
         foot(width);
         if (sheet.isStopped()) {
             stamp(figureTop - figureHeight / 2, width);
         }
-        return fitted;
+        return new Layout(
+                fitted.k(),
+                IntStream.range(0, SECTIONS).mapToObj(fitted::isLeft).toList(),
+                figure.reduction());
+    }
+
+    /** Full size, unless a smaller drawing lets words be read that else could not. */
+    private SectionFigure figure(Columns columns, double width, double top) {
+        LengthText lengths = new LengthText(sheet.units());
+        SectionFigure best = new SectionFigure(sheet.piece().figures(), lengths, width);
+        double size = sizeUnder(best, columns, width, top);
+        if (size < COMFORTABLE) {
+            SectionFigure smaller =
+                    new SectionFigure(
+                            sheet.piece().figures(), lengths, width, best.reduction() + 1);
+            if (sizeUnder(smaller, columns, width, top) > size) {
+                return smaller;
+            }
+        }
+        return best;
+    }
+
+    private static double sizeUnder(
+            SectionFigure figure, Columns columns, double width, double top) {
+        double room = top - figure.wholeHeightMm(width) - BELOW_FIGURE_MM - FOOT_MM;
+        return columns.fittedIn(width, room).k();
     }
 
     private String verdict() {

@@ -1,5 +1,6 @@
 package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
 import haftline.drawing.Bounds;
 import haftline.drawing.DimensionRows;
 import haftline.drawing.DimensionStyle;
@@ -21,6 +22,8 @@ final class LetterFigure {
     /** Two lengths in one row leave so much between them, for letters that stand beside theirs. */
     private static final double APART_MM = 8;
 
+    private static final double NOTE_MM = 2.1;
+
     private record Lettered(String letter, Spot spot) {}
 
     private final SectionFigure section;
@@ -38,6 +41,7 @@ final class LetterFigure {
 
     /** Sets it; tells its height. */
     double set(Ink ink, double top, double width) {
+        ink.text(0, top - NOTE_MM, NOTE_MM, Anchor.START, false, section.scaleNote());
         double objectTop = top - Balloons.heightMm();
         Placing placing = section.place(ink, 0, width, objectTop);
         List<Balloons.Balloon> balloons =
@@ -53,7 +57,8 @@ final class LetterFigure {
                                                                 letter.spot().radiusMm()))))
                         .sorted(Comparator.comparingDouble(balloon -> balloon.at().xMm()))
                         .toList();
-        Balloons.draw(ink, balloons, objectTop, 0, width);
+        double note = Type.widthMm(section.scaleNote(), NOTE_MM) + 4;
+        Balloons.draw(ink, balloons, objectTop, note, width);
         double objectFoot = objectTop - section.heightMm();
         List<Element> lengths = lengths(placing, objectFoot - STYLE.rowMm());
         ink.addAll(lengths);

@@ -45,16 +45,25 @@ final class SectionFigure {
     private final int reduction;
 
     SectionFigure(Figures figures, LengthText lengths, double widthMm) {
+        this(figures, lengths, widthMm, 1);
+    }
+
+    /**
+     * A section.
+     *
+     * @param leastReduction 1 for as large as it fits
+     */
+    SectionFigure(Figures figures, LengthText lengths, double widthMm, int leastReduction) {
         this.figures = figures;
         this.handle = figures.handle();
         this.lengths = lengths;
         this.view = SectionView.of(figures, UnaryOperator.identity());
-        this.reduction = reduction(view.object().widthMm(), widthMm - 2 * SIDE_MM);
+        this.reduction = reduction(view.object().widthMm(), widthMm - 2 * SIDE_MM, leastReduction);
     }
 
-    private static int reduction(double width, double room) {
+    private static int reduction(double width, double room, int least) {
         for (int by : REDUCTIONS) {
-            if (width / by <= room) {
+            if (by >= least && width / by <= room) {
                 return by;
             }
         }
@@ -97,6 +106,15 @@ final class SectionFigure {
             foot = Math.min(foot, element.bounds().minYMm());
         }
         return top - foot;
+    }
+
+    int reduction() {
+        return reduction;
+    }
+
+    /** The whole figure's height. */
+    double wholeHeightMm(double width) {
+        return set(new Ink(), 0, 0, width);
     }
 
     /** Height of wood and metal on the page. */

@@ -39,11 +39,14 @@ public final class SheetFigures {
      * @param piece the piece
      * @param units unit of the figures
      * @param widthMm room for it
+     * @param reduction how many times smaller it is drawn at least, 1 for full size
      * @return the drawing
      */
-    public static Drawing section(SheetPiece piece, Units units, double widthMm) {
+    public static Drawing section(
+            SheetPiece piece, Units units, double widthMm, int reduction) {
         Ink ink = new Ink();
-        new SectionFigure(piece.figures(), new LengthText(units), widthMm).set(ink, 0, 0, widthMm);
+        new SectionFigure(piece.figures(), new LengthText(units), widthMm, reduction)
+                .set(ink, 0, 0, widthMm);
         return drawing(piece.name() + ", section", ink.elements());
     }
 
