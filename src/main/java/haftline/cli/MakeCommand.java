@@ -43,7 +43,8 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
             paramLabel = "a4|letter",
             converter = PaperOption.class,
             defaultValue = "a4",
-            description = "Paper of sheets, instructions and care cards: a4 (the default) or letter.")
+            description =
+                    "Paper of sheets, instructions and care cards: a4 (the default) or letter.")
     private haftline.write.pdf.Paper paper;
 
     MakeCommand(Console console) {

@@ -68,7 +68,9 @@ final class Sheets {
         Finding finding = told.finding();
         String message =
                 finding.code() == Code.STOCK_IRRITATES
-                        ? "Cautions are known of " + piece.brief().stock().name() + ": see the cautions"
+                        ? "Cautions are known of "
+                                + piece.brief().stock().name()
+                                + ": see the cautions"
                         : told.message();
         return new Remark(finding.gravity(), message, told.remedy());
     }

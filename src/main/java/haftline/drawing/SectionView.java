@@ -15,8 +15,7 @@ public final class SectionView {
     private final Group parts;
 
     private SectionView(Figures figures, UnaryOperator<Outline> shown) {
-        WoodSection section =
-                new WoodSection(figures, shown.apply(figures.handle().outline()));
+        WoodSection section = new WoodSection(figures, shown.apply(figures.handle().outline()));
         hatching = new Group("cut face", section.hatching());
         wood = new Group("turned wood", section.edges());
         parts = new Group("metal parts", new PartOutlines(figures.handle(), shown).all());

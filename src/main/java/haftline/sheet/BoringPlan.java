@@ -21,12 +21,11 @@ import java.util.Optional;
 final class BoringPlan {
     /** What stands under the table. */
     static final String NOTE =
-            "Stops count from the blank's face, not yet faced. LIPS: stop set with the drill's corners"
-                    + " at the face. POINT: with its tip. Use one.";
+            "Stops from the blank's unfaced end, set with the drill's corners (LIPS) or its tip (POINT)"
+                    + " at it.";
 
     /** What stands beside the speeds. */
-    static final String SPEED_NOTE =
-            "Speeds: common practice, no source; the drill's maker goes first. Clear chips every 10 mm.";
+    static final String SPEED_NOTE = "Speeds: common practice, no source. Clear chips every 10 mm.";
 
     /** A narrower hole needs no pilot, mm; common practice, no source. */
     private static final double PILOT_FROM_MM = 5;
@@ -49,8 +48,8 @@ final class BoringPlan {
     static List<DrilledEnd> of(Handle handle, LengthText lengths) {
         BoringPlan plan = new BoringPlan(handle.brief(), lengths);
         List<DrilledEnd> ends = new ArrayList<>();
-        ends.add(plan.end("Ferrule end, for the tang", handle.tangBore()));
-        handle.capBore().ifPresent(bore -> ends.add(plan.end("Butt, for the cap", bore)));
+        ends.add(plan.end("Ferrule end: centre drill, then", handle.tangBore()));
+        handle.capBore().ifPresent(bore -> ends.add(plan.end("Butt: centre drill, then", bore)));
         return List.copyOf(ends);
     }
 
@@ -59,23 +58,9 @@ final class BoringPlan {
         List<BoreStep> bored = new ArrayList<>(bore.steps());
         bored.sort(Comparator.comparingDouble(BoreStep::depthMm).reversed());
         List<DrillStep> steps = new ArrayList<>();
-        steps.add(centre(bored.get(0)));
         pilot(bored.get(0)).ifPresent(steps::add);
         bored.forEach(step -> steps.add(step(step)));
         return new DrilledEnd(title, steps);
-    }
-
-    private DrillStep centre(BoreStep first) {
-        return new DrillStep(
-                ++number,
-                "centre drill",
-                "mouth no wider than the "
-                        + lengths.drill(pilotOf(first).map(Drill::diameterMm).orElse(first.drillMm()))
-                        + " that follows",
-                "",
-                "",
-                "",
-                "");
     }
 
     private Optional<Drill> pilotOf(BoreStep first) {
@@ -94,8 +79,7 @@ final class BoringPlan {
                         drill -> {
                             BoreStep full = bored(drill, first.depthMm());
                             double over = Math.max(0, full.pointMm() - first.pointMm());
-                            return step(
-                                    bored(drill, Math.max(0, first.depthMm() - over)), "pilot");
+                            return step(bored(drill, Math.max(0, first.depthMm() - over)), "pilot");
                         });
     }
 

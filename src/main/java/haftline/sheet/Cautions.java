@@ -51,13 +51,15 @@ final class Cautions {
             cautions.add(capital(brief.stock().name()) + ": " + caution.text());
         }
         if (brief.stock().cautions().isEmpty()) {
-            cautions.add("The lists used name no harm of this stock; its dust still harms the lungs.");
+            cautions.add(
+                    "The lists used name no harm of this stock; its dust still harms the lungs.");
         }
         if (brief.stock() instanceof Plastic) {
             cautions.add(SWARF);
         }
         if (bonded) {
-            cautions.add(capital(brief.adhesive().name()) + ": " + brief.adhesive().caution().text());
+            cautions.add(
+                    capital(brief.adhesive().name()) + ": " + brief.adhesive().caution().text());
         }
         return cautions;
     }

@@ -4,10 +4,10 @@ package haftline.sheet;
  * One drill in one end of the blank. Texts are without units; the sheet names the unit once.
  *
  * @param number its place in the order of drilling
- * @param drill its diameter, or words for a drill without one
+ * @param drill its diameter
  * @param name what is stamped on it where that is not the diameter, and what hole it makes where
  *     that is wider; may be empty
- * @param depth depth to full diameter from the finished face; empty for a centre drill
+ * @param depth depth to full diameter from the finished face
  * @param lips stop from the blank's face, before it is faced, for a stop that is set at the drill's
  *     lips
  * @param point the same for a stop that is set at the drill's point
@@ -20,13 +20,4 @@ public record DrillStep(
         String depth,
         String lips,
         String point,
-        String speed) {
-    /**
-     * Whether this is a centre drill, which has no depth to be stopped at.
-     *
-     * @return true where only words are told
-     */
-    public boolean isCentre() {
-        return depth.isEmpty();
-    }
-}
+        String speed) {}

@@ -80,7 +80,6 @@ public record InstructionSheet(
         String drills =
                 BoringPlan.of(handle, lengths).stream()
                         .flatMap(end -> end.steps().stream())
-                        .filter(step -> !step.isCentre())
                         .map(step -> step.drill())
                         .distinct()
                         .collect(Collectors.joining(", "));

@@ -36,7 +36,7 @@ final class Joints {
                 new Fact(
                         pressed ? "tang, pressed" : "tang, bonded",
                         lengths.contour(handle.fit().engagedMm()) + unit,
-                        "of it in the wood; " + handle.fit().because()));
+                        "of it in wood; " + handle.fit().because()));
         AdhesiveNeed need = piece.figures().adhesive();
         if (need.volumeMm3() > 0) {
             facts.add(
@@ -70,8 +70,8 @@ final class Joints {
         List<String> notes = new ArrayList<>();
         if (handle.fit().fit() == Fit.PRESSED) {
             notes.add(
-                    "Press in a padded vice or with the tailstock, lathe off, in one slow push that"
-                        + " leaves the air time; ease off where the wood creaks.");
+                    "Press straight and slowly, in a padded vice or with the tailstock, lathe off, so"
+                            + " that air gets out; ease off where the wood creaks.");
         } else {
             notes.add(AIR);
         }
@@ -96,26 +96,23 @@ final class Joints {
         return times.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        "Adhesive: "
-                                + String.join(", ", times)
-                                + " in a warm room; its data sheet goes first.");
+                        "Adhesive: " + String.join(", ", times) + "; its data sheet goes first.");
     }
 
     /** How the surface is finished. */
     static List<String> finish(Brief brief) {
         List<String> notes = new ArrayList<>();
         if (brief.stock() instanceof Plastic) {
-            notes.add("Wet-sand 320 to 2000, then polish; stop while it is cool, heat crazes it later.");
+            notes.add(
+                    "Wet-sand 320 to 2000, then polish; stop while it is cool, heat crazes it later.");
             return notes;
         }
-        notes.add("Sand 120, 180, 240, 320; the last pass along the grain, lathe off.");
-        boolean open =
-                brief.stock() instanceof Wood timber && timber.pores() == Wood.Pores.OPEN;
+        notes.add("Sand 120 to 320, last along the grain, lathe off.");
+        boolean open = brief.stock() instanceof Wood timber && timber.pores() == Wood.Pores.OPEN;
         notes.add(
-                "Oil or wiping varnish, cured as its maker says; seal the tenon's end, the bores'"
-                        + " mouths and the butt"
+                "Oil or varnish, fully cured; seal tenon's end, bores' mouths and butt"
                         + (open ? ": open pores drink." : "."));
-        notes.add("Oily rags heat up by themselves: lay them flat outdoors or in water.");
+        notes.add("Oily rags catch fire by themselves: dry them flat outdoors.");
         return notes;
     }
 }

@@ -130,15 +130,13 @@ final class KitRules {
                         "handle, ferrule" + (cap.isPresent() ? " and cap" : "") + " included",
                         NumberText.upTo(ratio, 3) + " × " + blade,
                         lengths.contour(handle.lengths().overallMm()),
-                        Optional.of(
-                                Spot.along(front, front + handle.lengths().overallMm(), 0)));
+                        Optional.of(Spot.along(front, front + handle.lengths().overallMm(), 0)));
         out.rule(
                 "wood that shows",
                 whole + " − " + ring + cap.map(there -> " − " + there.thickness()).orElse(""),
                 lengths.contour(handle.lengths().visibleWoodMm()),
                 Optional.of(
-                        Spot.along(
-                                0, handle.buttX(), handle.outline().rBefore(handle.buttX()))));
+                        Spot.along(0, handle.buttX(), handle.outline().rBefore(handle.buttX()))));
     }
 
     private record CapLetters(

@@ -153,30 +153,26 @@ public record LatheSheet(
         Blank blank = Blank.of(handle);
         Rules.Blanks rules = handle.brief().rules().blanks();
         boolean capped = handle.capBore().isPresent();
-        List<Fact> facts = new ArrayList<>();
-        facts.add(
+        return List.of(
                 new Fact(
-                        "square, at least",
+                        "square",
                         with(lengths, blank.sideMm()),
-                        lengths.contour(blank.finishedMm())
-                                + " at the widest + "
-                                + lengths.contour(blank.sideMm() - blank.finishedMm())));
-        facts.add(
+                        "at least: widest "
+                                + lengths.contour(blank.finishedMm())
+                                + " + "
+                                + lengths.contour(blank.sideMm() - blank.finishedMm())),
                 new Fact(
-                        "cut to length",
+                        "long",
                         with(lengths, blank.lengthMm()),
                         "facing "
                                 + lengths.contour(rules.facingMm())
                                 + (capped
                                         ? " each end"
-                                        : ", parting "
-                                                + lengths.contour(rules.partingMm()))));
-        facts.add(
+                                        : ", parting " + lengths.contour(rules.partingMm()))),
                 new Fact(
                         "faced to",
                         with(lengths, handle.lengths().turnedWoodMm()),
                         lengths.contour(handle.lengths().visibleWoodMm()) + " of it shows"));
-        return facts;
     }
 
     private static List<Fact> tenon(Handle handle, LengthText lengths) {
@@ -191,21 +187,20 @@ public record LatheSheet(
                         .orElse("");
         return List.of(
                 new Fact(
-                        "diameter",
+                        "size",
                         Dimension.DIAMETER
                                 + lengths.metal(d)
+                                + " × "
+                                + with(lengths, handle.tenon().lengthMm()),
+                        because),
+                new Fact(
+                        "GO / NO-GO",
+                        lengths.difference(d + half)
+                                + " / "
+                                + lengths.difference(d - half)
                                 + " "
                                 + lengths.unit(),
-                        because),
-                new Fact("long", with(lengths, handle.tenon().lengthMm()), ""),
-                new Fact(
-                        "GO",
-                        lengths.difference(d + half) + " " + lengths.unit(),
-                        "slides over"),
-                new Fact(
-                        "NO-GO",
-                        lengths.difference(d - half) + " " + lengths.unit(),
-                        "does not"));
+                        "slides over / does not"));
     }
 
     private static List<String> wholes(Figures figures, LengthText lengths) {

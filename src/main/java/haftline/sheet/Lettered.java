@@ -71,7 +71,7 @@ final class Lettered {
         return next < LETTERS.length() ? letter : LETTERS.charAt(0) + letter;
     }
 
-    /** Such as {@code  + 0.10}; nothing where nothing is added. */
+    /** Such as {@code + 0.10}; nothing where nothing is added. */
     String with(double mm) {
         if (mm == 0) {
             return "";

@@ -18,11 +18,7 @@ import java.util.Optional;
  * @param remarks its findings, gravest first
  */
 public record SheetPiece(
-        String set,
-        String batch,
-        Figures figures,
-        Optional<Speeds> speeds,
-        List<Remark> remarks) {
+        String set, String batch, Figures figures, Optional<Speeds> speeds, List<Remark> remarks) {
     /** Copies the list. */
     public SheetPiece {
         remarks = List.copyOf(remarks);

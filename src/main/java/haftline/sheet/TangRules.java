@@ -119,7 +119,8 @@ final class TangRules {
     private void barbed(BarbedTang tang) {
         double core = tang.coreDiameter().mean();
         double barb = pressed ? tang.barbDiameter().mean() : tang.barbDiameter().greatest();
-        String a = out.measure("tang between its barbs, mean of the readings", core, at(core, 0.15));
+        String a =
+                out.measure("tang between its barbs, mean of the readings", core, at(core, 0.15));
         String b = out.measure(reading("tang over its barbs"), barb, at(barb, 0.7));
         if (!pressed) {
             rule(b, barb);
@@ -222,19 +223,23 @@ final class TangRules {
         int spans =
                 Math.max(
                         1,
-                        Math.min(
-                                rules.bores().mostSteps(), 1 + (int) Math.floor(rootMm - tipMm)));
+                        Math.min(rules.bores().mostSteps(), 1 + (int) Math.floor(rootMm - tipMm)));
         for (int i = 0; i < spans; i++) {
             boolean last = i + 1 == spans;
             double need = rootMm + (tipMm - rootMm) * i / spans;
-            String share =
-                    i == 0 ? "" : " − (" + root + " − " + tip + ") × " + i + "/" + spans;
+            String share = i == 0 ? "" : " − (" + root + " − " + tip + ") × " + i + "/" + spans;
             Optional<BoreStep> step = stepFor(need);
             out.rule(
                     spans == 1
                             ? "drill for the tang"
-                            : "drill " + (i + 1) + (i == 0 ? ", the mouth" : last ? ", the tip" : ""),
-                    root + share + out.with(over) + wobble() + NEXT
+                            : "drill "
+                                    + (i + 1)
+                                    + (i == 0 ? ", the mouth" : last ? ", the tip" : ""),
+                    root
+                            + share
+                            + out.with(over)
+                            + wobble()
+                            + NEXT
                             + Lettered.chosen(last && isDrillChosen()),
                     OptionalDouble.of(need),
                     step.map(there -> lengths.drill(there.drillMm())).orElse("–"),

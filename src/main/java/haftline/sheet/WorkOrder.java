@@ -36,46 +36,44 @@ final class WorkOrder {
         steps.add(
                 "Cut the blank to "
                         + lengths.inWords(Blank.of(handle).lengthMm())
-                        + ". Mark the ferrule end, centre both ends.");
+                        + ", mark the ferrule end.");
         steps.add(
                 capped
-                        ? "Bore the ferrule end, then the butt, drill by drill as the table says."
-                        : "Bore the ferrule end, drill by drill as the table says.");
+                        ? "Bore the ferrule end, then the butt, as the table says."
+                        : "Bore the ferrule end as the table says.");
         steps.add(
-                (capped ? "Mount between cones in the two bores" : "Mount with a cone in the bore")
+                (capped ? "Mount between cones in the bores" : "Mount with a cone in the bore")
                         + (wood ? "" : ", driven by friction, no spur")
-                        + "; turn it round, slowly at first.");
+                        + "; turn it round, slow at first.");
         steps.add(
                 "Face "
                         + (capped ? "both ends" : "the ferrule end")
                         + " square to the bore: "
                         + lengths.inWords(handle.lengths().turnedWoodMm())
-                        + " from tenon to butt"
+                        + " over all"
                         + (capped ? "." : ", the waste behind it."));
         steps.add(
-                "Turn the tenon to its gauge. Undercut the shoulder a hair so that the rim closes"
-                        + " first; try the ferrule on.");
-        steps.add(
-                "Sizing cuts at the stations, ROUGH. Then join them downhill to TURN TO, large"
-                        + " diameters first.");
+                "Tenon to its gauge, shoulder undercut a hair so that the rim closes; try the"
+                        + " ferrule.");
+        steps.add("Sizing cuts to ROUGH; join them downhill to TURN TO, large diameters first.");
         steps.add(
                 "Ferrule on"
                         + (brief.rules().tenons().driven() ? ", driven dry" : ", bonded and cured")
-                        + ": blend the shoulder into it. Mask the metal.");
-        steps.add("Sand to FINISHED, the rest away. Finish as said below.");
+                        + "; mask it, blend the shoulder.");
+        steps.add("Rest away: sand to FINISHED, then finish.");
         if (!capped) {
-            steps.add("Part off at the butt, waste held and lathe slow; sand and seal its end grain.");
+            steps.add("Part off slowly at the butt, waste held; sand and seal it.");
         }
-        steps.add("Try everything together dry. Degrease metal and bores; blow the bores clean.");
+        steps.add("Try all together dry; degrease metal, clean bores.");
         steps.add(assembly());
         return List.copyOf(steps);
     }
 
     private String assembly() {
-        String cap = capped ? "Bond the cap and let it cure. " : "";
+        String cap = capped ? "Bond the cap, let it cure. " : "";
         return cap
                 + (pressed
-                        ? "Press the blade home, straight and slowly, edge covered."
-                        : "Bond the blade, point down, and leave it to cure upright.");
+                        ? "Press the blade home, edge covered."
+                        : "Bond the blade, cure it upright.");
     }
 }

@@ -81,7 +81,8 @@ public final class InstructionHtml {
     private void rules() {
         page.raw("<section>\n")
                 .element("h2", "Work out your own sizes · " + unit)
-                .raw("<table>\n<tr><th class=\"words\"></th><th class=\"words\">size and its rule</th>")
+                .raw(
+                        "<table>\n<tr><th class=\"words\"></th><th class=\"words\">size and its rule</th>")
                 .raw("<th>this batch</th><th>yours</th></tr>\n");
         for (Rule rule : sheet.rules()) {
             page.raw("<tr>")

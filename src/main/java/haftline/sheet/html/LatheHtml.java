@@ -13,7 +13,7 @@ import java.util.List;
 /** The lathe sheet for a browser; printed, it is one page. */
 public final class LatheHtml {
     /** Body text at size 1, points. */
-    private static final double BODY_PT = 11.5;
+    private static final double BODY_PT = 11;
 
     /**
      * A browser that lacks the paper's font takes one that is up to a seventh wider, and more lines
@@ -136,12 +136,6 @@ public final class LatheHtml {
 
     private void step(DrillStep step) {
         page.raw("<tr>").element("td", "words number", Integer.toString(step.number()));
-        if (step.isCentre()) {
-            page.raw("<td class=\"words\" colspan=\"6\">")
-                    .text(step.drill() + ", " + step.name())
-                    .raw("</td></tr>\n");
-            return;
-        }
         page.element("td", "main", step.drill())
                 .element("td", "words note", step.name())
                 .element("td", "main", step.lips())

@@ -63,7 +63,8 @@ final class Page {
     /** Begins a document. */
     static Page titled(String title, Field field, String printStyle) {
         Page page = new Page();
-        page.raw("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n")
+        page.raw(
+                        "<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n")
                 .raw("<meta charset=\"utf-8\" />\n")
                 .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\" />\n")
                 .raw("<title>")
@@ -73,7 +74,8 @@ final class Page {
                 .raw("@page { size: ")
                 .raw(NumberText.upTo(field.paper().widthMm(), 2) + "mm ")
                 .raw(NumberText.upTo(field.paper().heightMm(), 2) + "mm; margin: 10mm; }\n")
-                .raw("@media print { body { padding: 0; max-width: none; } .columns { display: grid; }\n")
+                .raw(
+                        "@media print { body { padding: 0; max-width: none; } .columns { display: grid; }\n")
                 .raw(printStyle)
                 .raw("}\n</style>\n</head>\n<body>\n");
         return page;

@@ -2,9 +2,9 @@ package haftline.sheet.html;
 
 import haftline.sheet.CalliperRow;
 import haftline.sheet.Fact;
+import haftline.sheet.LatheSheet;
 import haftline.sheet.Remark;
 import haftline.sheet.SheetPiece;
-import haftline.sheet.LatheSheet;
 import haftline.sheet.page.SheetFigures;
 import java.util.List;
 

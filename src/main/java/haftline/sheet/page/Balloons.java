@@ -13,9 +13,9 @@ import java.util.List;
  */
 final class Balloons {
     /** From the top of what is drawn to where the leaders bend, mm. */
-    private static final double CLEAR_MM = 2.5;
+    private static final double CLEAR_MM = 2;
 
-    private static final double BEND_MM = 4;
+    private static final double BEND_MM = 3;
     private static final double RING_MM = 2.9;
     private static final double PITCH_MM = 7;
     private static final double LETTER_MM = 2.6;
@@ -56,7 +56,8 @@ final class Balloons {
             ink.add(new Arrowhead(Layer.DIMENSION, foot, -90, ARROW_MM));
             ink.ring(Layer.TEXT, at[i], y, ring);
             String sign = balloons.get(i).sign();
-            double cap = Math.min(LETTER_MM * ring / RING_MM, 1.5 * ring / Math.max(1, width(sign)));
+            double cap =
+                    Math.min(LETTER_MM * ring / RING_MM, 1.5 * ring / Math.max(1, width(sign)));
             ink.text(at[i], y - cap / 2, cap, Anchor.MIDDLE, true, sign);
         }
     }
@@ -66,7 +67,8 @@ final class Balloons {
     }
 
     /** As near over their feet as the pitch lets them: half-way between two one-sided answers. */
-    private static double[] spread(List<Balloon> balloons, double left, double right, double pitch) {
+    private static double[] spread(
+            List<Balloon> balloons, double left, double right, double pitch) {
         int count = balloons.size();
         double[] up = new double[count];
         double[] down = new double[count];

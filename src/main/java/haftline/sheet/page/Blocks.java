@@ -8,16 +8,16 @@ import java.util.Locale;
 
 /** The plain blocks of a sheet. */
 final class Blocks {
-    /** Capitals of body text at size 1, mm: 11.5 points. */
-    static final double BODY_MM = 2.79;
+    /** Capitals of body text at size 1, mm: 11 points. */
+    static final double BODY_MM = 2.67;
 
-    private static final double HEADING_MM = 2.6;
-    private static final double FIGURE_MM = 3.3;
+    private static final double HEADING_MM = 2.4;
+    private static final double FIGURE_MM = 3.6;
 
     /** What is read once, before the lathe runs: findings, cautions, how a table is read. */
-    static final double SMALL_MM = 2.15;
+    static final double SMALL_MM = 2.05;
 
-    private static final double NOTE_MM = 2.15;
+    private static final double NOTE_MM = 2.05;
 
     /** How far under a baseline letters reach, in heights of a capital. */
     static final double DESCENT = 0.32;
@@ -33,11 +33,11 @@ final class Blocks {
     static Block heading(String text) {
         return (ink, x, top, width, k) -> {
             double cap = HEADING_MM * k;
-            double rule = top - 0.6 * k;
+            double rule = top - 0.4 * k;
             ink.wideRule(x, x + width, rule);
             String shown = Type.cut(text.toUpperCase(Locale.ROOT), width, cap);
-            ink.text(x, rule - 1.5 * k - cap, cap, Anchor.START, true, shown);
-            return 0.6 * k + 1.5 * k + cap + 1.7 * k;
+            ink.text(x, rule - 1.3 * k - cap, cap, Anchor.START, true, shown);
+            return 0.4 * k + 1.3 * k + cap + 1.4 * k;
         };
     }
 
@@ -64,13 +64,12 @@ final class Blocks {
     }
 
     /** A paragraph that hangs behind a mark: a number, a bullet or the sign of a gravity. */
-    static Block hanging(
-            String mark, boolean wide, String text, double indentMm, double sizeMm) {
+    static Block hanging(String mark, boolean wide, String text, double indentMm, double sizeMm) {
         return (ink, x, top, width, k) -> {
             double cap = sizeMm * k;
             double indent = indentMm * k;
             ink.text(x, top - cap, cap, Anchor.START, wide, mark);
-            return lines(ink, x + indent, top, width - indent, cap, text) + 0.5 * cap;
+            return lines(ink, x + indent, top, width - indent, cap, text) + 0.25 * cap;
         };
     }
 
@@ -79,7 +78,7 @@ final class Blocks {
         return (ink, x, top, width, k) -> {
             double cap = FIGURE_MM * k;
             double small = NOTE_MM * k;
-            double pad = 1.15 * k;
+            double pad = 0.95 * k;
             double label = LABEL_SHARE * width;
             double figure = Math.max(FIGURE_SHARE * width, Type.widthMm(fact.figure(), cap));
             double baseline = top - pad - cap;

@@ -11,7 +11,7 @@ import java.util.Optional;
  * together, and in each column the order is the one given.
  */
 final class Columns {
-    /** Largest and least type, 1 being body text of 11.5 points. */
+    /** Largest and least type, 1 being body text of 11 points. */
     private static final double LARGEST = 1.12;
 
     private static final double LEAST = 0.4;
@@ -19,7 +19,9 @@ final class Columns {
 
     private static final double GAP_MM = 9;
 
-    /** Between two sections, at least, at size 1; and what is added where there is room, at most. */
+    /**
+     * Between two sections, at least, at size 1; and what is added where there is room, at most.
+     */
     private static final double BETWEEN_MM = 2.4;
 
     private static final double MOST_AIR_MM = 5;
@@ -85,15 +87,22 @@ final class Columns {
     }
 
     private Optional<Fitted> fitted(double column, double height, boolean usual) {
-        int steps = (int) Math.round((LARGEST - LEAST) / STEP);
-        for (int i = 0; i <= steps; i++) {
-            double k = LARGEST - i * STEP;
+        int fits = (int) Math.round((LARGEST - LEAST) / STEP) + 1;
+        int tooLarge = -1;
+        Optional<Fitted> best = Optional.empty();
+        // Larger type never needs less room, but for a line that happens to break well.
+        while (fits - tooLarge > 1) {
+            int middle = (tooLarge + fits) / 2;
+            double k = LARGEST - middle * STEP;
             int split = split(column, height, k, usual);
             if (split > 0) {
-                return Optional.of(new Fitted(k, split));
+                best = Optional.of(new Fitted(k, split));
+                fits = middle;
+            } else {
+                tooLarge = middle;
             }
         }
-        return Optional.empty();
+        return best;
     }
 
     /** The evenest split that fits, the first section on the left; 0 where none does. */
@@ -182,8 +191,7 @@ final class Columns {
         }
         double between =
                 Math.min(
-                        free / Math.max(1, mine.size() - 1),
-                        BETWEEN_MM * fitted.k() + MOST_AIR_MM);
+                        free / Math.max(1, mine.size() - 1), BETWEEN_MM * fitted.k() + MOST_AIR_MM);
         double y = top;
         for (Section section : mine) {
             for (Block block : section.blocks()) {

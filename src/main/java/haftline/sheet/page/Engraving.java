@@ -40,8 +40,7 @@ final class Engraving {
         Engraving engraving = new Engraving();
         engraving.blade(handle);
         double ferrule = handle.brief().kit().ferrule().outside().mean() / 2;
-        engraving.turned(
-                even(handle.ferruleFaceX(), 0, SAMPLES), x -> ferrule, METAL_DEG);
+        engraving.turned(even(handle.ferruleFaceX(), 0, SAMPLES), x -> ferrule, METAL_DEG);
         engraving.wood(handle);
         handle.brief().kit().cap().ifPresent(cap -> engraving.cap(handle.buttX(), cap));
         return engraving.out;

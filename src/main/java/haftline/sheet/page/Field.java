@@ -1,12 +1,12 @@
 package haftline.sheet.page;
 
+import haftline.drawing.Drawing;
 import haftline.write.pdf.Orientation;
 import haftline.write.pdf.Paper;
-import haftline.write.pdf.PdfOptions;
-import java.util.List;
-import haftline.drawing.Drawing;
 import haftline.write.pdf.PdfFile;
+import haftline.write.pdf.PdfOptions;
 import haftline.write.pdf.PdfWriter;
+import java.util.List;
 
 /**
  * The part of an upright paper that a page fills: what margin and check bars leave.

@@ -12,8 +12,8 @@ import java.util.Locale;
 /** The head of a sheet: what it is, whose, and a picture of the finished piece. */
 final class Header {
     private static final double PICTURE_SHARE = 0.46;
-    private static final double PICTURE_HIGH_MM = 24;
-    private static final double NAME_MM = 7.2;
+    private static final double PICTURE_HIGH_MM = 19;
+    private static final double NAME_MM = 6.6;
     private static final double LONG_NAME_MM = 4.6;
     private static final double KIND_MM = 2.3;
     private static final double LINE_MM = 2.5;
@@ -29,11 +29,11 @@ final class Header {
         double pictureWidth = PICTURE_SHARE * width;
         double room = width - pictureWidth - GAP_MM;
         ink.wideRule(0, width, top);
-        double y = top - 3 - KIND_MM;
+        double y = top - 2.4 - KIND_MM;
         ink.text(0, y, KIND_MM, Anchor.START, true, kind.toUpperCase(Locale.ROOT));
         boolean fits = Type.widthMm(piece.name(), NAME_MM) <= room;
         double cap = fits ? NAME_MM : LONG_NAME_MM;
-        y -= 3;
+        y -= 2.4;
         List<String> names = Type.wrapped(piece.name(), room, cap);
         for (String line : names.subList(0, Math.min(MOST_LINES, names.size()))) {
             y -= cap;
@@ -53,7 +53,7 @@ final class Header {
             y -= 0.8 * LINE_MM;
         }
         double picture = picture(ink, piece, width - pictureWidth, pictureWidth, top - 3);
-        double foot = Math.min(y, picture) - 1.5;
+        double foot = Math.min(y, picture) - 0.8;
         ink.rule(0, width, foot);
         return top - foot;
     }
@@ -63,7 +63,8 @@ final class Header {
         List<Element> elements = Engraving.of(piece.handle());
         Bounds bounds = Bounds.union(elements.stream().map(Element::bounds).toList());
         double scale =
-                Math.min(1, Math.min(width / bounds.widthMm(), PICTURE_HIGH_MM / bounds.heightMm()));
+                Math.min(
+                        1, Math.min(width / bounds.widthMm(), PICTURE_HIGH_MM / bounds.heightMm()));
         double high = scale * bounds.heightMm();
         Placing placing =
                 new Placing(
@@ -72,7 +73,8 @@ final class Header {
                         top - scale * bounds.maxYMm());
         elements.forEach(element -> ink.add(placing.of(element)));
         double note = top - high - 1 - NOTE_MM;
-        ink.text(left + width, note, NOTE_MM, Anchor.END, false, "blade drawn from its sizes alone");
+        ink.text(
+                left + width, note, NOTE_MM, Anchor.END, false, "blade drawn from its sizes alone");
         return note - 0.5 * NOTE_MM;
     }
 }

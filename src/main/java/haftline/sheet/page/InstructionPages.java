@@ -19,7 +19,7 @@ import java.util.List;
 
 /** The instruction sheet: measure and work out on one page, make on the other. */
 public final class InstructionPages {
-    /** Smaller type than this, body text of 9 points, is worth a smaller drawing. */
+    /** Smaller type than this, body text of 8.8 points, is worth a smaller drawing. */
     private static final double COMFORTABLE = 0.8;
 
     private static final double BELOW_FIGURE_MM = 3;
@@ -64,8 +64,7 @@ public final class InstructionPages {
         sections.add(
                 new Section(
                         Side.LEFT,
-                        List.of(
-                                Blocks.heading("Measure your own parts · " + unit), measures())));
+                        List.of(Blocks.heading("Measure your own parts · " + unit), measures())));
         String heading = "Work out your own sizes · " + unit;
         List<Rule> rules = sheet.rules();
         // A long table is split, so that its end may stand under the other.
@@ -135,11 +134,9 @@ public final class InstructionPages {
                                         shape())),
                         new Section(
                                 Side.RIGHT,
-                                LathePage.bulleted(
-                                        "What you need", sheet.tools(), Blocks.BODY_MM)),
+                                LathePage.bulleted("What you need", sheet.tools(), Blocks.BODY_MM)),
                         new Section(
-                                Side.RIGHT,
-                                LathePage.numbered("How it is made", sheet.steps())));
+                                Side.RIGHT, LathePage.numbered("How it is made", sheet.steps())));
         new Columns(sections).set(ink, 0, top, width, top - FOOT_MM);
         foot(ink, 2);
         return page(ink, 2);

@@ -31,7 +31,7 @@ public final class LathePage {
      */
     public static final int SECTIONS = 9;
 
-    /** Smaller type than this, body text of 9 points, is worth a smaller drawing. */
+    /** Smaller type than this, body text of 8.8 points, is worth a smaller drawing. */
     private static final double COMFORTABLE = 0.8;
 
     private static final double BELOW_FIGURE_MM = 3;
@@ -65,7 +65,7 @@ public final class LathePage {
     /**
      * How the page is set.
      *
-     * @param size size of the type, 1 for body text of 11.5 points
+     * @param size size of the type, 1 for body text of 11 points
      * @param left for each of {@link #SECTIONS} whether it stands in the left column
      * @param reduction how many times the section is drawn smaller than it is
      */
@@ -159,9 +159,7 @@ public final class LathePage {
                             LatheSheet.NOT_TO_BE_MADE);
                     return cap + 3;
                 });
-        sheet.piece().stops().stream()
-                .limit(4)
-                .forEach(stop -> inside.add(Remarks.block(stop)));
+        sheet.piece().stops().stream().limit(4).forEach(stop -> inside.add(Remarks.block(stop)));
         double height = Blocks.framed(inside).set(ink, 0, top - 1, width, 0.9);
         return height + 2;
     }
@@ -177,7 +175,9 @@ public final class LathePage {
         sections.add(
                 new Section(
                         Side.LEFT,
-                        List.of(heading("Callipers · " + unit + " from the shoulder"), callipers())));
+                        List.of(
+                                heading("Callipers · " + unit + " from the shoulder"),
+                                callipers())));
         sections.add(new Section(Side.RIGHT, numbered("Order of work", sheet.steps())));
         List<Block> fit = new ArrayList<>(facts("Fit and finish", sheet.fit()));
         fit.add(Blocks.gap(1.2));
@@ -215,7 +215,8 @@ public final class LathePage {
         blocks.add(heading(title));
         blocks.add(Blocks.gap(0.9));
         for (int i = 0; i < steps.size(); i++) {
-            blocks.add(Blocks.hanging(Integer.toString(i + 1), true, steps.get(i), 7, Blocks.BODY_MM));
+            blocks.add(
+                    Blocks.hanging(Integer.toString(i + 1), true, steps.get(i), 7, Blocks.BODY_MM));
         }
         return blocks;
     }
@@ -251,19 +252,15 @@ public final class LathePage {
             rows.add(Row.titled(end.title()));
             for (DrillStep step : end.steps()) {
                 rows.add(
-                        step.isCentre()
-                                ? Row.spanning(
+                        Row.of(
+                                List.of(
                                         Integer.toString(step.number()),
-                                        step.drill() + ", " + step.name())
-                                : Row.of(
-                                        List.of(
-                                                Integer.toString(step.number()),
-                                                step.drill(),
-                                                step.name(),
-                                                step.lips(),
-                                                step.point(),
-                                                step.depth(),
-                                                step.speed())));
+                                        step.drill(),
+                                        step.name(),
+                                        step.lips(),
+                                        step.point(),
+                                        step.depth(),
+                                        step.speed())));
             }
         }
         return new Table(columns, rows);
@@ -351,7 +348,8 @@ public final class LathePage {
 
         static Block block(Remark remark) {
             String remedy = remark.remedy().map(text -> " → " + text).orElse("");
-            return Blocks.hanging(remark.mark(), false, remark.message() + "." + remedy, 4, Blocks.SMALL_MM);
+            return Blocks.hanging(
+                    remark.mark(), false, remark.message() + "." + remedy, 4, Blocks.SMALL_MM);
         }
     }
 }

@@ -70,8 +70,7 @@ final class LetterFigure {
         List<Lettered> along = new ArrayList<>();
         letters.stream().filter(letter -> !letter.spot().isAcross()).forEach(along::add);
         along.sort(
-                Comparator.comparingDouble(
-                        letter -> letter.spot().toX() - letter.spot().fromX()));
+                Comparator.comparingDouble(letter -> letter.spot().toX() - letter.spot().fromX()));
         DimensionRows rows = DimensionRows.below(STYLE, firstY);
         List<List<Spot>> taken = new ArrayList<>();
         for (Lettered letter : along) {

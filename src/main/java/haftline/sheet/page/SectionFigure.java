@@ -7,8 +7,10 @@ import haftline.drawing.DimensionRows;
 import haftline.drawing.DimensionStyle;
 import haftline.drawing.Element;
 import haftline.drawing.Group;
+import haftline.drawing.Layer;
 import haftline.drawing.Placing;
 import haftline.drawing.SectionView;
+import haftline.drawing.Text;
 import haftline.drawing.Vertex;
 import haftline.figures.Figures;
 import haftline.figures.Station;
@@ -30,7 +32,7 @@ final class SectionFigure {
     /** Full size, and the reductions of ISO 5455. */
     private static final int[] REDUCTIONS = {1, 2, 5, 10};
 
-    private static final DimensionStyle STYLE = new DimensionStyle(2.7, 2.4, 1, 1.2, 0.8, 6.2);
+    private static final DimensionStyle STYLE = new DimensionStyle(2.6, 2.4, 1, 1.2, 0.7, 5.2);
 
     /** More drills than these make rows that nobody reads: the table has them all. */
     private static final int MOST_BORE_ROWS = 2;
@@ -92,8 +94,7 @@ final class SectionFigure {
         for (Station station : Stations.of(handle)) {
             Vertex at = new Vertex(station.x(), station.diameterMm() / 2);
             balloons.add(
-                    new Balloons.Balloon(
-                            Integer.toString(balloons.size() + 1), placing.of(at)));
+                    new Balloons.Balloon(Integer.toString(balloons.size() + 1), placing.of(at)));
         }
         double note = Type.widthMm(scaleNote(), NOTE_MM) + 4;
         boolean crowded = balloons.get(0).at().xMm() < x + note + SIDE_MM;
@@ -139,7 +140,21 @@ final class SectionFigure {
         Vertex tenonEnd = placing.of(at(handle.tenonEndX(), -handle.tenon().diameterMm() / 2));
         Vertex shoulder = placing.of(at(0, -handle.outline().rAfter(0)));
         Vertex end = placing.of(at(handle.buttX(), -butt));
-        rows.add(row, tenonEnd, shoulder, lengths.contour(handle.tenon().lengthMm()));
+        String tenon = lengths.contour(handle.tenon().lengthMm());
+        rows.add(row, tenonEnd, shoulder, tenon);
+        // A figure that does not go between its arrows would stand in its neighbour's way.
+        boolean tight =
+                shoulder.xMm() - tenonEnd.xMm()
+                        < new Text(
+                                                Layer.TEXT,
+                                                shoulder,
+                                                STYLE.textHeightMm(),
+                                                Anchor.START,
+                                                0,
+                                                tenon)
+                                        .estimatedWidthMm()
+                                + 2 * STYLE.textGapMm();
+        row += tight ? 1 : 0;
         rows.add(row, shoulder, end, lengths.contour(handle.buttX()));
         double front = handle.brief().kit().ferrule().outside().mean() / 2;
         double overall = handle.lengths().overallMm();

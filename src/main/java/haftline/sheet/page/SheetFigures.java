@@ -29,8 +29,7 @@ public final class SheetFigures {
         double scale =
                 Math.min(1, Math.min(widthMm / bounds.widthMm(), heightMm / bounds.heightMm()));
         Placing placing = new Placing(scale, 0, 0);
-        return drawing(
-                piece.name() + ", finished", elements.stream().map(placing::of).toList());
+        return drawing(piece.name() + ", finished", elements.stream().map(placing::of).toList());
     }
 
     /**
@@ -42,8 +41,7 @@ public final class SheetFigures {
      * @param reduction how many times smaller it is drawn at least, 1 for full size
      * @return the drawing
      */
-    public static Drawing section(
-            SheetPiece piece, Units units, double widthMm, int reduction) {
+    public static Drawing section(SheetPiece piece, Units units, double widthMm, int reduction) {
         Ink ink = new Ink();
         new SectionFigure(piece.figures(), new LengthText(units), widthMm, reduction)
                 .set(ink, 0, 0, widthMm);

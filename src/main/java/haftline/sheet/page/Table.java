@@ -9,8 +9,8 @@ import java.util.List;
  * what is left and wraps.
  */
 final class Table implements Block {
-    private static final double HEAD_MM = 2.1;
-    private static final double WORDS_MM = 2.45;
+    private static final double HEAD_MM = 2;
+    private static final double WORDS_MM = 2.3;
     private static final double GAP_MM = 2.6;
     private static final double LEAST_WORDS_MM = 12;
 
@@ -38,7 +38,7 @@ final class Table implements Block {
             return switch (this) {
                 case WORDS -> WORDS_MM;
                 case FIGURE -> 3.1;
-                case MAIN -> 3.9;
+                case MAIN -> 4.0;
                 case NUMBER -> 2.6;
                 case LETTER -> 3.1;
                 case BOX -> 3.6;
@@ -57,18 +57,14 @@ final class Table implements Block {
     /** A column: what stands over it, in one line or two, and how it is set. */
     record Column(String head, String under, Kind kind) {}
 
-    /** A row: its cells, or a title over the rows that follow, or words after a number. */
-    record Row(List<String> cells, String number, String title) {
+    /** A row: its cells, or a title over the rows that follow. */
+    record Row(List<String> cells, String title) {
         static Row of(List<String> cells) {
-            return new Row(List.copyOf(cells), "", "");
+            return new Row(List.copyOf(cells), "");
         }
 
         static Row titled(String title) {
-            return new Row(List.of(), "", title);
-        }
-
-        static Row spanning(String number, String words) {
-            return new Row(List.of(), number, words);
+            return new Row(List.of(), title);
         }
     }
 
@@ -172,27 +168,21 @@ final class Table implements Block {
     }
 
     private double title(Ink ink, double x, double top, double width, double k, Row row) {
-        boolean spanning = !row.number().isEmpty();
         double cap = WORDS_MM * k;
-        double left = x;
-        double baseline = top - (spanning ? 1.1 : 2.0) * k - cap;
-        if (spanning) {
-            ink.text(x, baseline, Kind.NUMBER.capMm() * k, Anchor.START, false, row.number());
-            left += Type.widthMm("00", Kind.NUMBER.capMm() * k) + GAP_MM * k;
-        }
+        double baseline = top - 1.4 * k - cap;
         double low = baseline;
-        for (String line : Type.wrapped(row.title(), x + width - left, cap)) {
-            ink.text(left, baseline, cap, Anchor.START, !spanning, line);
+        for (String line : Type.wrapped(row.title(), width, cap)) {
+            ink.text(x, baseline, cap, Anchor.START, true, line);
             low = baseline;
             baseline -= Type.LEADING * cap;
         }
-        return low - Blocks.DESCENT * cap - 0.6 * k;
+        return low - Blocks.DESCENT * cap - 0.5 * k;
     }
 
     private double row(Ink ink, double x, double top, double[] widths, double k, Row row) {
         double main =
                 columns.stream().mapToDouble(column -> column.kind().capMm()).max().orElse(1) * k;
-        double baseline = top - 1.2 * k - main;
+        double baseline = top - 0.95 * k - main;
         double low = baseline;
         double at = x;
         for (int i = 0; i < widths.length; i++) {
@@ -214,7 +204,7 @@ final class Table implements Block {
             }
             at += widths[i];
         }
-        double foot = low - Blocks.DESCENT * main - 0.5 * k;
+        double foot = Math.min(baseline - 1.15 * k, low - Blocks.DESCENT * WORDS_MM * k - 0.5 * k);
         int box = box();
         if (box >= 0) {
             foot = Math.min(foot, top - BOX_HIGH_MM * k);

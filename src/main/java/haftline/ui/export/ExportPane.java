@@ -34,7 +34,9 @@ public final class ExportPane extends VBox {
                     "csv", "CSV: calliper tables",
                     "pdf", "PDF: for printing at full size",
                     "stl", "STL: solids",
-                    "sheet", "Sheets to stand at the lathe with",
+                    "sheet", "Lathe sheets: PDF to print, HTML for a screen",
+                    "instructions", "Instruction sheets for who buys the kit",
+                    "care", "Care cards for who buys the piece",
                     "png", "PNG: pictures");
 
     private final ExportModel model;
