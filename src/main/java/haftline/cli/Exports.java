@@ -101,7 +101,14 @@ final class Exports {
                             "-section.pdf",
                             ".stl",
                             "-stations.csv",
-                            ".png")) {
+                            ".png",
+                            "-lathe.pdf",
+                            "-lathe.html",
+                            "-instructions.pdf",
+                            "-instructions.html",
+                            "-care.pdf",
+                            "-care.html",
+                            "-care.txt")) {
                 Path file = folder.resolve(name + ending);
                 if (Files.exists(file)) {
                     old.add(file);

@@ -81,6 +81,10 @@ final class Sheets {
             pdf(name + "-lathe", piece.name() + ", lathe sheet", LathePage.pages(sheet, field));
             text(name + "-lathe.html", LatheHtml.of(sheet, field));
         }
+        // What is not to be made has no buyer to instruct.
+        if (!piece.stops().isEmpty()) {
+            return;
+        }
         if (formats.contains(Format.INSTRUCTIONS)) {
             InstructionSheet sheet = InstructionSheet.of(piece, units);
             pdf(

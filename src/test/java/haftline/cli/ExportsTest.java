@@ -101,7 +101,7 @@ class ExportsTest {
     @Test
     void files_areTheSameFromRunToRunAndUnderAnyLocale() {
         Map<String, String> usual = demo();
-        assertThat(usual).hasSize(39);
+        assertThat(usual).hasSize(67);
         for (String tag : InLocale.TAGS) {
             assertThat(InLocale.get(tag, ExportsTest::demo)).as(tag).isEqualTo(usual);
         }

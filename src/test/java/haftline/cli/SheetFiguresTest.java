@@ -8,6 +8,7 @@ import haftline.measure.Units;
 import haftline.sheet.page.Field;
 import haftline.write.OutputFile;
 import haftline.write.pdf.Paper;
+import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -23,7 +24,9 @@ import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.PDFTextStripperByArea;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -154,12 +157,8 @@ class SheetFiguresTest {
         if (file.name().endsWith(".pdf")) {
             try (PDDocument document = Loader.loadPDF(file.content())) {
                 assertThat(document.getNumberOfPages()).isEqualTo(1);
-                // As written, where a paragraph stays together, and line by line across the page,
-                // where a row of a table does.
-                PDFTextStripper stripper = new PDFTextStripper();
-                String written = stripper.getText(document);
-                stripper.setSortByPosition(true);
-                return (written + " " + stripper.getText(document)).replaceAll("\\s+", " ");
+                String all = new PDFTextStripper().getText(document) + columns(document.getPage(0));
+                return all.replaceAll("\\s+", " ");
             }
         }
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
@@ -173,5 +172,17 @@ class SheetFiguresTest {
                         .getDocumentElement()
                         .getTextContent();
         return text.replaceAll("\\s+", " ");
+    }
+
+    /** Line by line the left half of the page and the right one, so that no row is torn. */
+    private static String columns(PDPage page) throws IOException {
+        float width = page.getMediaBox().getWidth();
+        float height = page.getMediaBox().getHeight();
+        PDFTextStripperByArea stripper = new PDFTextStripperByArea();
+        stripper.setSortByPosition(true);
+        stripper.addRegion("left", new Rectangle2D.Float(0, 0, width / 2, height));
+        stripper.addRegion("right", new Rectangle2D.Float(width / 2, 0, width / 2, height));
+        stripper.extractRegions(page);
+        return stripper.getTextForRegion("left") + stripper.getTextForRegion("right");
     }
 }
