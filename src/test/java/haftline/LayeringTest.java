@@ -34,6 +34,7 @@ class LayeringTest {
                     "template",
                     "drawing",
                     "write",
+                    "sheet",
                     "store",
                     "edit",
                     "cli",

@@ -4,9 +4,11 @@ import haftline.curve.ArcFit;
 import haftline.curve.Outline;
 import haftline.drawing.Drawing;
 import haftline.set.FileSettings;
+import haftline.sheet.page.Field;
 import haftline.write.PlannedFile;
 import haftline.write.dxf.DxfProfile;
 import haftline.write.dxf.DxfWriter;
+import haftline.write.pdf.Paper;
 import haftline.write.pdf.PdfOptions;
 import haftline.write.pdf.PdfWriter;
 import haftline.write.svg.SvgOptions;
@@ -34,6 +36,12 @@ final class DrawingFiles {
 
     PdfOptions paper() {
         return PdfOptions.of(settings);
+    }
+
+    /** What a lathe sheet fills; its type is set for A4 and Letter, on A3 it keeps A4's place. */
+    Field field() {
+        Paper paper = paper().paper();
+        return new Field(paper == Paper.A3 ? Paper.A4 : paper);
     }
 
     DxfWriter dxfWriter() {

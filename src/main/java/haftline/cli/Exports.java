@@ -32,6 +32,7 @@ final class Exports {
     private final List<String> undrawn = new ArrayList<>();
     private final ExaminedSet set;
     private final Wanted wanted;
+    private final Units units;
     private final DrawingFiles writers;
     private final String templateName;
     private final Supplier<Templates.Sheets> sheets;
@@ -39,8 +40,13 @@ final class Exports {
     private final Supplier<List<OutputFile>> made = new Once<>(this::make);
 
     private Exports(
-            ExaminedSet set, Workshop workshop, Wanted wanted, Supplier<Templates.Sheets> sheets) {
+            ExaminedSet set,
+            Workshop workshop,
+            Wanted wanted,
+            Units units,
+            Supplier<Templates.Sheets> sheets) {
         this.set = set;
+        this.units = units;
         this.wanted = wanted;
         this.writers = new DrawingFiles(workshop.files());
         this.templateName =
@@ -54,13 +60,18 @@ final class Exports {
     /** All files of a set that are wanted, for a workshop. */
     static Exports of(ExaminedSet set, Workshop workshop, Wanted wanted, Units units) {
         TemplateSettings settings = wanted.over(workshop.templates());
-        return of(set, workshop, wanted, new Once<>(() -> Templates.of(set, settings, units)));
+        return of(
+                set, workshop, wanted, units, new Once<>(() -> Templates.of(set, settings, units)));
     }
 
     /** The same, the templates laid out elsewhere. */
     static Exports of(
-            ExaminedSet set, Workshop workshop, Wanted wanted, Supplier<Templates.Sheets> sheets) {
-        Exports exports = new Exports(set, workshop, wanted, sheets);
+            ExaminedSet set,
+            Workshop workshop,
+            Wanted wanted,
+            Units units,
+            Supplier<Templates.Sheets> sheets) {
+        Exports exports = new Exports(set, workshop, wanted, units, sheets);
         List<String> names =
                 FileName.unique(set.pieces().stream().map(ExaminedPiece::name).toList());
         for (int i = 0; i < names.size(); i++) {
@@ -78,7 +89,8 @@ final class Exports {
                 .ifPresentOrElse(
                         figures ->
                                 pieces.add(
-                                        PieceFiles.of(set, piece, figures, name, wanted, writers)),
+                                        PieceFiles.of(
+                                                set, piece, figures, name, wanted, writers, units)),
                         () -> undrawn.add(name));
     }
 
@@ -175,7 +187,14 @@ final class Exports {
                                 "-section.pdf",
                                 ".stl",
                                 "-stations.csv",
-                                ".png"));
+                                ".png",
+                                "-lathe.pdf",
+                                "-lathe.html",
+                                "-instructions.pdf",
+                                "-instructions.html",
+                                "-care.pdf",
+                                "-care.html",
+                                "-care.txt"));
         for (DxfProfile profile : DxfProfile.values()) {
             endings.add("-section" + profile.suffix() + ".dxf");
             endings.add("-profile" + profile.suffix() + ".dxf");

@@ -1,6 +1,7 @@
 package haftline.cli;
 
 import haftline.findings.Gravity;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.Family;

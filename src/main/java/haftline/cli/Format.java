@@ -15,7 +15,11 @@ enum Format {
     /** The calliper table. */
     CSV,
     /** Pictures of the finished pieces and of the set. */
-    PNG;
+    PNG,
+    /** Papers to read on a screen. */
+    HTML,
+    /** Plain text to paste elsewhere. */
+    TXT;
 
     /** As it is typed after {@code --only} and as its files end. */
     String id() {

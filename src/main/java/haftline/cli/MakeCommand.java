@@ -33,8 +33,8 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
             converter = Only.Option.class,
             description = {
                 "What to make, with commas between; everything by default.",
-                "Kinds of file: svg, dxf, pdf, stl, csv, png.",
-                "Parts of the work: drawings, tables, solids, pictures, gauges (profile-gauge, slots,"
+                "Kinds of file: svg, dxf, pdf, stl, csv, png, html, txt.",
+                "Parts of the work: drawings, tables, solids, pictures, sheet, instructions, care, gauges (profile-gauge, slots,"
                         + " story-rod), copying, templates (gauges and copying).",
                 "A part comes in the kinds that are named with it, or in all."
             })

@@ -67,7 +67,7 @@ public final class Making {
                     wanted.add(format);
                 }
             }
-            return Exports.of(set, workshop, Wanted.of(wanted), sheets);
+            return Exports.of(set, workshop, Wanted.of(wanted), Units.MM, sheets);
         }
     }
 

@@ -14,6 +14,12 @@ enum Part {
     SOLIDS("solids", EnumSet.of(Format.STL)),
     /** Pictures of the pieces and of the set. */
     PICTURES("pictures", EnumSet.of(Format.PNG)),
+    /** Lathe sheets. */
+    SHEET("sheet", EnumSet.of(Format.PDF, Format.HTML)),
+    /** Instruction sheets for who buys the kit. */
+    INSTRUCTIONS("instructions", EnumSet.of(Format.PDF, Format.HTML)),
+    /** Care cards for who buys the finished piece. */
+    CARE("care", EnumSet.of(Format.PDF, Format.HTML, Format.TXT)),
     /** Negative half-profiles. */
     PROFILE_GAUGE("profile-gauge", EnumSet.of(Format.SVG, Format.DXF, Format.PDF)),
     /** Sizing slots. */

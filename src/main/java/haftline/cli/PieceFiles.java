@@ -6,6 +6,7 @@ import haftline.drawing.ProfileDrawing;
 import haftline.drawing.SectionDrawing;
 import haftline.drawing.TitleBlock;
 import haftline.figures.Figures;
+import haftline.measure.Units;
 import haftline.write.PlannedFile;
 import haftline.write.png.HandlePictures;
 import haftline.write.stl.MeshResult;
@@ -50,7 +51,8 @@ final class PieceFiles {
             Figures figures,
             String name,
             Wanted wanted,
-            DrawingFiles writers) {
+            DrawingFiles writers,
+            Units units) {
         PieceFiles files = new PieceFiles(wanted, writers, name, piece, figures);
         files.addDrawings(DrawingWords.of(set, piece, figures));
         if (wanted.has(Part.TABLES, Format.CSV)) {
@@ -66,6 +68,7 @@ final class PieceFiles {
             files.addSolid();
             files.addPicture();
         }
+        Sheets.addTo(files.group, name, set, piece, wanted, units, writers.field());
         return files.group;
     }
 

@@ -3,6 +3,7 @@ package haftline.cli;
 import haftline.figures.Figures;
 import haftline.figures.Speeds;
 import haftline.handle.Brief;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.stock.Caution;

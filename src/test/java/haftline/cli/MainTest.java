@@ -80,7 +80,7 @@ class MainTest {
                 Arguments.of(List.of("check", Run.DEMO, "--units", "furlong"), "expected mm or in"),
                 Arguments.of(List.of("check", Run.DEMO, "--units"), "--units"),
                 Arguments.of(
-                        List.of("make", Run.DEMO, "--only", "svg,sheet"),
+                        List.of("make", Run.DEMO, "--only", "svg,paper"),
                         "svg, dxf, pdf, stl, csv, png"),
                 Arguments.of(List.of("make", Run.DEMO, "--only", "svk"), "did you mean svg?"),
                 Arguments.of(
@@ -299,7 +299,8 @@ class MainTest {
                     .allSatisfy(
                             name ->
                                     assertThat(name)
-                                            .matches("[\\p{L}\\p{N}-]+\\.(svg|dxf|pdf|stl|csv|png)")
+                                            .matches(
+                                                    "[\\p{L}\\p{N}-]+\\.(svg|dxf|pdf|stl|csv|png|html|txt)")
                                             .hasSizeLessThan(150))
                     .contains("escape-section.svg", "piece-con-section.svg");
         }

@@ -37,7 +37,8 @@ public final class ExportPane extends VBox {
                     "csv", "CSV: calliper tables",
                     "pdf", "PDF: for printing at full size",
                     "stl", "STL: solids",
-                    "sheet", "Sheets to stand at the lathe with",
+                    "html", "HTML: sheets for a screen",
+                    "txt", "Text: care cards",
                     "png", "PNG: pictures");
 
     private static final double FORM_WIDTH = 400;
