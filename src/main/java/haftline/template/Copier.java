@@ -27,16 +27,6 @@ public record Copier(double noseMm, double followerMm, double steepestDeg, doubl
     }
 
     /**
-     * The copier of the maker's rules, cutter and follower on one slide.
-     *
-     * @param rules the rules
-     * @return the copier
-     */
-    public static Copier of(Rules.Copying rules) {
-        return new Copier(rules.noseMm(), rules.followerMm(), rules.steepestDeg(), 1);
-    }
-
-    /**
      * The copier of the maker's rules and workshop. Where the workshop knows the cutter's angle,
      * the lesser of the rules' slope and of what the cutter's flank clears is the limit.
      *
