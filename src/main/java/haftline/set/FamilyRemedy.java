@@ -65,11 +65,15 @@ final class FamilyRemedy {
             if (tried.isEmpty()) {
                 return atACost;
             }
-            Family.Entry entry =
+            Optional<Family.Entry> there =
                     family.with(stray.piece(), tried.get())
                             .row(stray.trait())
-                            .flatMap(row -> row.entry(stray.piece()))
-                            .orElseThrow();
+                            .flatMap(row -> row.entry(stray.piece()));
+            if (there.isEmpty()) {
+                // It lost the trait altogether, as a waist goes where the shoulder is narrower.
+                return atACost;
+            }
+            Family.Entry entry = there.get();
             boolean passed = way < 0 ? entry.value() < entry.low() : entry.value() > entry.high();
             if (entry.likeness() != Family.Likeness.APART) {
                 Optional<Finding> cost = cost(tried.get());

@@ -177,6 +177,10 @@ public record StillServes(Kind kind, Cause cause, double offMm, double atX, doub
         Outline old = moved == 0 ? cut.body() : cut.body().shifted(moved);
         double from = Math.max(old.startX(), 0);
         double to = Math.min(cut.seatX() + moved, now.seatX());
+        if (to <= from) {
+            // Moved so far that the gauge does not lie along the work at all.
+            return end(kind, cut.seatX() + moved, now.seatX(), toleranceMm);
+        }
         OutlineDeviation off = OutlineDeviation.between(old, now.body(), from, to);
         return new StillServes(kind, Cause.OUTLINE, Math.abs(off.mm()), off.atX(), toleranceMm);
     }

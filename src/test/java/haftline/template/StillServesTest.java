@@ -150,4 +150,30 @@ class StillServesTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("tolerance");
     }
+
+    /** Whatever is compared, there is an answer, and the same piece serves itself. */
+    @Test
+    void randomHandles_areAllJudged() {
+        haftline.handle.RandomHandles random = haftline.handle.RandomHandles.reckless(11);
+        Workpiece before = null;
+        for (int i = 0; i < 150; i++) {
+            Workpiece work = Workpiece.of(random.next(), "B1", false);
+            Workpiece other = before == null ? work : before;
+            List<StillServes> judged = StillServes.of(other, work, GaugeRules.COMMON_PRACTICE, 0.2);
+            assertThat(judged).as("seed 11 case %d", i).hasSize(5);
+            assertThat(judged).allSatisfy(each -> assertThat(each.why(Units.INCH)).isNotBlank());
+            assertThat(StillServes.of(work, work, GaugeRules.COMMON_PRACTICE, 0.2))
+                    .as("seed 11 case %d", i)
+                    .allMatch(StillServes::serves);
+            before = work;
+        }
+    }
+
+    @Test
+    void aFerruleLongerThanTheWoodWas_leavesNothingToCompare() {
+        StillServes gauge =
+                judged(StillServes.Kind.PROFILE_GAUGE, taper(14, 22, 80, FERRULE + 85, 11.8));
+        assertThat(gauge.serves()).isFalse();
+        assertThat(gauge.offMm()).isCloseTo(85, within(1e-9));
+    }
 }
