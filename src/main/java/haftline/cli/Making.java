@@ -3,6 +3,7 @@ package haftline.cli;
 import haftline.drawing.Drawing;
 import haftline.drawing.SectionDrawing;
 import haftline.measure.Units;
+import haftline.set.Workshop;
 import haftline.stock.CatalogueException;
 import haftline.store.LoadedSet;
 import haftline.write.PlannedFile;
@@ -29,11 +30,13 @@ public final class Making {
     /** The files of a set: those of its pieces are known at once, its templates are laid out. */
     public static final class Plan {
         private final ExaminedSet set;
-        private final Exports.Once<Templates.Sheets> sheets;
+        private final Workshop workshop;
+        private final Once<Templates.Sheets> sheets;
 
-        private Plan(ExaminedSet set) {
+        private Plan(ExaminedSet set, Workshop workshop) {
             this.set = set;
-            sheets = new Exports.Once<>(() -> Templates.of(set, Units.MM));
+            this.workshop = workshop;
+            sheets = new Once<>(() -> Templates.of(set, workshop.templates(), Units.MM));
         }
 
         /**
@@ -64,7 +67,7 @@ public final class Making {
                     wanted.add(format);
                 }
             }
-            return Exports.of(set, wanted, sheets);
+            return Exports.of(set, workshop, Wanted.of(wanted), sheets);
         }
     }
 
@@ -76,7 +79,7 @@ public final class Making {
      * @throws CatalogueException where a catalogue that is needed for them has errors
      */
     public static Plan plan(LoadedSet loaded) throws CatalogueException {
-        return new Plan(Examination.of(loaded, Units.MM));
+        return new Plan(Examination.of(loaded, Units.MM), loaded.set().workshop());
     }
 
     /**

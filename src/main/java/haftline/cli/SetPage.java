@@ -54,6 +54,7 @@ final class SetPage {
             PiecePage.write(paper, units, set.batch(), piece);
         }
         summary(set);
+        set.family().ifPresent(family -> FamilyPage.write(paper, lengths, family));
         paper.blank();
         mind(set);
     }

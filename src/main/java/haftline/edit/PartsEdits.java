@@ -233,6 +233,7 @@ public final class PartsEdits {
                                     new PartsList(parts.name(), parts.note(), batches),
                                     set.batch(),
                                     set.rules(),
+                                    set.workshop(),
                                     set.rack(),
                                     set.stock(),
                                     set.adhesive(),

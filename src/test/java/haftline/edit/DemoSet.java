@@ -18,7 +18,8 @@ public final class DemoSet {
                     "profiles/shapes/waisted.yaml",
                     "profiles/shapes/waisted-chamfered.yaml",
                     "shared/parts/tidewater.yaml",
-                    "shared/rules.yaml");
+                    "shared/rules.yaml",
+                    "shared/workshop-tidewater.yaml");
 
     private DemoSet() {}
 
@@ -38,6 +39,10 @@ public final class DemoSet {
                 Files.createDirectories(to.getParent());
                 Files.copy(Path.of(file), to);
             }
+            // Not the common one, so that a test can tell whether it went along.
+            Path workshop = folder.resolve("shared/workshop-tidewater.yaml");
+            String text = Files.readString(workshop);
+            Files.writeString(workshop, text + "\ntemplates: {tool: laser}\n");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
