@@ -20,12 +20,20 @@ final class AngleCard extends VBox {
 
     private final BoardModel model;
     private final Runnable closed;
+    private final Runnable said;
     private final Label title = new Label();
     private final TextField field = new TextField();
     private final Label range = new Label();
 
-    AngleCard(BoardModel model, Runnable closed) {
+    /**
+     * A card, not shown yet.
+     *
+     * @param closed told when it is closed
+     * @param said told when it has said why a slope is refused, so that nobody else need
+     */
+    AngleCard(BoardModel model, Runnable closed, Runnable said) {
         this.model = model;
+        this.said = said;
         this.closed = closed;
         getStyleClass().add("angle-card");
         setManaged(false);
@@ -66,7 +74,7 @@ final class AngleCard extends VBox {
      * @param y px from the top
      */
     void ask(double x, double y, double width, double height) {
-        NodeSlope slope = model.slope().orElse(null);
+        NodeSlope slope = model.slopes().now().orElse(null);
         if (slope == null) {
             return;
         }
@@ -92,11 +100,12 @@ final class AngleCard extends VBox {
     }
 
     private void enter() {
-        Outcome outcome = model.slope(field.getText());
+        Outcome outcome = model.slopes().set(field.getText());
         if (outcome.isDone()) {
             hide();
         } else {
             say(outcome.refusal().orElse(""), true);
+            said.run();
             resize(getWidth(), prefHeight(getWidth()));
             field.requestFocus();
         }

@@ -85,10 +85,10 @@ final class BoardMenu {
         boolean crisp = node.isFree() && node.join() == Join.CRISP;
         MenuItem level = new MenuItem("Hold level here");
         level.setDisable(crisp);
-        level.setOnAction(e -> model.slope(OptionalDouble.of(0)));
+        level.setOnAction(e -> model.slopes().set(OptionalDouble.of(0)));
         MenuItem free = new MenuItem("Leave the slope to the batten");
         free.setDisable(crisp);
-        free.setOnAction(e -> model.slope(OptionalDouble.empty()));
+        free.setOnAction(e -> model.slopes().set(OptionalDouble.empty()));
         MenuItem angle = keyed("Slope…", KeyCode.S, askSlope);
         angle.setDisable(crisp);
         if (!node.isFree()) {

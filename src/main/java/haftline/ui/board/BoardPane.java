@@ -76,7 +76,9 @@ public final class BoardPane extends Region {
         this.chosen = chosen;
         this.palette = palette;
         menu = new BoardMenu(model, this::askSlope);
-        angle = new AngleCard(model, this::requestFocus);
+        angle =
+                new AngleCard(
+                        model, this::requestFocus, () -> editor.notice().set(Optional.empty()));
         getStyleClass().add("board");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -229,7 +231,7 @@ public final class BoardPane extends Region {
 
     /** Asks for the slope at the chosen node. */
     public void askSlope() {
-        if (model.slope().isEmpty()) {
+        if (model.slopes().now().isEmpty()) {
             editor.refuse("A slope is set at a smooth node: choose one");
             return;
         }

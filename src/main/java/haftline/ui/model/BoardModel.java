@@ -9,7 +9,6 @@ import haftline.handle.PlacedNode;
 import haftline.shape.Join;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 
 /**
@@ -25,6 +24,7 @@ public final class BoardModel {
     private Optional<Drag> drag = Optional.empty();
     private Optional<Nudge> nudge = Optional.empty();
     private final DetailsModel details;
+    private final SlopeModel slopes;
 
     /**
      * The board of an editor.
@@ -35,6 +35,7 @@ public final class BoardModel {
         this.editor = editor;
         viewpoint = new Viewpoint(editor);
         details = new DetailsModel(editor);
+        slopes = new SlopeModel(editor, selected);
         editor.units().follow(units -> snap.set(Snap.of(units)));
         editor.opened().watch(document -> drop());
         editor.piece().watch(piece -> drop());
@@ -407,53 +408,12 @@ public final class BoardModel {
     }
 
     /**
-     * Sets the slope at the chosen node; an end has a slope too.
+     * The slope at the chosen node; an end has a slope too.
      *
-     * @param slopeDeg degrees from the axis, or empty to leave it to the batten
-     * @return done, or why not
+     * @return what it is, and how it is set
      */
-    public Outcome slope(OptionalDouble slopeDeg) {
-        Optional<NodeSlope> now = slope();
-        if (now.isEmpty()) {
-            return refused("A slope is set at a smooth node: choose one");
-        }
-        boolean fits =
-                slopeDeg.isEmpty()
-                        || now.get().held(slopeDeg.getAsDouble()) == slopeDeg.getAsDouble();
-        return fits
-                ? editor.runIfDrawable(edits().slope(now.get().node(), slopeDeg))
-                : refused(
-                        "The slope at "
-                                + now.get().node()
-                                + " would make the outline leave the range of its neighbours; "
-                                + now.get().range()
-                                + " is possible");
-    }
-
-    /**
-     * Sets the slope at the chosen node as it was typed.
-     *
-     * @param text degrees from the axis, or {@code free} or nothing to leave it to the batten
-     * @return done, or what was expected, the allowed range with it
-     */
-    public Outcome slope(String text) {
-        boolean isFree = text.isBlank() || text.strip().equalsIgnoreCase("free");
-        OptionalDouble degrees = isFree ? OptionalDouble.empty() : Entry.number(text, "°");
-        return isFree || degrees.isPresent()
-                ? slope(degrees)
-                : refused(
-                        "Expected degrees from the axis, "
-                                + slope().map(NodeSlope::range).orElse("such as 4.5")
-                                + ", or free");
-    }
-
-    /**
-     * The slope at the chosen node.
-     *
-     * @return what it is and what it may be; empty at a crisp node and where none is chosen
-     */
-    public Optional<NodeSlope> slope() {
-        return handle().flatMap(handle -> selected.value().flatMap(n -> NodeSlope.of(handle, n)));
+    public SlopeModel slopes() {
+        return slopes;
     }
 
     private void withSelected(BiFunction<NodeEdits, PlacedNode, Command> what) {

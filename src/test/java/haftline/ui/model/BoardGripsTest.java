@@ -182,16 +182,16 @@ class BoardGripsTest {
     @Test
     void aTypedSlopeIsTakenAndOneOutsideItsRangeSaysTheRange() {
         board.selected().set(java.util.Optional.of(Shape.SHOULDER));
-        NodeSlope slope = board.slope().orElseThrow();
+        NodeSlope slope = board.slopes().now().orElseThrow();
         // The wood thins behind the ferrule, so that its slope lies between steep and level.
         assertThat(slope.greatestDeg()).isZero();
         assertThat(slope.leastDeg()).isLessThan(-5);
-        assertThat(board.slope("-4,5°").isDone()).isTrue();
-        assertThat(board.slope().orElseThrow().deg()).isCloseTo(-4.5, within(1e-6));
-        Outcome refused = board.slope("12");
+        assertThat(board.slopes().set("-4,5°").isDone()).isTrue();
+        assertThat(board.slopes().now().orElseThrow().deg()).isCloseTo(-4.5, within(1e-6));
+        Outcome refused = board.slopes().set("12");
         assertThat(refused.refusal().orElseThrow()).endsWith("; " + slope.range() + " is possible");
-        assertThat(board.slope("steep").refusal().orElseThrow()).contains(slope.range());
-        assertThat(board.slope("free").isDone()).isTrue();
+        assertThat(board.slopes().set("steep").refusal().orElseThrow()).contains(slope.range());
+        assertThat(board.slopes().set("free").isDone()).isTrue();
         assertThat(handle().brief().shape().shoulderSlopeDeg()).isEmpty();
     }
 
@@ -199,18 +199,18 @@ class BoardGripsTest {
     @ValueSource(strings = {Shape.SHOULDER, Shape.SEAT})
     void whatTheRangeTellsMayBeTyped(String end) {
         board.selected().set(java.util.Optional.of(end));
-        String range = board.slope().orElseThrow().range();
+        String range = board.slopes().now().orElseThrow().range();
         for (String told : range.replace("from ", "").split(" to ")) {
-            assertThat(board.slope(told).isDone()).as(told).isTrue();
+            assertThat(board.slopes().set(told).isDone()).as(told).isTrue();
         }
     }
 
     @Test
     void whereTheOutlineTurnsOnlyLevelIsPossible() {
         board.selected().set(java.util.Optional.of("swell"));
-        assertThat(board.slope().orElseThrow().isOnlyLevel()).isTrue();
-        assertThat(board.slope("3").refusal().orElseThrow()).contains("only 0°");
-        assertThat(board.slope(OptionalDouble.of(0)).isDone()).isTrue();
+        assertThat(board.slopes().now().orElseThrow().isOnlyLevel()).isTrue();
+        assertThat(board.slopes().set("3").refusal().orElseThrow()).contains("only 0°");
+        assertThat(board.slopes().set(OptionalDouble.of(0)).isDone()).isTrue();
         assertThat(SlopeGrip.of(handle(), "swell", view())).isEmpty();
     }
 
@@ -221,15 +221,16 @@ class BoardGripsTest {
         SlopeGrip arm = SlopeGrip.of(handle(), end, view()).orElseThrow();
         assertThat(board.press(arm.px(), arm.py(), REACH)).contains(new Hit.OnSlope(end));
         board.dragTo(arm.px(), arm.py() + 6, false);
-        double turned = board.slope().orElseThrow().deg();
+        double turned = board.slopes().now().orElseThrow().deg();
         assertThat(turned).isNotCloseTo(arm.slope().deg(), within(0.4));
         assertThat(turned * 2 % 1).isCloseTo(0, within(1e-4));
         board.dragTo(arm.px(), arm.py() - 9000, false);
         board.release();
-        NodeSlope now = board.slope().orElseThrow();
+        NodeSlope now = board.slopes().now().orElseThrow();
         assertThat(now.deg()).isCloseTo(end.equals(Shape.SEAT) ? now.leastDeg() : 0, within(1e-4));
         editor.undo();
-        assertThat(board.slope().orElseThrow().deg()).isCloseTo(arm.slope().deg(), within(1e-9));
+        assertThat(board.slopes().now().orElseThrow().deg())
+                .isCloseTo(arm.slope().deg(), within(1e-9));
         assertThat(editor.status().value().undoName()).isEmpty();
     }
 }

@@ -212,8 +212,8 @@ class BoardModelTest {
         board.join(Join.SMOOTH);
         assertThat(node(node.name()).join()).isEqualTo(Join.SMOOTH);
         board.selected().set(Optional.of("shoulder"));
-        board.slope(OptionalDouble.of(2));
-        board.slope(OptionalDouble.of(80));
+        board.slopes().set(OptionalDouble.of(2));
+        board.slopes().set(OptionalDouble.of(80));
         assertThat(editor.notice().value().orElseThrow()).contains("is possible");
         assertThat(board.handle()).isPresent();
     }
