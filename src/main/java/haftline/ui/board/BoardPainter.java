@@ -59,7 +59,7 @@ public final class BoardPainter {
         gc.clip();
         NodePainter.place(pen, scene, view, Sheet.RULER, sheet.curvesTop());
         surface(gc, scene, sheet, view, density);
-        new LinePainter(pen, scene, view).paint();
+        new LinePainter(pen, scene, sheet, view).paint();
         new DimensionPainter(pen, scene, sheet, view).paint();
         gc.restore();
         new CurvePainter(pen, scene, sheet, view).paint();
@@ -115,6 +115,8 @@ public final class BoardPainter {
             buffer.updateBuffer(b -> new Rectangle2D(0, 0, width, height));
             drawn = wanted;
         }
+        // Device pixel for device pixel there is nothing to smooth, and looking for it costs much.
+        gc.setImageSmoothing(density != Math.rint(density));
         gc.drawImage(pictures[turn], left, top, width / density, height / density);
     }
 

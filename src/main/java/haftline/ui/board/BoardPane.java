@@ -12,11 +12,11 @@ import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.Optional;
-import javafx.css.PseudoClass;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
@@ -29,8 +29,6 @@ import javafx.util.Duration;
 
 /** The board as a control: paints the piece at hand and gives the hand's doings to the model. */
 public final class BoardPane extends Region {
-    private static final PseudoClass AT_WORK = PseudoClass.getPseudoClass("at-work");
-
     /** How near the pointer must be to a node, px. */
     private static final double REACH = 12;
 
@@ -94,8 +92,8 @@ public final class BoardPane extends Region {
         focusedProperty()
                 .addListener(
                         (o, was, is) -> {
-                            pseudoClassStateChanged(AT_WORK, is);
                             model.endNudge();
+                            stale();
                         });
         editor.drawn().watch(drawn -> stale());
         editor.units().watch(units -> stale());
@@ -107,6 +105,12 @@ public final class BoardPane extends Region {
         model.hovered().watch(hovered -> stale());
         chosen.watch(finding -> stale());
         palette.watch(theme -> stale());
+    }
+
+    /** Its size never goes by what it shows: the window is not laid out anew for the read-out. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
     }
 
     private void stale() {
@@ -177,6 +181,18 @@ public final class BoardPane extends Region {
                         editor.document().isInGesture());
         View view = model.viewpoint().view().value();
         painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
+        if (isFocused()) {
+            frame(canvas.getGraphicsContext2D(), width, height);
+        }
+    }
+
+    /** The keys act on the board; a border of the region would be stroked with every frame. */
+    private void frame(GraphicsContext gc, double width, double height) {
+        gc.setFill(palette.value().accent());
+        gc.fillRect(0, 0, width, 1);
+        gc.fillRect(0, height - 1, width, 1);
+        gc.fillRect(0, 0, 1, height);
+        gc.fillRect(width - 1, 0, 1, height);
     }
 
     private Optional<String> hoveredNode() {

@@ -32,8 +32,6 @@ final class CurvePainter {
         if (!sheet.hasCurves()) {
             return;
         }
-        gc.setFill(palette.panel().deriveColor(0, 1, 1, 0.82));
-        gc.fillRect(0, sheet.curvesTop(), sheet.width(), sheet.height() - sheet.curvesTop());
         pen.style(palette.line(), 1);
         pen.line(0, sheet.curvesTop() + 0.5, sheet.width(), sheet.curvesTop() + 0.5);
         NodePainter.place(pen, scene, view, sheet.curvesTop() + 1, sheet.height());

@@ -33,7 +33,7 @@ final class NodeTable extends VBox {
     private final Runnable stop;
     private String built = "";
 
-    private record Cell(String node, Column column, TextField field) {}
+    private record Cell(String node, Column column, Field field) {}
 
     NodeTable(NodeTableModel model, BoardModel board) {
         this.model = model;
@@ -65,7 +65,7 @@ final class NodeTable extends VBox {
             line(cell.node())
                     .ifPresent(
                             l -> {
-                                cell.field().setText(l.text(cell.column()));
+                                cell.field().show(l.text(cell.column()));
                                 boolean own =
                                         cell.column() == Column.PLACE && l.isPlaceOwn()
                                                 || cell.column() == Column.DIAMETER
@@ -122,8 +122,8 @@ final class NodeTable extends VBox {
         return release;
     }
 
-    private TextField cell(Line line, Column column) {
-        TextField field = new TextField();
+    private Field cell(Line line, Column column) {
+        Field field = new Field();
         String what =
                 column == Column.PLACE ? "place" : column == Column.DIAMETER ? "diameter" : "slope";
         field.setId(what + "-" + line.name().replace(' ', '-'));

@@ -97,7 +97,7 @@ final class RowView extends VBox {
         shown.setAccessibleHelp(note.getText());
         if (shown instanceof TextField field) {
             // What was typed wrongly is left to be mended while the hand is still there.
-            if (!(wrong && field.isFocused())) {
+            if (!(wrong && field.isFocused()) && !field.getText().equals(state.text())) {
                 field.setText(state.text());
             }
         } else if (shown instanceof CheckBox tick) {
@@ -110,7 +110,7 @@ final class RowView extends VBox {
     }
 
     private TextField field() {
-        TextField field = new TextField();
+        TextField field = new Field();
         field.setMinWidth(Region.USE_PREF_SIZE);
         field.setTooltip(
                 new Tooltip(

@@ -83,6 +83,12 @@ public final class PiecesPane extends VBox {
         fill();
     }
 
+    /** Its size never goes by what it holds: the window is not laid out anew for a thumbnail. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
+    }
+
     private List<Piece> pieces() {
         return editor.draft().value().set().pieces();
     }
