@@ -115,8 +115,6 @@ public final class BoardPainter {
             buffer.updateBuffer(b -> new Rectangle2D(0, 0, width, height));
             drawn = wanted;
         }
-        // Device pixel for device pixel there is nothing to smooth, and looking for it costs much.
-        gc.setImageSmoothing(density != Math.rint(density));
         gc.drawImage(pictures[turn], left, top, width / density, height / density);
     }
 

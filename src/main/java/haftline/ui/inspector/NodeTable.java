@@ -16,10 +16,9 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 /** The nodes by number; what fixes the ends is said where the pointer rests. */
-final class NodeTable extends VBox {
+final class NodeTable extends SteadyBox {
     private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
     private static final Column[] COLUMNS = {Column.PLACE, Column.DIAMETER, Column.SLOPE};
     private static final String[] HEADS = {"node", "at", "diameter", "slope", ""};

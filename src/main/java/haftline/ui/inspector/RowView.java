@@ -16,10 +16,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 
 /** One row: its name, what it shows, and the reason, or what was expected instead, under it. */
-final class RowView extends VBox {
+final class RowView extends SteadyBox {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
 
