@@ -48,7 +48,9 @@ public final class BoardPane extends Region {
     private final CrossHair crossHair = new CrossHair();
     private final Tooltip why = new Tooltip();
     private final BoardMenu menu;
+    private final Later settled;
     private boolean stale = true;
+    private boolean isFirst = true;
     private boolean panning;
     private boolean moved;
     private double pressX;
@@ -97,7 +99,7 @@ public final class BoardPane extends Region {
                         });
         editor.drawn().watch(drawn -> stale());
         editor.units().watch(units -> stale());
-        Later settled = new Later(this::stale);
+        settled = new Later(this::stale);
         editor.draft().watch(draft -> settled.call());
         editor.piece().watch(piece -> leave());
         model.viewpoint().view().watch(view -> stale());
@@ -178,7 +180,12 @@ public final class BoardPane extends Region {
                         chosen.value(),
                         editor.units().value(),
                         palette.value(),
-                        editor.document().isInGesture());
+                        isFirst || editor.document().isInGesture());
+        if (isFirst) {
+            // The window is there sooner, and finer a moment later.
+            isFirst = false;
+            settled.call();
+        }
         View view = model.viewpoint().view().value();
         painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
         if (isFocused()) {

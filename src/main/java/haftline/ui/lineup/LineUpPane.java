@@ -84,6 +84,15 @@ public final class LineUpPane extends StackPane {
         palette.watch(theme -> refresh());
     }
 
+    /**
+     * How many pictures of pieces were painted so far.
+     *
+     * @return the count
+     */
+    public int painted() {
+        return pictures.painted();
+    }
+
     private List<Piece> pieces() {
         return editor.draft().value().set().pieces();
     }

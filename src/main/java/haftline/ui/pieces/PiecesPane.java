@@ -95,6 +95,15 @@ public final class PiecesPane extends VBox {
         setNeedsLayout(true);
     }
 
+    /**
+     * How many pictures of pieces were painted so far.
+     *
+     * @return the count
+     */
+    public int painted() {
+        return pictures.painted();
+    }
+
     private List<Piece> pieces() {
         return editor.draft().value().set().pieces();
     }
