@@ -136,6 +136,15 @@ public final class Workbench extends BorderPane implements Actions {
             showGuide();
         }
         acceptFiles();
+        sceneProperty().addListener(scene -> ground());
+        palette.watch(theme -> ground());
+    }
+
+    /** The board's paper; panels lie on it. */
+    private void ground() {
+        if (getScene() != null) {
+            getScene().setFill(palette.value().paper());
+        }
     }
 
     private void focusFindings() {

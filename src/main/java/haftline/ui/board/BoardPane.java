@@ -13,11 +13,11 @@ import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.Optional;
-import javafx.css.PseudoClass;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
@@ -30,8 +30,6 @@ import javafx.util.Duration;
 
 /** The board as a control: paints the piece at hand and gives the hand's doings to the model. */
 public final class BoardPane extends Region {
-    private static final PseudoClass AT_WORK = PseudoClass.getPseudoClass("at-work");
-
     /** How near the pointer must be to a node, px. */
     private static final double REACH = 12;
 
@@ -52,7 +50,9 @@ public final class BoardPane extends Region {
     private final Tooltip why = new Tooltip();
     private final BoardMenu menu;
     private final AngleCard angle;
+    private final Later settled;
     private boolean stale = true;
+    private boolean isFirst = true;
     private boolean panning;
     private boolean moved;
     private double pressX;
@@ -99,12 +99,12 @@ public final class BoardPane extends Region {
         focusedProperty()
                 .addListener(
                         (o, was, is) -> {
-                            pseudoClassStateChanged(AT_WORK, is);
                             model.endNudge();
+                            stale();
                         });
         editor.drawn().watch(drawn -> stale());
         editor.units().watch(units -> stale());
-        Later settled = new Later(this::stale);
+        settled = new Later(this::stale);
         editor.draft().watch(draft -> settled.call());
         editor.inHand().watch(inHand -> settled.call());
         editor.piece().watch(piece -> leave());
@@ -119,6 +119,12 @@ public final class BoardPane extends Region {
         model.hovered().watch(hovered -> stale());
         chosen.watch(finding -> stale());
         palette.watch(theme -> stale());
+    }
+
+    /** Its size never goes by what it shows: the window is not laid out anew for the read-out. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
     }
 
     private void stale() {
@@ -190,10 +196,27 @@ public final class BoardPane extends Region {
                         chosen.value(),
                         editor.units().value(),
                         palette.value(),
-                        editor.document().isInGesture());
+                        isFirst || editor.document().isInGesture());
+        if (isFirst) {
+            // The window is there sooner, and finer a moment later.
+            isFirst = false;
+            settled.call();
+        }
         View view = model.viewpoint().view().value();
         painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
         new GripPainter(canvas.getGraphicsContext2D(), model, palette.value()).paint(width);
+        if (isFocused()) {
+            frame(canvas.getGraphicsContext2D(), width, height);
+        }
+    }
+
+    /** The keys act on the board; a border of the region would be stroked with every frame. */
+    private void frame(GraphicsContext gc, double width, double height) {
+        gc.setFill(palette.value().accent());
+        gc.fillRect(0, 0, width, 1);
+        gc.fillRect(0, height - 1, width, 1);
+        gc.fillRect(0, 0, 1, height);
+        gc.fillRect(width - 1, 0, 1, height);
     }
 
     private Optional<String> hoveredNode() {

@@ -7,9 +7,11 @@ import haftline.ui.model.FindingsModel;
 import haftline.ui.model.RuleSource;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
@@ -44,6 +46,7 @@ public final class FindingsPane extends VBox {
     private boolean remediesWait;
     private boolean wasWaiting;
     private boolean filling;
+    private final List<Row> rows = new ArrayList<>();
 
     /**
      * The findings of the piece at hand.
@@ -100,11 +103,22 @@ public final class FindingsPane extends VBox {
         list.requestFocus();
     }
 
+    /** Its size never goes by what it holds: the window is not laid out anew for a sentence. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
+    }
+
     private void fill() {
         List<Finding> found = model.findings().value();
         title.setText(found.isEmpty() ? "Findings" : "Findings for " + editor.piece().value());
+        if (editor.document().isInGesture() && isOfSame(found)) {
+            // A drag changes figures only: their sentences are written into the rows that are
+            // there.
+            rows.forEach(row -> row.tell(found));
+            return;
+        }
         filling = true;
-        // In a drag mostly one figure changes: only its row is made anew.
         if (list.getItems().size() == found.size()) {
             for (int i = 0; i < found.size(); i++) {
                 if (!list.getItems().get(i).equals(found.get(i))) {
@@ -124,6 +138,13 @@ public final class FindingsPane extends VBox {
             list.refresh();
         }
         wasWaiting = remediesWait;
+    }
+
+    private boolean isOfSame(List<Finding> found) {
+        List<Finding> shown = list.getItems();
+        return shown.size() == found.size()
+                && IntStream.range(0, found.size())
+                        .allMatch(i -> shown.get(i).isAbout(found.get(i)));
     }
 
     private Optional<Remedy> remedy(Finding finding) {
@@ -170,6 +191,15 @@ public final class FindingsPane extends VBox {
             advice.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
             box.setAlignment(Pos.CENTER_LEFT);
             setPrefWidth(0);
+            rows.add(this);
+        }
+
+        /** Tells the finding of its row anew. */
+        void tell(List<Finding> found) {
+            if (!isEmpty() && getIndex() >= 0 && getIndex() < found.size()) {
+                mark.show(Optional.of(found.get(getIndex()).gravity()));
+                sentence.setText(model.message(found.get(getIndex())));
+            }
         }
 
         /** As tall as its words need at the list's width: nothing said is cut short. */

@@ -43,6 +43,12 @@ public final class InspectorPane extends ScrollPane {
         model.sections().follow(this::build);
     }
 
+    /** Its size never goes by what it holds: the window is not laid out anew for a figure. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
+    }
+
     private void build(List<Section> sections) {
         stops.forEach(Runnable::run);
         stops.clear();
