@@ -1,6 +1,5 @@
 package haftline.adjust.solve;
 
-import haftline.adjust.solve.Quantity.Kind;
 import haftline.adjust.solve.SetModel.At;
 import haftline.handle.Brief;
 import haftline.handle.Handle;
@@ -26,8 +25,12 @@ public final class Adjust {
 
     private static final double LAST_PENALTY = 1e5;
 
-    /** Where the search begins again beside the start, mm of diameter for every node. */
-    private static final double[] OTHER_STARTS = {1.5, -1.5};
+    /**
+     * Where the search begins again beside the start, mm of diameter for the first node, the second
+     * and on in turn: all thicker, all thinner, every second one thicker. With these no random
+     * search found a lesser change in docs/decisions/0007-adjust.md.
+     */
+    private static final double[][] OTHER_STARTS = {{1.5, 1.5}, {-1.5, -1.5}, {0, 2.5}, {2.5, 0}};
 
     private final HandleSet set;
     private final List<Brief> briefs;
@@ -35,7 +38,7 @@ public final class Adjust {
     private final List<Optional<Handle>> before;
     private final SetModel model;
 
-    private Adjust(HandleSet set, Materials materials, Wish wish) {
+    Adjust(HandleSet set, Materials materials, Wish wish) {
         this.set = set;
         briefs = Quantities.briefs(set, materials);
         before = briefs.stream().map(Adjust::handle).toList();
@@ -86,6 +89,15 @@ public final class Adjust {
         return new Adjust(set, materials, wish).solve();
     }
 
+    /** The pieces as functions of what may move. */
+    SetModel model() {
+        return model;
+    }
+
+    List<Quantity> quantities() {
+        return quantities;
+    }
+
     private Adjustment solve() {
         At start = model.at(new double[model.size()]);
         List<Certificate> proofs = proofs(start);
@@ -131,37 +143,40 @@ public final class Adjust {
     private static Optional<At> least(SetModel asked) {
         Optional<At> best = Optional.empty();
         for (double[] start : starts(asked)) {
-            Optional<At> found = met(asked, start);
-            if (found.isPresent() && (best.isEmpty() || change(found) < change(best))) {
+            double bar = best.map(at -> Descent.change(at.point())).orElse(Double.MAX_VALUE);
+            Optional<At> found = met(asked, start, bar);
+            if (found.isPresent() && Descent.change(found.get().point()) < bar) {
                 best = found;
             }
         }
         return best;
     }
 
-    private static double change(Optional<At> at) {
-        return Descent.change(at.orElseThrow().point());
-    }
-
     private static List<double[]> starts(SetModel asked) {
         List<double[]> starts = new ArrayList<>();
         starts.add(new double[asked.size()]);
-        for (double offset : OTHER_STARTS) {
+        for (double[] offset : OTHER_STARTS) {
             double[] start = new double[asked.size()];
             for (int i = 0; i < start.length; i++) {
-                start[i] = Math.max(asked.low(i), Math.min(asked.high(i), offset));
+                start[i] = Math.max(asked.low(i), Math.min(asked.high(i), offset[i % 2]));
             }
             starts.add(start);
         }
         return starts;
     }
 
-    static Optional<At> met(SetModel asked, double[] start) {
-        At at = new Descent(asked, FIRST_PENALTY).from(start);
-        if (at != null && at.leastMargin() < -Descent.MET_MM / 2) {
-            at = new Descent(asked, LAST_PENALTY).from(at.point());
+    /** From one beginning, given up where not even the first search stays under a bar. */
+    static Optional<At> met(SetModel asked, double[] start, double bar) {
+        Descent first = new Descent(asked, FIRST_PENALTY);
+        At at = first.from(start);
+        if (at == null || first.merit(at) >= bar) {
+            return Optional.empty();
         }
-        return at == null ? Optional.empty() : new Descent(asked, LAST_PENALTY).polished(at);
+        Descent last = new Descent(asked, LAST_PENALTY);
+        if (at.leastMargin() < -Descent.MET_MM / 2) {
+            at = last.from(at.point());
+        }
+        return last.polished(at);
     }
 
     /** What misses least, in order of rank; of that the least change. */
@@ -192,7 +207,7 @@ public final class Adjust {
         for (int d = asked.demands().size() - 1; d >= 0; d--) {
             List<Integer> without = new ArrayList<>(kept);
             without.remove(Integer.valueOf(d));
-            if (met(asked.only(without), nearest).isEmpty()) {
+            if (met(asked.only(without), nearest, Double.MAX_VALUE).isEmpty()) {
                 kept = without;
             }
         }
@@ -202,21 +217,13 @@ public final class Adjust {
     private Adjustment adjustment(
             At start, At end, List<Certificate> proofs, List<Integer> conflict) {
         double[] point = end.point();
-        List<Move> moves = new ArrayList<>();
-        List<Adjustment.Step> steps = new ArrayList<>();
-        for (int i = 0; i < point.length; i++) {
-            if (point[i] != 0) {
-                moves.add(move(i, point));
-                steps.add(new Adjustment.Step(quantities.get(i), model.value(i, point)));
-            }
-        }
-        List<Optional<Handle>> after = new ArrayList<>();
-        for (int p = 0; p < briefs.size(); p++) {
-            after.add(
-                    before.get(p).isPresent()
-                            ? Optional.ofNullable(model.handle(p, point))
-                            : Optional.empty());
-        }
+        Moves moves =
+                new Moves(
+                        model,
+                        quantities,
+                        set.pieces().stream().map(Piece::name).toList(),
+                        point);
+        List<Optional<Handle>> after = moves.handles();
         List<Answer> answers = new ArrayList<>();
         for (int d = 0; d < model.demands().size(); d++) {
             Demand demand = model.demands().get(d);
@@ -230,13 +237,13 @@ public final class Adjust {
                             after.get(demand.piece()).orElseThrow()));
         }
         return new Adjustment(
-                moves,
+                moves.told(),
                 Math.sqrt(2 * Descent.change(point)),
                 answers,
                 conflict.stream().map(answers::get).toList(),
                 before,
                 after,
-                steps);
+                moves.steps());
     }
 
     private Answer answer(
@@ -263,57 +270,5 @@ public final class Adjust {
                 marginAfter,
                 standing,
                 standing == Standing.IMPOSSIBLE ? proof.orElseThrow().because() : "");
-    }
-
-    private Move move(int i, double[] point) {
-        Quantity q = quantities.get(i);
-        double[] still = new double[point.length];
-        List<Move.Size> sizes = new ArrayList<>();
-        for (int p : q.pieces()) {
-            if (before.get(p).isPresent()) {
-                sizes.add(
-                        new Move.Size(
-                                set.pieces().get(p).name(),
-                                sizeMm(q, p, still, i),
-                                sizeMm(q, p, point, i)));
-            }
-        }
-        return new Move(
-                q.node().isEmpty() ? words(q.kind()) : q.node(),
-                switch (q.owner()) {
-                    case SET_SHAPE -> Move.Document.SHARED_SHAPE;
-                    case PIECE_SHAPE -> Move.Document.OWN_SHAPE;
-                    case SET_CHOICE -> Move.Document.SET;
-                    case PIECE_CHOICE -> Move.Document.PIECE;
-                },
-                q.piece(),
-                q.kind() == Kind.LENGTH
-                        ? "x blade"
-                        : q.times()
-                                .map(r -> "x " + r.name().toLowerCase(java.util.Locale.ROOT))
-                                .orElse("mm"),
-                q.value(),
-                model.value(i, point),
-                sizes);
-    }
-
-    private static String words(Kind kind) {
-        return switch (kind) {
-            case NODE -> throw new IllegalArgumentException("a node has a name of its own");
-            case SWELL -> "swell";
-            case LENGTH -> "length";
-            case TANG_DEPTH -> "tang bore's depth";
-            case CAP_DEPTH -> "cap bore's depth";
-        };
-    }
-
-    private double sizeMm(Quantity q, int piece, double[] point, int i) {
-        Brief brief = model.brief(piece, point);
-        double value = model.value(i, point);
-        return switch (q.kind()) {
-            case NODE -> q.times().map(r -> value * brief.referenceMm(r)).orElse(value);
-            case LENGTH -> value * brief.kit().blade().length().mean();
-            default -> value;
-        };
     }
 }

@@ -1,7 +1,6 @@
 package haftline.adjust.solve;
 
 import haftline.handle.Handle;
-import haftline.set.HandleSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,8 @@ public record Adjustment(
         List<Answer> conflict,
         List<Optional<Handle>> before,
         List<Optional<Handle>> after,
-        List<Step> steps) {
+        List<Step> steps)
+        implements Proposal {
     /** Copies the lists. */
     public Adjustment {
         moves = List.copyOf(moves);
@@ -35,21 +35,6 @@ public record Adjustment(
         before = List.copyOf(before);
         after = List.copyOf(after);
         steps = List.copyOf(steps);
-    }
-
-    /** One thing to decide anew in a set. */
-    public static final class Step {
-        private final Quantity quantity;
-        private final double value;
-
-        Step(Quantity quantity, double value) {
-            this.quantity = quantity;
-            this.value = value;
-        }
-
-        HandleSet in(HandleSet set) {
-            return quantity.in(set, value);
-        }
     }
 
     /**
@@ -61,19 +46,9 @@ public record Adjustment(
         return answers.stream().allMatch(answer -> answer.standing() == Standing.MET);
     }
 
-    /**
-     * Carries the proposal out.
-     *
-     * @param set the set that it was made for, or one that has since changed elsewhere
-     * @return the changed copy
-     * @throws IllegalArgumentException where the set no longer has a piece or node that moves
-     */
-    public HandleSet in(HandleSet set) {
-        HandleSet changed = set;
-        for (Step step : steps) {
-            changed = step.in(changed);
-        }
-        return changed;
+    @Override
+    public String name() {
+        return "adjust";
     }
 
     /**

@@ -60,17 +60,17 @@ final class Descent {
     double missed(At at) {
         double sum = 0;
         for (int d = 0; d < penalties.length; d++) {
-            double by = short0f(at.margin(d));
+            double by = shortOf(at.margin(d));
             sum += penalties[d] * by + by * by / 2;
         }
         return sum;
     }
 
-    private static double short0f(double margin) {
+    private static double shortOf(double margin) {
         return Math.max(0, SPARE_MM - margin);
     }
 
-    private double merit(At at) {
+    double merit(At at) {
         return change(at.point()) + missed(at);
     }
 
@@ -134,7 +134,7 @@ final class Descent {
         }
         double sum = change(to);
         for (int d = 0; d < least.length; d++) {
-            double by = short0f(least[d]);
+            double by = shortOf(least[d]);
             sum += penalties[d] * by + by * by / 2;
         }
         return sum;

@@ -84,6 +84,11 @@ final class SetModel {
         return demands;
     }
 
+    int pieces() {
+        return briefs.size();
+    }
+
+    /** The margins of a piece, or null where it cannot be drawn. */
     PieceRows rows(int piece) {
         return rows.get(piece);
     }
