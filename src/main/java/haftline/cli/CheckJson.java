@@ -54,7 +54,7 @@ final class CheckJson {
     }
 
     /** Objects on lines of their own, arrays (points, mostly) in one; line feeds everywhere. */
-    private static DefaultPrettyPrinter printer() {
+    static DefaultPrettyPrinter printer() {
         return new DefaultPrettyPrinter()
                 .withObjectIndenter(new DefaultIndenter("  ", "\n"))
                 .withSeparators(

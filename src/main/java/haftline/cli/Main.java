@@ -63,6 +63,7 @@ public final class Main {
                         .addSubcommand(new MakeCommand(console))
                         .addSubcommand(new CheckCommand(console))
                         .addSubcommand(new EditCommand(console))
+                        .addSubcommand(new AdjustCommand(console))
                         .setColorScheme(
                                 Help.defaultColorScheme(
                                         console.ink() == Ink.ANSI ? Help.Ansi.ON : Help.Ansi.OFF))

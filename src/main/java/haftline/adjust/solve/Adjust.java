@@ -11,6 +11,7 @@ import haftline.set.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 
 /**
  * The least change of a set that meets the chosen needs, or the nearest that can be found. How
@@ -21,16 +22,22 @@ public final class Adjust {
      * A mm missed costs as much as moving everything by some mm: low at first, so that the search
      * follows curved limits with long steps, then far over any pull that a limit exerts.
      */
-    private static final double FIRST_PENALTY = 50;
+    static final double FIRST_PENALTY = 50;
 
-    private static final double LAST_PENALTY = 1e5;
+    static final double LAST_PENALTY = 1e5;
 
     /**
-     * Where the search begins again beside the start, mm of diameter for the first node, the second
-     * and on in turn: all thicker, all thinner, every second one thicker. With these no random
-     * search found a lesser change in docs/decisions/0007-adjust.md.
+     * Where the search begins again beside the start: so far away, mm of diameter, in directions
+     * that are drawn once for all. Walls, balance and sliding nodes make several valleys; from
+     * these beginnings a search from 200 finds no lesser change that matters, see
+     * docs/decisions/0007-adjust.md.
      */
-    private static final double[][] OTHER_STARTS = {{1.5, 1.5}, {-1.5, -1.5}, {0, 2.5}, {2.5, 0}};
+    private static final double[] OTHER_STARTS_MM = {2, 2, 0.4, 2, 5, 0.4, 2, 5, 0.4, 2, 5, 8};
+
+    /** Hops from the best that was found to look for a lesser one beside it, mm of diameter. */
+    private static final double[] HOPS_MM = {1, 3, 1, 3};
+
+    private static final long DIRECTIONS_SEED = 20261125;
 
     private final HandleSet set;
     private final List<Brief> briefs;
@@ -108,15 +115,14 @@ public final class Adjust {
         SetModel asked = model.withGoals(goals);
         At asStarted = asked.at(start.point());
         if (asStarted.leastMargin() >= -Descent.MET_MM / 2) {
-            return adjustment(start, start, proofs, List.of());
+            return adjustment(new Tidy(model, start.point()), start, proofs, List.of());
         }
         Optional<At> met = least(asked);
         if (met.isPresent()) {
-            return adjustment(start, model.at(met.get().point()), proofs, List.of());
+            return adjustment(Tidy.of(asked, met.get().point()), start, proofs, List.of());
         }
-        At nearest = nearest(asked);
-        List<Integer> conflict = conflict(asked, nearest.point());
-        return adjustment(start, model.at(nearest.point()), proofs, conflict);
+        Compromise compromise = Compromise.of(asked);
+        return adjustment(compromise.tidy(), start, proofs, compromise.conflicts());
     }
 
     private List<Certificate> proofs(At start) {
@@ -143,22 +149,40 @@ public final class Adjust {
     private static Optional<At> least(SetModel asked) {
         Optional<At> best = Optional.empty();
         for (double[] start : starts(asked)) {
-            double bar = best.map(at -> Descent.change(at.point())).orElse(Double.MAX_VALUE);
-            Optional<At> found = met(asked, start, bar);
-            if (found.isPresent() && Descent.change(found.get().point()) < bar) {
-                best = found;
+            best = lesser(asked, start, best);
+        }
+        SplittableRandom directions = new SplittableRandom(DIRECTIONS_SEED + 1);
+        for (int k = 0; best.isPresent() && k < HOPS_MM.length; k++) {
+            double[] start = best.get().point().clone();
+            for (int i = 0; i < start.length; i++) {
+                start[i] = bounded(asked, i, start[i] + HOPS_MM[k] * directions.nextDouble(-1, 1));
             }
+            best = lesser(asked, start, best);
         }
         return best;
     }
 
-    private static List<double[]> starts(SetModel asked) {
+    private static Optional<At> lesser(SetModel asked, double[] start, Optional<At> best) {
+        double bar = best.map(at -> Descent.change(at.point())).orElse(Double.MAX_VALUE);
+        Optional<At> found = met(asked, start, bar);
+        return found.filter(at -> Descent.change(at.point()) < bar).or(() -> best);
+    }
+
+    private static double bounded(SetModel asked, int i, double mm) {
+        return Math.max(asked.low(i), Math.min(asked.high(i), mm));
+    }
+
+    static List<double[]> starts(SetModel asked) {
         List<double[]> starts = new ArrayList<>();
         starts.add(new double[asked.size()]);
-        for (double[] offset : OTHER_STARTS) {
+        SplittableRandom directions = new SplittableRandom(DIRECTIONS_SEED);
+        for (int k = 0; k < OTHER_STARTS_MM.length; k++) {
             double[] start = new double[asked.size()];
             for (int i = 0; i < start.length; i++) {
-                start[i] = Math.max(asked.low(i), Math.min(asked.high(i), offset[i % 2]));
+                // The first two ways are the plainest: all thicker, all thinner.
+                double way = k == 0 ? 1 : k == 1 ? -1 : directions.nextDouble(-1, 1);
+                double mm = way * OTHER_STARTS_MM[k];
+                start[i] = bounded(asked, i, mm);
             }
             starts.add(start);
         }
@@ -179,47 +203,15 @@ public final class Adjust {
         return last.polished(at);
     }
 
-    /** What misses least, in order of rank; of that the least change. */
-    private static At nearest(SetModel asked) {
-        Descent strict = new Descent(asked, LAST_PENALTY);
-        At best = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (double[] start : starts(asked)) {
-            At at = strict.from(start);
-            if (at != null && strict.missed(at) + Descent.change(at.point()) < least) {
-                least = strict.missed(at) + Descent.change(at.point());
-                best = at;
-            }
-        }
-        return best;
-    }
-
-    /**
-     * Needs that cannot be met together, none of them dispensable: the deletion filter (Chinneck,
-     * Feasibility and Infeasibility in Optimization, 2008, section 6.3).
-     */
-    private static List<Integer> conflict(SetModel asked, double[] nearest) {
-        List<Integer> kept = new ArrayList<>();
-        for (int d = 0; d < asked.demands().size(); d++) {
-            kept.add(d);
-        }
-        // Looks are tried for dropping first, so that a wall is named only where it must be.
-        for (int d = asked.demands().size() - 1; d >= 0; d--) {
-            List<Integer> without = new ArrayList<>(kept);
-            without.remove(Integer.valueOf(d));
-            if (met(asked.only(without), nearest, Double.MAX_VALUE).isEmpty()) {
-                kept = without;
-            }
-        }
-        return kept;
-    }
-
     private Adjustment adjustment(
-            At start, At end, List<Certificate> proofs, List<Integer> conflict) {
-        double[] point = end.point();
+            Tidy tidy, At start, List<Certificate> proofs, List<List<Integer>> conflicts) {
+        double[] point = tidy.point();
+        // Margins from the demands themselves, not from the goals of a search.
+        SetModel told = tidy.model().all(model);
+        At end = told.at(point);
         Moves moves =
                 new Moves(
-                        model,
+                        told,
                         quantities,
                         set.pieces().stream().map(Piece::name).toList(),
                         point);
@@ -240,7 +232,7 @@ public final class Adjust {
                 moves.told(),
                 Math.sqrt(2 * Descent.change(point)),
                 answers,
-                conflict.stream().map(answers::get).toList(),
+                conflicts.stream().map(each -> each.stream().map(answers::get).toList()).toList(),
                 before,
                 after,
                 moves.steps());
@@ -255,6 +247,10 @@ public final class Adjust {
             Handle is) {
         PieceRows rows = model.rows(demand.piece());
         Band band = rows.wanted(is, demand.need());
+        double before = rows.figure(was, demand.need(), marginBefore);
+        double after = rows.figure(is, demand.need(), marginAfter);
+        // The search reckons hollows by curvature; people by the radius.
+        boolean isRadius = demand.need() == Need.COVES;
         Standing standing =
                 marginAfter >= -Descent.MET_MM
                         ? Standing.MET
@@ -262,12 +258,12 @@ public final class Adjust {
         return new Answer(
                 set.pieces().get(demand.piece()).name(),
                 demand.need(),
-                rows.figure(was, demand.need(), marginBefore),
-                rows.figure(is, demand.need(), marginAfter),
+                before,
+                after,
                 band.lowMm(),
                 band.highMm(),
-                marginBefore,
-                marginAfter,
+                isRadius ? before - band.lowMm() : marginBefore,
+                isRadius ? after - band.lowMm() : marginAfter,
                 standing,
                 standing == Standing.IMPOSSIBLE ? proof.orElseThrow().because() : "");
     }

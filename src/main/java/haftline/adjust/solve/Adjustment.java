@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param changeMm the measure of change: root of the sum of the squares of all movements, mm of
  *     diameter
  * @param answers how each need of each piece is answered
- * @param conflict needs that cannot be met together, each of which could be dropped to meet the
- *     rest; empty where all are met
+ * @param conflicts needs that were not met together; of each list any one could be dropped to meet
+ *     its others; empty where all are met
  * @param before the pieces as they are, in the set's order; empty for one that cannot be drawn
  * @param after the pieces as proposed, for a ghost of their outlines
  * @param steps what to do to a set
@@ -22,7 +22,7 @@ public record Adjustment(
         List<Move> moves,
         double changeMm,
         List<Answer> answers,
-        List<Answer> conflict,
+        List<List<Answer>> conflicts,
         List<Optional<Handle>> before,
         List<Optional<Handle>> after,
         List<Step> steps)
@@ -31,7 +31,7 @@ public record Adjustment(
     public Adjustment {
         moves = List.copyOf(moves);
         answers = List.copyOf(answers);
-        conflict = List.copyOf(conflict);
+        conflicts = conflicts.stream().map(List::copyOf).toList();
         before = List.copyOf(before);
         after = List.copyOf(after);
         steps = List.copyOf(steps);

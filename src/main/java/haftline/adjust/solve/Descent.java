@@ -45,19 +45,25 @@ final class Descent {
      * @param penalty what a mm costs by which a demand is missed, mm² a mm
      */
     Descent(SetModel model, double penalty) {
+        this(model, penalty, null);
+    }
+
+    /** A search in which each demand weighs a share of the penalty; null for all the same. */
+    Descent(SetModel model, double penalty, double[] share) {
         this.model = model;
         penalties = new double[model.demands().size()];
         for (int d = 0; d < penalties.length; d++) {
-            penalties[d] = penalty * rank(model.demands().get(d).need());
+            penalties[d] =
+                    penalty * rank(model.demands().get(d).need()) * (share == null ? 1 : share[d]);
         }
     }
 
-    /** Where not all can be met, walls go before looks. Our own order, no source. */
+    /** On the way walls come first: they are what most often cannot wait. */
     private static double rank(Need need) {
         return need.group() == Need.Group.WALLS ? 10 : 1;
     }
 
-    double missed(At at) {
+    private double missed(At at) {
         double sum = 0;
         for (int d = 0; d < penalties.length; d++) {
             double by = shortOf(at.margin(d));

@@ -12,7 +12,7 @@ public enum Need {
     /** Wall over the cap's bore, at the worst wander. */
     CAP_WALL("cap wall", Group.WALLS),
     /** Wood between the two bores, or between the tang's bore and the butt's face. */
-    BORE_ENDS("wood behind the bore", Group.WALLS),
+    BORE_ENDS("bore's end", Group.WALLS),
     /** Balance point in its band. */
     BALANCE("balance", Group.BALANCE),
     /** Greatest diameter within the band that suits the hand. */

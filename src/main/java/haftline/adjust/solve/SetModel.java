@@ -7,6 +7,8 @@ import haftline.handle.ChoicesBuilder;
 import haftline.handle.Handle;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,6 +31,9 @@ final class SetModel {
     /** What each demand's margin is to be at least, mm: 0, or less where that is impossible. */
     private final double[] goals;
 
+    /** Decimals that each quantity is written with, or null for all that a double has. */
+    private final int[] decimals;
+
     private final double[] low;
     private final double[] high;
 
@@ -37,7 +42,7 @@ final class SetModel {
             List<Quantity> quantities,
             List<Demand> demands,
             List<PieceRows> rows) {
-        this(briefs, quantities, demands, rows, new double[demands.size()]);
+        this(briefs, quantities, demands, rows, new double[demands.size()], null);
     }
 
     private SetModel(
@@ -45,8 +50,10 @@ final class SetModel {
             List<Quantity> quantities,
             List<Demand> demands,
             List<PieceRows> rows,
-            double[] goals) {
+            double[] goals,
+            int[] decimals) {
         this.goals = goals;
+        this.decimals = decimals;
         this.briefs = briefs;
         this.quantities = quantities;
         this.demands = demands;
@@ -63,7 +70,30 @@ final class SetModel {
 
     /** The same with margins reckoned from other goals than 0, mm. */
     SetModel withGoals(double[] changed) {
-        return new SetModel(briefs, quantities, demands, rows, changed);
+        return new SetModel(briefs, quantities, demands, rows, changed, decimals);
+    }
+
+    /** The same with goals that are so much higher, mm. */
+    SetModel stricter(double mm) {
+        double[] higher = goals.clone();
+        for (int d = 0; d < higher.length; d++) {
+            higher[d] += mm;
+        }
+        return withGoals(higher);
+    }
+
+    /** The same with quantities in decimals. */
+    SetModel withDecimals(int[] changed) {
+        return new SetModel(briefs, quantities, demands, rows, goals, changed);
+    }
+
+    /** The demands and goals of another model, with the decimals of this one. */
+    SetModel all(SetModel other) {
+        return other.withDecimals(decimals);
+    }
+
+    double weight(int i) {
+        return quantities.get(i).weight();
     }
 
     /** The same with some of the demands only. */
@@ -73,7 +103,8 @@ final class SetModel {
                 quantities,
                 kept.stream().map(demands::get).toList(),
                 rows,
-                kept.stream().mapToDouble(d -> goals[d]).toArray());
+                kept.stream().mapToDouble(d -> goals[d]).toArray(),
+                decimals);
     }
 
     int size() {
@@ -105,7 +136,15 @@ final class SetModel {
     double value(int i, double[] point) {
         Quantity q = quantities.get(i);
         // Unmoved is the very value that was there, whatever the rounding.
-        return point[i] == 0 ? q.value() : q.value() + point[i] / q.weight();
+        if (point[i] == 0) {
+            return q.value();
+        }
+        double value = q.value() + point[i] / q.weight();
+        return decimals == null
+                ? value
+                : BigDecimal.valueOf(value)
+                        .setScale(decimals[i], RoundingMode.HALF_UP)
+                        .doubleValue();
     }
 
     /** The brief of a piece at a point. */

@@ -21,7 +21,7 @@ public class Probe2Test {
       }
       cnt++;
       if (a.isMet()) { if (a.changeMm() > 1.02 * best) { worse++; System.err.println(i + " worse " + a.changeMm() + " best " + best + " " + d.wish().needs()+Arrays.toString(bp)+" from "+a.moves()); } }
-      else { reach++; if (best < 1e9) { missed++; System.err.println(i + " missed: " + best + " " + a.conflict()); } }
+      else { reach++; if (best < 1e9) { missed++; System.err.println(i + " missed: " + best + " " + a.conflicts()); } }
     }
     System.err.println("n " + cnt + " worse " + worse + " reach " + reach + " missed " + missed);
   }
