@@ -66,6 +66,7 @@ public final class Main {
                         .addSubcommand(new BatchCommand(console))
                         .addSubcommand(new CompareCommand(console))
                         .addSubcommand(new CheckBackCommand(console))
+                        .addSubcommand(new AdjustCommand(console))
                         .setColorScheme(
                                 Help.defaultColorScheme(
                                         console.ink() == Ink.ANSI ? Help.Ansi.ON : Help.Ansi.OFF))

@@ -1,0 +1,24 @@
+package haftline.adjust.solve;
+
+import haftline.measure.Checks;
+
+/**
+ * A band that a figure is to lie in.
+ *
+ * @param lowMm mm, -500 to 500
+ * @param highMm mm, from the low end to 500, or infinite
+ */
+public record Band(double lowMm, double highMm) {
+    /** Checks the ranges. */
+    public Band {
+        Checks.within("band, from", lowMm, -500, 500);
+        if (highMm != Double.POSITIVE_INFINITY) {
+            Checks.within("band, to", highMm, lowMm, 500);
+        }
+    }
+
+    /** No upper limit. */
+    static Band from(double lowMm) {
+        return new Band(lowMm, Double.POSITIVE_INFINITY);
+    }
+}

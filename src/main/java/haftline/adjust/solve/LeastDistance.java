@@ -1,0 +1,175 @@
+package haftline.adjust.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.QRDecomposition;
+import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.linear.SingularMatrixException;
+
+/**
+ * The point of a polyhedron that is nearest to a given point: a strictly convex quadratic program
+ * whose matrix is the identity. The dual active-set method of Goldfarb and Idnani (A numerically
+ * stable dual method for solving strictly convex quadratic programs, Mathematical Programming 27,
+ * 1983), the small least-squares systems in it by Commons Math's QR decomposition.
+ */
+final class LeastDistance {
+    /** A row that is missed by less, in units of the point, is met. */
+    private static final double MET = 1e-11;
+
+    /** A row whose part square to the active rows is shorter than this share depends on them. */
+    private static final double DEPENDENT = 1e-9;
+
+    /** Each step adds or drops one row; many times the rows there are means that it cycles. */
+    private static final int MOST_STEPS = 500;
+
+    private final List<double[]> normals = new ArrayList<>();
+    private final List<Double> limits = new ArrayList<>();
+    private final List<Integer> active = new ArrayList<>();
+    private final List<Double> pulls = new ArrayList<>();
+    private final double[] z;
+
+    /**
+     * Starts at the point.
+     *
+     * @param point where the search begins: the point itself, or with rows held from the beginning
+     *     the nearest point on them
+     */
+    LeastDistance(double[] point) {
+        z = point.clone();
+    }
+
+    /** Adds the row normal . z >= limit; a row of length 1 is judged in the units of the point. */
+    void row(double[] normal, double limit) {
+        double length = Math.sqrt(dot(normal, normal));
+        if (length > 0) {
+            double[] unit = new double[normal.length];
+            for (int i = 0; i < unit.length; i++) {
+                unit[i] = normal[i] / length;
+            }
+            normals.add(unit);
+            limits.add(limit / length);
+        }
+    }
+
+    /** Adds a row that holds with equality at the start, with the pull that holds it there. */
+    void held(double[] unitNormal, double limit, double pull) {
+        active.add(normals.size());
+        pulls.add(pull);
+        normals.add(unitNormal);
+        limits.add(limit);
+    }
+
+    /** The nearest point, or empty where no point meets all rows. */
+    Optional<double[]> solve() {
+        for (int step = 0; step < MOST_STEPS; step++) {
+            int worst = mostMissed();
+            if (worst < 0) {
+                return Optional.of(z);
+            }
+            if (!add(worst)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private int mostMissed() {
+        int worst = -1;
+        double most = -MET;
+        for (int i = 0; i < normals.size(); i++) {
+            double slack = slack(i);
+            if (slack < most && !active.contains(i)) {
+                most = slack;
+                worst = i;
+            }
+        }
+        return worst;
+    }
+
+    private double slack(int i) {
+        return dot(normals.get(i), z) - limits.get(i);
+    }
+
+    private boolean add(int row) {
+        double[] n = normals.get(row);
+        double pull = 0;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double[] onActive = coefficients(n);
+            double[] direction = n.clone();
+            for (int k = 0; k < active.size(); k++) {
+                axpy(-onActive[k], normals.get(active.get(k)), direction);
+            }
+            double square = dot(direction, direction);
+            int blocking = -1;
+            double dual = Double.POSITIVE_INFINITY;
+            for (int k = 0; k < active.size(); k++) {
+                if (onActive[k] > 0 && pulls.get(k) / onActive[k] < dual) {
+                    dual = pulls.get(k) / onActive[k];
+                    blocking = k;
+                }
+            }
+            boolean dependent = square < DEPENDENT * DEPENDENT;
+            double primal =
+                    dependent ? Double.POSITIVE_INFINITY : -slack(row) / dot(direction, n);
+            double t = Math.min(primal, dual);
+            if (Double.isInfinite(t)) {
+                return false;
+            }
+            for (int k = 0; k < active.size(); k++) {
+                pulls.set(k, pulls.get(k) - t * onActive[k]);
+            }
+            pull += t;
+            if (!dependent) {
+                axpy(t, direction, z);
+            }
+            if (primal <= dual) {
+                active.add(row);
+                pulls.add(pull);
+                return true;
+            }
+            active.remove(blocking);
+            pulls.remove(blocking);
+        }
+        return false;
+    }
+
+    /** How a normal is best put together from the active ones. */
+    private double[] coefficients(double[] n) {
+        if (active.isEmpty()) {
+            return new double[0];
+        }
+        double[][] columns = new double[n.length][active.size()];
+        for (int k = 0; k < active.size(); k++) {
+            double[] normal = normals.get(active.get(k));
+            for (int i = 0; i < n.length; i++) {
+                columns[i][k] = normal[i];
+            }
+        }
+        try {
+            RealVector best =
+                    new QRDecomposition(new Array2DRowRealMatrix(columns, false))
+                            .getSolver()
+                            .solve(new ArrayRealVector(n, false));
+            return best.toArray();
+        } catch (SingularMatrixException parallel) {
+            return new double[active.size()];
+        }
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    private static void axpy(double t, double[] a, double[] into) {
+        for (int i = 0; i < a.length; i++) {
+            into[i] += t * a[i];
+        }
+    }
+}

@@ -1,0 +1,200 @@
+package haftline.cli;
+
+import haftline.adjust.solve.Adjust;
+import haftline.adjust.solve.Adjustment;
+import haftline.adjust.solve.Band;
+import haftline.adjust.solve.Fairing;
+import haftline.adjust.solve.Freedom;
+import haftline.adjust.solve.Need;
+import haftline.adjust.solve.Wish;
+import haftline.edit.AdjustEdits;
+import haftline.edit.OpenDocument;
+import haftline.edit.SaveResult;
+import haftline.set.HandleSet;
+import haftline.stock.CatalogueException;
+import haftline.store.DocumentException;
+import haftline.store.LoadedSet;
+import haftline.write.OutputException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code haftline adjust}: the least change that meets the limits. */
+@Command(
+        name = "adjust",
+        sortOptions = false,
+        description =
+                "Finds the least change of the nodes that meets the limits, and shows it; writes"
+                        + " nothing without --write.",
+        footer = {
+            "",
+            "Exit: 0 all demands are met, 1 not all can be met or a piece is still stopped,",
+            "      2 bad usage, 3 bad document, 4 cannot write."
+        })
+final class AdjustCommand extends SetCommand implements Callable<Integer> {
+    @Option(
+            names = "--demand",
+            paramLabel = "WORD",
+            split = ",",
+            converter = AdjustOptions.Demands.class,
+            description =
+                    "What is to be met, with commas between: walls, balance, grip, coves, swell,"
+                            + " character; all by default, none to fair only.")
+    private List<Optional<Need.Group>> demands;
+
+    @Option(
+            names = "--allow",
+            paramLabel = "WORD",
+            split = ",",
+            converter = AdjustOptions.Allowed.class,
+            description =
+                    "What may move beside the nodes, with commas between: length, swell, depth;"
+                            + " nothing by default.")
+    private List<Freedom> allowed;
+
+    @Option(
+            names = "--balance",
+            paramLabel = "FROM:TO",
+            converter = AdjustOptions.BandMm.class,
+            description =
+                    "Where the pieces are to balance, mm behind the ferrule's front face; the"
+                            + " rules' band by default.")
+    private Band balance;
+
+    @Option(
+            names = "--grip",
+            paramLabel = "FROM:TO",
+            converter = AdjustOptions.BandMm.class,
+            description = "Greatest diameter, mm; the guidance for the piece's use by default.")
+    private Band grip;
+
+    @Option(
+            names = "--reach",
+            paramLabel = "MM",
+            converter = AdjustOptions.ReachMm.class,
+            defaultValue = "8",
+            description = "How far a diameter may move either way, 0.01 to 50 mm; 8 by default.")
+    private double reach;
+
+    @Option(
+            names = "--each",
+            description =
+                    "Moves each piece's nodes alone, as its own choices in the set; by default"
+                            + " what pieces share moves together.")
+    private boolean each;
+
+    @Option(
+            names = "--fair",
+            paramLabel = "MM",
+            converter = AdjustOptions.FairMm.class,
+            description =
+                    "Then moves diameters within this band, 0.01 to 5 mm, to where the curvature"
+                            + " varies least, breaking no demand that is met.")
+    private Double fair;
+
+    @Option(names = "--write", description = "Saves the change in the set's documents.")
+    private boolean write;
+
+    @Option(
+            names = "--nearest",
+            description = "With --write, saves also where not every demand can be met.")
+    private boolean nearest;
+
+    @Option(
+            names = "--json",
+            description = "Answers in JSON for other programs, lengths in mm whatever the units.")
+    private boolean json;
+
+    AdjustCommand(Console console) {
+        super(console);
+    }
+
+    @Override
+    public Integer call() throws DocumentException, CatalogueException, OutputException {
+        LoadedSet loaded = load();
+        Wish wish = wish();
+        Adjustment adjustment = Adjust.of(loaded.set(), loaded.materials(), wish);
+        HandleSet adjusted = adjustment.in(loaded.set());
+        Optional<Fairing> fairing =
+                Optional.ofNullable(fair)
+                        .map(mm -> Fairing.of(adjusted, loaded.materials(), wish, mm));
+        HandleSet proposed = fairing.map(f -> f.in(adjusted)).orElse(adjusted);
+        ExaminedSet before = examine(loaded);
+        ExaminedSet after = examine(with(loaded, proposed));
+        List<Path> written = write ? write(loaded, adjustment, fairing) : List.of();
+        if (json) {
+            console.print(AdjustJson.of(loaded.set().name(), adjustment, fairing, written));
+        } else {
+            AdjustPage page = new AdjustPage(units, console.ink());
+            console.print(
+                    page.of(loaded.set().name(), adjustment, fairing, before, after, written));
+        }
+        return adjustment.isMet() ? exitCode(after) : ExitCode.STOPPED;
+    }
+
+    private Wish wish() {
+        Set<Need> needs = EnumSet.allOf(Need.class);
+        if (demands != null) {
+            Set<Need.Group> groups = EnumSet.noneOf(Need.Group.class);
+            demands.forEach(group -> group.ifPresent(groups::add));
+            needs = Need.of(groups);
+        }
+        Set<Freedom> free = allowed == null ? Set.of() : EnumSet.copyOf(allowed);
+        return new Wish(
+                needs,
+                free,
+                each,
+                Optional.ofNullable(balance),
+                Optional.ofNullable(grip),
+                reach);
+    }
+
+    private static LoadedSet with(LoadedSet loaded, HandleSet set) {
+        return new LoadedSet(
+                loaded.file(), set, loaded.references(), loaded.catalogues(), loaded.materials());
+    }
+
+    /** Saves as the editor does: only what was changed, each file whole and with one backup. */
+    private List<Path> write(
+            LoadedSet loaded, Adjustment adjustment, Optional<Fairing> fairing)
+            throws OutputException {
+        boolean changes =
+                !adjustment.moves().isEmpty()
+                        || fairing.map(f -> !f.moves().isEmpty()).orElse(false);
+        if (!changes) {
+            return List.of();
+        }
+        if (!adjustment.isMet() && !nearest) {
+            console.say(
+                    "nothing written: not every demand can be met; --nearest writes what comes"
+                            + " nearest");
+            return List.of();
+        }
+        OpenDocument document = OpenDocument.of(loaded);
+        haftline.edit.Command accept = AdjustEdits.accept(adjustment);
+        if (fairing.isPresent()) {
+            accept = accept.then(AdjustEdits.accept(fairing.get()));
+        }
+        document.apply(accept)
+                .refusal()
+                .ifPresent(
+                        why -> {
+                            // The proposal was made for this very content.
+                            throw new IllegalStateException(why);
+                        });
+        SaveResult result = document.save();
+        if (result instanceof SaveResult.Saved saved) {
+            return saved.files();
+        }
+        String why =
+                result instanceof SaveResult.Failed failed
+                        ? failed.why()
+                        : "it or a file that it names was changed by another program meanwhile";
+        throw new OutputException(loaded.file(), why, null);
+    }
+}
