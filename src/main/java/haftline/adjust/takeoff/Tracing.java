@@ -1,0 +1,305 @@
+package haftline.adjust.takeoff;
+
+import haftline.curve.EndSlope;
+import haftline.curve.Outline;
+import haftline.measure.Checks;
+import haftline.shape.Butt;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The way from readings to a shape, step by step. */
+final class Tracing {
+    /**
+     * Whoever sets a calliper by a rule's marks misses the place by this, mm (common practice, no
+     * source). It takes weight from readings on steep places.
+     */
+    private static final double PLACE_MM = 0.05;
+
+    /** A deviation under this share of the tolerance is not worth telling apart from none. */
+    private static final double LEAST_SHARE = 0.125;
+
+    /**
+     * A reading further off than this many deviations is a stray: chance does so once in 150,000
+     * readings of a normal distribution.
+     */
+    private static final double STRAY = 4.5;
+
+    /** A reading whose neighbours stand this near was taken there on purpose: a narrow groove. */
+    private static final double ON_PURPOSE = 0.6;
+
+    private static final int MOST_STRAY_ROUNDS = 4;
+    private static final int ROUNDS = 40;
+
+    /** A corner and a turn nearer than this are one, mm; so are an end and a turn. */
+    private static final double SAME_PLACE_MM = 1.5;
+
+    /** A step of the body becomes two crisp nodes this far apart, mm. */
+    private static final double STEP_MM = 0.55;
+
+    private final double toleranceMm;
+    private final String name;
+    private final List<Reading> readings;
+    private final Table table;
+    private final double start;
+    private final double deviation;
+
+    Tracing(List<Reading> given, double toleranceMm, String name) {
+        Checks.within("tolerance", toleranceMm, 0.01, 5);
+        if (given.size() < TakeOff.FEWEST) {
+            throw new IllegalArgumentException(
+                    given.size() + " readings: expected " + TakeOff.FEWEST + " or more");
+        }
+        this.toleranceMm = toleranceMm;
+        this.name = name;
+        List<Reading> sorted = new ArrayList<>(given);
+        sorted.sort(Comparator.comparingDouble(Reading::x));
+        start = sorted.get(0).x();
+        Checks.within(
+                "length that the readings span",
+                sorted.get(sorted.size() - 1).x() - start,
+                10,
+                Reading.LONGEST_MM);
+        double[] x = new double[sorted.size()];
+        double[] d = new double[x.length];
+        for (int j = 0; j < x.length; j++) {
+            x[j] = sorted.get(j).x() - start;
+            d[j] = sorted.get(j).diameterMm();
+        }
+        table = new Table(x, d);
+        readings = new ArrayList<>();
+        for (int j = 0; j < x.length; j++) {
+            // Of two at one place the table has settled which side each is.
+            int other = j > 0 && x[j - 1] == x[j] ? j - 1 : j + 1;
+            boolean own = sorted.get(j).diameterMm() == table.d(j);
+            readings.add(own ? sorted.get(j) : sorted.get(other));
+        }
+        deviation = Math.max(LEAST_SHARE * toleranceMm, Noise.deviation(x, d));
+    }
+
+    Optional<TakeOff> takeOff() {
+        boolean[] counts = new boolean[table.count()];
+        Arrays.fill(counts, true);
+        int[] kept = indices(counts);
+        List<Stretch> stretches = stretches(kept);
+        for (int round = 0; round < MOST_STRAY_ROUNDS && dropLone(stretches, kept, counts); round++) {
+            kept = indices(counts);
+            stretches = stretches(kept);
+        }
+        double[] x = pick(table.places(), kept);
+        double[] d = pick(table.diameters(), kept);
+        Butt butt = new Butt.Square();
+        Stretch end = stretches.get(stretches.size() - 1);
+        int bodyReadings = kept.length;
+        if (end.kind().isButt()) {
+            butt = butt(end, x);
+            bodyReadings = end.from();
+            stretches = stretches.subList(0, stretches.size() - 1);
+        }
+        double[] bodyX = Arrays.copyOf(x, bodyReadings);
+        double[] bodyD = Arrays.copyOf(d, bodyReadings);
+        List<Run> runs = Run.of(stretches, bodyX, bodyD, deviation);
+        DetailSearch.Reading seen = new DetailSearch(runs, bodyX, bodyD, deviation).cheapest();
+        Draft draft = draft(seen.body(), bodyX, bodyD, butt);
+        boolean[] body = bodyOnly(seen.body(), kept, bodyReadings);
+        draft = fitBody(fitBody(draft, body, 1), body, ROUNDS);
+        draft = dress(draft, seen.details());
+        if (draft.outline().isEmpty()) {
+            return Optional.empty();
+        }
+        draft = fitAll(draft, counts);
+        for (int round = 0; round < MOST_STRAY_ROUNDS && dropStrays(draft, counts); round++) {
+            draft = fitAll(draft, counts);
+        }
+        return result(draft, counts);
+    }
+
+    private List<Stretch> stretches(int[] kept) {
+        return new Segmentation(
+                        pick(table.places(), kept), pick(table.diameters(), kept), deviation, PLACE_MM)
+                .stretches();
+    }
+
+    private static int[] indices(boolean[] counts) {
+        int[] kept = new int[counts.length];
+        int n = 0;
+        for (int j = 0; j < counts.length; j++) {
+            if (counts[j]) {
+                kept[n++] = j;
+            }
+        }
+        return Arrays.copyOf(kept, n);
+    }
+
+    private static double[] pick(double[] all, int[] kept) {
+        double[] picked = new double[kept.length];
+        for (int k = 0; k < kept.length; k++) {
+            picked[k] = all[kept[k]];
+        }
+        return picked;
+    }
+
+    /** Leaves out each reading that stands alone between two stretches; true where there was one. */
+    private boolean dropLone(List<Stretch> stretches, int[] kept, boolean[] counts) {
+        boolean dropped = false;
+        for (int k = 1; k + 1 < stretches.size(); k++) {
+            Stretch stretch = stretches.get(k);
+            int j = stretch.from();
+            if (stretch.count() == 1) {
+                double near =
+                        Math.min(
+                                table.x(kept[j]) - table.x(kept[j - 1]),
+                                table.x(kept[j + 1]) - table.x(kept[j]));
+                if (near >= ON_PURPOSE * table.spacingMm()) {
+                    counts[kept[j]] = false;
+                    dropped = true;
+                }
+            }
+        }
+        return dropped;
+    }
+
+    private static Butt butt(Stretch end, double[] x) {
+        double length = x[end.to()] - end.start();
+        Butt form =
+                switch (end.kind()) {
+                    case CHAMFERED -> new Butt.Chamfered(1);
+                    case ROUNDED -> new Butt.Rounded(1);
+                    default -> new Butt.Domed(1);
+                };
+        return DraftFit.butt(form, length);
+    }
+
+    /** The body as it was seen: corners, steps and turns. */
+    private Draft draft(List<Run> body, double[] x, double[] d, Butt butt) {
+        List<DraftNode> nodes = new ArrayList<>();
+        for (int k = 1; k < body.size(); k++) {
+            Run before = body.get(k - 1);
+            Run after = body.get(k);
+            if (before.to() + 1 != after.from()) {
+                continue;
+            }
+            double place = after.left().x();
+            if (after.left().kind() == Cut.Kind.STEP) {
+                nodes.add(new DraftNode(place - STEP_MM / 2, d[before.to()], true));
+                nodes.add(new DraftNode(place + STEP_MM / 2, d[after.from()], true));
+            } else {
+                nodes.add(new DraftNode(place, (d[before.to()] + d[after.from()]) / 2, true));
+            }
+        }
+        double wood = table.x(table.count() - 1);
+        double seat = wood - butt.lengthMm();
+        List<DraftNode> corners = List.copyOf(nodes);
+        for (Run run : body) {
+            for (DraftNode turn : Turns.of(run, x, d, Math.max(1.5 * deviation, toleranceMm / 2))) {
+                boolean apart =
+                        turn.x() > SAME_PLACE_MM
+                                && seat - turn.x() > SAME_PLACE_MM
+                                && corners.stream()
+                                        .noneMatch(
+                                                node ->
+                                                        Math.abs(node.x() - turn.x())
+                                                                < SAME_PLACE_MM);
+                if (apart) {
+                    nodes.add(turn);
+                }
+            }
+        }
+        nodes.sort(Comparator.comparingDouble(DraftNode::x));
+        Draft draft =
+                new Draft(
+                        wood,
+                        Math.max(1, d[0]),
+                        Math.max(1, d[d.length - 1]),
+                        nodes,
+                        EndSlope.FREE,
+                        EndSlope.FREE,
+                        List.of(),
+                        butt);
+        return draft;
+    }
+
+    private boolean[] bodyOnly(List<Run> body, int[] kept, int bodyReadings) {
+        boolean[] counts = new boolean[table.count()];
+        for (Run run : body) {
+            for (int k = run.from(); k <= run.to(); k++) {
+                counts[kept[k]] = true;
+            }
+        }
+        for (int k = bodyReadings; k < kept.length; k++) {
+            counts[kept[k]] = true;
+        }
+        return counts;
+    }
+
+    private Draft fitBody(Draft draft, boolean[] counts, int rounds) {
+        double[] weights = DraftFit.weights(table, draft, deviation, PLACE_MM, counts);
+        return rounds == 1
+                ? new DraftFit(table, weights).fit(draft, ROUNDS).draft()
+                : new BodyFit(table, weights, toleranceMm).of(draft).draft();
+    }
+
+    private Draft dress(Draft draft, List<DetailSearch.Seen> seen) {
+        Optional<Outline> body = draft.outline();
+        List<LaidDetail> details = new ArrayList<>();
+        for (DetailSearch.Seen one : seen) {
+            LaidDetail detail = one.detail();
+            if (detail.kind() == LaidDetail.Kind.FILLET && body.isPresent()) {
+                double level = body.get().r((detail.from() + detail.to()) / 2);
+                details.add(detail.with(detail.from(), detail.to(), one.level() / 2 - level));
+            } else {
+                details.add(detail);
+            }
+        }
+        return draft.withDetails(details);
+    }
+
+    private Draft fitAll(Draft draft, boolean[] counts) {
+        double[] weights = DraftFit.weights(table, draft, deviation, PLACE_MM, counts);
+        return new DraftFit(table, weights).fit(draft, ROUNDS).draft();
+    }
+
+    private boolean dropStrays(Draft draft, boolean[] counts) {
+        Outline outline = draft.outline().orElseThrow();
+        double[] weights = DraftFit.weights(table, draft, deviation, PLACE_MM, counts);
+        boolean dropped = false;
+        for (int j = 0; j < weights.length; j++) {
+            double off = Math.abs(table.d(j) - table.fitted(outline, j));
+            if (counts[j] && off * weights[j] > STRAY && off > toleranceMm) {
+                counts[j] = false;
+                dropped = true;
+            }
+        }
+        return dropped;
+    }
+
+    private Optional<TakeOff> result(Draft fitted, boolean[] counts) {
+        Draft draft = Rounded.of(fitted);
+        Optional<Outline> outline = draft.outline();
+        if (outline.isEmpty()) {
+            draft = fitted;
+            outline = fitted.outline();
+        }
+        List<Residual> residuals = new ArrayList<>();
+        double[] off = new double[table.count()];
+        int n = 0;
+        for (int j = 0; j < table.count(); j++) {
+            double line = table.fitted(outline.orElseThrow(), j);
+            residuals.add(new Residual(readings.get(j), table.x(j), line, !counts[j]));
+            if (counts[j]) {
+                off[n++] = Math.abs(table.d(j) - line);
+            }
+        }
+        return Optional.of(
+                new TakeOff(
+                        ShapeOf.draft(draft, name),
+                        draft.shoulderMm(),
+                        draft.seatMm(),
+                        draft.woodMm(),
+                        outline.orElseThrow(),
+                        residuals,
+                        Noise.OF_MEDIAN * Noise.median(Arrays.copyOf(off, n))));
+    }
+}
