@@ -31,6 +31,9 @@ final class BodyFit {
     /** Places tried for a new node. */
     private static final int PLACES = 14;
 
+    /** Each end is asked twice, for what suits one depends on the other. */
+    private static final int TURNS = 4;
+
     private static final int MOST_NODES = 24;
     private static final int FEW_ROUNDS = 3;
     private static final int ROUNDS = 30;
@@ -78,12 +81,13 @@ final class BodyFit {
      */
     private DraftFit.Fitted withSlopes(DraftFit.Fitted now) {
         DraftFit.Fitted best = now;
-        for (int end = 0; end < 2; end++) {
+        for (int turn = 0; turn < TURNS; turn++) {
+            boolean first = turn % 2 == 0;
             Draft draft = best.draft();
-            EndSlope slope = end == 0 ? draft.first() : draft.last();
+            EndSlope slope = first ? draft.first() : draft.last();
             EndSlope other = slope.free() ? EndSlope.LEVEL : EndSlope.FREE;
             Draft changed =
-                    end == 0
+                    first
                             ? draft.withSlopes(other, draft.last())
                             : draft.withSlopes(draft.first(), other);
             DraftFit.Fitted fitted = fit.fit(changed, ROUNDS);

@@ -30,26 +30,31 @@ record Cut(Kind kind, double x) {
     /** Places tried for a corner between the two readings beside the cut and their neighbours. */
     private static final int PLACES = 25;
 
-    /**
-     * The simpler of two ways to meet stands unless it costs this much more in squares over the
-     * variance; with two parameters between them chance does so once in 20,000 cuts (chi-square).
-     */
-    private static final double CLEAR = 20;
-
     boolean isCrisp() {
         return kind == Kind.CORNER || kind == Kind.STEP;
     }
 
-    /** Tells how two stretches meet. */
-    static Cut between(Stretch before, Stretch after, double[] x, double[] d, double deviation) {
+    /**
+     * Tells how two stretches meet.
+     *
+     * @param clear how much more, in squares over the variance, a simpler way to meet may cost
+     */
+    static Cut between(
+            Stretch before,
+            Stretch after,
+            double[] x,
+            double[] d,
+            double deviation,
+            double clear) {
         int from = Math.max(before.from(), before.to() - WINDOW + 1);
         int to = Math.min(after.to(), after.from() + WINDOW - 1);
-        int orderBefore = order(before, before.to() - from + 1);
-        int orderAfter = order(after, to - after.from() + 1);
-        double apart =
-                new Polynomial(x, d, from, before.to()).sum(orderBefore)
-                        + new Polynomial(x, d, after.from(), to).sum(orderAfter);
-        double limit = apart + CLEAR * deviation * deviation;
+        Polynomial left = new Polynomial(x, d, from, before.to());
+        Polynomial right = new Polynomial(x, d, after.from(), to);
+        double parameter = Math.log(x.length) * deviation * deviation;
+        int orderBefore = left.cheapest(parameter);
+        int orderAfter = right.cheapest(parameter);
+        double apart = left.sum(orderBefore) + right.sum(orderAfter);
+        double limit = apart + clear * deviation * deviation;
         double low = x[Math.max(from, before.to() - 1)];
         double high = x[Math.min(to, after.from() + 1)];
         double smooth = Double.POSITIVE_INFINITY;
@@ -75,11 +80,6 @@ record Cut(Kind kind, double x) {
         return corner < limit
                 ? new Cut(Kind.CORNER, cornerX)
                 : new Cut(Kind.STEP, (x[before.to()] + x[after.from()]) / 2);
-    }
-
-    private static int order(Stretch stretch, int count) {
-        int order = stretch.kind() == Stretch.Kind.ARC ? Polynomial.HIGHEST : stretch.order();
-        return Math.min(order, count - 1);
     }
 
     /**

@@ -15,6 +15,9 @@ final class DetailSearch {
 
     private static final double WIDEST_MM = 40;
 
+    /** Widest detail at an end, where no body on the far side bears it out, mm. */
+    private static final double WIDEST_AT_END_MM = 12;
+
     /** Most runs in one detail: a vee has two sides and perhaps a reading at its bottom. */
     private static final int MOST_RUNS = 3;
 
@@ -39,7 +42,7 @@ final class DetailSearch {
     private final double parameter;
     private final double widest;
 
-    private Way[][] ways;
+    private Way[][][] ways;
 
     DetailSearch(List<Run> runs, double[] x, double[] d, double deviation) {
         this.runs = runs;
@@ -51,7 +54,11 @@ final class DetailSearch {
     }
 
     /** A detail in the readings, with the level of a fillet in place of its height. */
-    record Seen(LaidDetail detail, double level, double cost) {}
+    record Seen(LaidDetail detail, double level, double cost) {
+        boolean isOnChord() {
+            return detail.kind() != LaidDetail.Kind.FILLET;
+        }
+    }
 
     /**
      * What the runs are.
@@ -65,43 +72,61 @@ final class DetailSearch {
     private record Way(double cost, Seen detail, int next) {}
 
     Reading cheapest() {
-        ways = new Way[runs.size() + 1][runs.size() + 1];
+        ways = new Way[runs.size() + 1][runs.size() + 1][2];
         List<Run> body = new ArrayList<>();
         List<Seen> details = new ArrayList<>();
         int lastBody = -1;
+        boolean onChord = false;
         for (int k = 0; k < runs.size(); ) {
-            Way way = way(k, lastBody);
+            Way way = way(k, lastBody, onChord);
             if (way.detail() == null) {
                 body.add(runs.get(k));
                 lastBody = k;
+                onChord = false;
             } else {
                 details.add(way.detail());
+                onChord = way.detail().isOnChord();
             }
             k = way.next();
         }
         return new Reading(body, details);
     }
 
-    private Way way(int k, int lastBody) {
+    /**
+     * The cheapest way on.
+     *
+     * @param k the run that comes next
+     * @param lastBody the last run of the body before it, -1 for none
+     * @param onChord whether the run before it is a detail whose edges lie on the body
+     */
+    private Way way(int k, int lastBody, boolean onChord) {
         if (k == runs.size()) {
             double cost = lastBody < 0 ? Double.POSITIVE_INFINITY : 0;
             return new Way(cost, null, k);
         }
-        Way known = ways[k][lastBody + 1];
+        Way known = ways[k][lastBody + 1][onChord ? 1 : 0];
         if (known != null) {
             return known;
         }
-        double own = body(runs.get(k)) + joining(k, lastBody);
-        Way best = new Way(own + way(k + 1, k).cost(), null, k + 1);
+        // A step between the body and a detail that begins on the body is none of either.
+        boolean step = runs.get(k).left().kind() == Cut.Kind.STEP;
+        double own =
+                step && onChord
+                        ? Double.POSITIVE_INFINITY
+                        : body(runs.get(k)) + joining(k, lastBody);
+        Way best = new Way(own + way(k + 1, k, false).cost(), null, k + 1);
         for (int end = k; end < Math.min(runs.size(), k + MOST_RUNS); end++) {
             for (Seen seen : details(k, end)) {
-                double cost = seen.cost() + way(end + 1, lastBody).cost();
+                if (step && seen.isOnChord() && lastBody == k - 1) {
+                    continue;
+                }
+                double cost = seen.cost() + way(end + 1, lastBody, seen.isOnChord()).cost();
                 if (cost < best.cost()) {
                     best = new Way(cost, seen, end + 1);
                 }
             }
         }
-        ways[k][lastBody + 1] = best;
+        ways[k][lastBody + 1][onChord ? 1 : 0] = best;
         return best;
     }
 
@@ -160,6 +185,9 @@ final class DetailSearch {
         List<Seen> seen = new ArrayList<>();
         boolean onBody = from.kind() != Cut.Kind.STEP && to.kind() != Cut.Kind.STEP;
         boolean between = first > 0 && last < runs.size() - 1;
+        if (!between && width > WIDEST_AT_END_MM) {
+            return List.of();
+        }
         if (first == last && between && from.kind() == Cut.Kind.STEP && to.kind() == Cut.Kind.STEP) {
             fillet(left, seen);
         }

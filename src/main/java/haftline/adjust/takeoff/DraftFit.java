@@ -159,7 +159,8 @@ final class DraftFit {
         for (int j = 0; j < weights.length; j++) {
             if (counts[j]) {
                 double slope = 0;
-                if (outline.isPresent()) {
+                // The last reading says where the wood ends, so its place is in no doubt.
+                if (outline.isPresent() && j + 1 < weights.length) {
                     slope = Math.min(STEEP, Math.abs(table.slope(outline.get(), j)));
                 }
                 weights[j] = 1 / Math.hypot(deviation, slope * placeDeviation);

@@ -75,6 +75,17 @@ final class Polynomial {
         return orders;
     }
 
+    /** The order at which squares and the price of the parameters are least. */
+    int cheapest(double parameter) {
+        int order = 0;
+        for (int k = 1; k <= orders; k++) {
+            if (sums[k] + k * parameter < sums[order] + order * parameter) {
+                order = k;
+            }
+        }
+        return order;
+    }
+
     /** Sum of the squares that an order leaves. */
     double sum(int order) {
         return sums[order];

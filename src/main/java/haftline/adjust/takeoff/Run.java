@@ -22,7 +22,7 @@ record Run(int from, int to, Cut left, Cut right, List<Stretch> stretches) {
     }
 
     /** Joins stretches through their smooth cuts. */
-    static List<Run> of(List<Stretch> stretches, double[] x, double[] d, double deviation) {
+    static List<Run> of(List<Stretch> stretches, double[] x, double[] d, double deviation, double clear) {
         List<Run> runs = new ArrayList<>();
         List<Stretch> within = new ArrayList<>();
         Cut left = new Cut(Cut.Kind.END, x[0]);
@@ -33,7 +33,7 @@ record Run(int from, int to, Cut left, Cut right, List<Stretch> stretches) {
             Cut right =
                     last
                             ? new Cut(Cut.Kind.END, x[stretch.to()])
-                            : Cut.between(stretch, stretches.get(k + 1), x, d, deviation);
+                            : Cut.between(stretch, stretches.get(k + 1), x, d, deviation, clear);
             if (last || right.isCrisp()) {
                 runs.add(new Run(within.get(0).from(), stretch.to(), left, right, within));
                 within.clear();

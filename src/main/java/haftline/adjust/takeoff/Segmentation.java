@@ -84,15 +84,9 @@ final class Segmentation {
 
     private Stretch cheapest(int from, int to) {
         Polynomial fit = new Polynomial(x, d, from, to);
-        int order = 0;
-        double cost = Double.POSITIVE_INFINITY;
-        for (int k = 0; k <= fit.orders(); k++) {
-            double price = fit.sum(k) / (deviation * deviation) + (k + 1) * parameter;
-            if (price < cost) {
-                cost = price;
-                order = k;
-            }
-        }
+        double square = deviation * deviation;
+        int order = fit.cheapest(parameter * square);
+        double cost = fit.sum(order) / square + (order + 1) * parameter;
         int count = to - from + 1;
         if (count > HALF_ROUND_LEAST && count <= LONGEST_ARC) {
             double price = arc(from, to) + 3 * parameter;
@@ -181,7 +175,7 @@ final class Segmentation {
             double length = end - start;
             for (Stretch.Kind kind : Stretch.Kind.values()) {
                 if (kind.isButt() && length >= shortest(kind) && length <= longest(kind)) {
-                    double cost = butt(kind, from, start, length) + 2 * parameter;
+                    double cost = butt(kind, from, start, length) + parameter;
                     if (best == null || cost < best.cost()) {
                         best = new Stretch(from, last, kind, 0, start, cost);
                     }
@@ -231,7 +225,8 @@ final class Segmentation {
                                 : -(kind == Stretch.Kind.DOMED ? d[from] / length : 2)
                                         * t
                                         / Math.max(shape, 1e-3);
-                double shift = slope * placeDeviation;
+                // The last reading says where the wood ends, so its place is in no doubt.
+                double shift = j == last ? 0 : slope * placeDeviation;
                 double weight = 1 / (deviation * deviation + shift * shift);
                 up += weight * unit * (d[j] - fixed);
                 down += weight * unit * unit;

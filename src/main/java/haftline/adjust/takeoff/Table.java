@@ -20,11 +20,6 @@ final class Table {
     Table(double[] x, double[] d) {
         this.x = x.clone();
         this.d = d.clone();
-        for (int j = 1; j < x.length; j++) {
-            if (x[j] == x[j - 1]) {
-                order(j);
-            }
-        }
         double[] gaps = new double[x.length - 1];
         int count = 0;
         for (int j = 1; j < x.length; j++) {
@@ -33,19 +28,6 @@ final class Table {
             }
         }
         spacing = Noise.median(Arrays.copyOf(gaps, count));
-    }
-
-    /** Whoever measures both sides of a step need not mind which comes first. */
-    private void order(int j) {
-        double before = j > 1 ? d[j - 2] : d[j - 1];
-        double after = j + 1 < d.length ? d[j + 1] : d[j];
-        double as = Math.abs(d[j - 1] - before) + Math.abs(d[j] - after);
-        double swapped = Math.abs(d[j] - before) + Math.abs(d[j - 1] - after);
-        if (swapped < as) {
-            double first = this.d[j];
-            this.d[j] = this.d[j - 1];
-            this.d[j - 1] = first;
-        }
     }
 
     int count() {

@@ -116,6 +116,9 @@ final class Bench {
                 double square = 1 / Math.hypot(1, segment.slope(x));
                 double off = 2 * Math.abs(other.r(x) - truth.r(x)) * square;
                 if (Double.isFinite(off)) {
+                    if (off > most && off > 0.1 && Boolean.getBoolean("dbg")) {
+                        System.out.printf("   off %.3f at %.2f%n", off, x);
+                    }
                     most = Math.max(most, off);
                 }
             }
