@@ -126,6 +126,16 @@ final class BodyFit {
 
     private DraftFit.Fitted pruned(DraftFit.Fitted all) {
         DraftFit.Fitted now = all;
+        DraftFit.Fitted before;
+        do {
+            before = now;
+            now = prunedOnce(now);
+        } while (now != before);
+        return now;
+    }
+
+    private DraftFit.Fitted prunedOnce(DraftFit.Fitted all) {
+        DraftFit.Fitted now = all;
         for (int i = 0; i < now.draft().nodes().size(); ) {
             List<DraftNode> nodes = new ArrayList<>(now.draft().nodes());
             DraftNode node = nodes.remove(i);

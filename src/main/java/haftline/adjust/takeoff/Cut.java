@@ -27,6 +27,12 @@ record Cut(Kind kind, double x) {
     /** Readings looked at on either side. */
     private static final int WINDOW = 12;
 
+    /** Order of a line that bends. */
+    private static final int BENT = 2;
+
+    /** Readings in a stretch long enough for its bend to show. */
+    private static final int LONG = 6;
+
     /** Places tried for a corner between the two readings beside the cut and their neighbours. */
     private static final int PLACES = 25;
 
@@ -53,6 +59,9 @@ record Cut(Kind kind, double x) {
         double parameter = Math.log(x.length) * deviation * deviation;
         int orderBefore = left.cheapest(parameter);
         int orderAfter = right.cheapest(parameter);
+        // A smooth line bends on either side, however straight each side looks by itself.
+        int smoothBefore = before.count() < LONG ? orderBefore : Math.max(orderBefore, BENT);
+        int smoothAfter = after.count() < LONG ? orderAfter : Math.max(orderAfter, BENT);
         double apart = left.sum(orderBefore) + right.sum(orderAfter);
         double limit = apart + clear * deviation * deviation;
         double low = x[Math.max(from, before.to() - 1)];
@@ -63,7 +72,7 @@ record Cut(Kind kind, double x) {
         double cornerX = low;
         for (int k = 0; k <= PLACES; k++) {
             double place = low + (high - low) * k / PLACES;
-            double sum = joined(x, d, from, to, place, orderBefore, orderAfter, 1);
+            double sum = joined(x, d, from, to, place, smoothBefore, smoothAfter, 1);
             if (sum < smooth) {
                 smooth = sum;
                 smoothX = place;

@@ -56,7 +56,7 @@ final class DetailSearch {
     /** A detail in the readings, with the level of a fillet in place of its height. */
     record Seen(LaidDetail detail, double level, double cost) {
         boolean isOnChord() {
-            return detail.kind() != LaidDetail.Kind.FILLET;
+            return detail.isOnChord();
         }
     }
 
@@ -324,8 +324,8 @@ final class DetailSearch {
                         left.left().x(),
                         right.right().x(),
                         height,
-                        left.left().kind() == Cut.Kind.CORNER,
-                        right.right().kind() == Cut.Kind.CORNER);
+                        left.left(),
+                        right.right());
         seen.add(new Seen(detail, level, squares + (FIGURES + 2) * parameter));
     }
 }

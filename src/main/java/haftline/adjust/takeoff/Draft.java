@@ -34,7 +34,7 @@ record Draft(
         List<LaidDetail> details,
         Butt butt) {
     /** Nodes are kept this far apart, so that they are apart when their places are rounded, mm. */
-    private static final double SPACING_MM = PlacedNode.LEAST_SPACING_MM + 0.02;
+    static final double SPACING_MM = PlacedNode.LEAST_SPACING_MM + 0.02;
 
     /** Thinnest that is tried, mm. */
     private static final double THINNEST_MM = 1;

@@ -14,6 +14,14 @@ final class DraftFit {
     /** A pole's endless slope, made finite: a reading there says nothing of the diameter. */
     private static final double STEEP = 1e3;
 
+    /** Two nodes nearer than this make a corner of what is smooth, mm. */
+    private static final double SMOOTH_APART_MM = 2;
+
+    private static final int MOST_AGAIN = 4;
+
+    /** Relative fall of the sum under which it is settled. */
+    private static final double SETTLED = 1e-5;
+
     /** What matters of a diameter or place, mm. */
     private static final double MATTERS_MM = 1;
 
@@ -40,6 +48,19 @@ final class DraftFit {
     record Fitted(Draft draft, double sum) {}
 
     Fitted fit(Draft start, int rounds) {
+        Fitted now = fitOnce(start, rounds);
+        for (int again = 0; again < MOST_AGAIN; again++) {
+            Fitted next = fitOnce(now.draft(), rounds);
+            if (!(next.sum() < now.sum() - SETTLED * now.sum())) {
+                break;
+            }
+            now = next;
+        }
+        return now;
+    }
+
+    /** Each node keeps to its own half of the way to its neighbours, which is why it is repeated. */
+    private Fitted fitOnce(Draft start, int rounds) {
         double[] at = parameters(start);
         double[] low = new double[at.length];
         double[] high = new double[at.length];
@@ -47,7 +68,7 @@ final class DraftFit {
         bounds(start, low, high, scale);
         LeastSquares.Fit fit =
                 new LeastSquares(p -> residuals(draft(start, p)), low, high, scale)
-                        .from(at, rounds, 1e-5);
+                        .from(at, rounds, SETTLED);
         return new Fitted(draft(start, fit.parameters()), fit.sum());
     }
 
@@ -81,9 +102,12 @@ final class DraftFit {
         for (; i < 2; i++) {
             set(low, high, scale, i, 1, Reading.WIDEST_MM, MATTERS_MM);
         }
-        for (DraftNode node : start.nodes()) {
+        for (int k = 0; k < start.nodes().size(); k++) {
+            DraftNode node = start.nodes().get(k);
             double reach = node.crisp() ? table.spacingMm() : start.woodMm();
-            set(low, high, scale, i++, node.x() - reach, node.x() + reach, MATTERS_MM);
+            double left = Math.min(reach, room(start, k - 1, k));
+            double right = Math.min(reach, room(start, k, k + 1));
+            set(low, high, scale, i++, node.x() - left, node.x() + right, MATTERS_MM);
             set(low, high, scale, i++, 1, Reading.WIDEST_MM, MATTERS_MM);
         }
         double butt = start.butt().lengthMm();
@@ -98,15 +122,43 @@ final class DraftFit {
                     MATTERS_MM);
         }
         for (LaidDetail detail : start.details()) {
-            double left = detail.leftFree() ? table.spacingMm() : 0;
-            double right = detail.rightFree() ? table.spacingMm() : 0;
-            set(low, high, scale, i++, detail.from() - left, detail.from() + left, MATTERS_MM);
-            set(low, high, scale, i++, detail.to() - right, detail.to() + right, MATTERS_MM);
+            // The bounds stand about where the edges were seen, not about where they are now.
+            double from = detail.left().x();
+            double to = detail.right().x();
+            double space = table.spacingMm();
+            set(
+                    low,
+                    high,
+                    scale,
+                    i++,
+                    from - detail.leftOut() * space,
+                    from + detail.leftIn() * space,
+                    MATTERS_MM);
+            set(
+                    low,
+                    high,
+                    scale,
+                    i++,
+                    to - detail.rightIn() * space,
+                    to + detail.rightOut() * space,
+                    MATTERS_MM);
             boolean flat = detail.kind() == LaidDetail.Kind.FLAT;
             double height = detail.heightMm();
             double reach = flat ? 0 : Math.abs(height);
             set(low, high, scale, i++, height - reach, height + reach, MATTERS_MM);
         }
+    }
+
+    /** How far two neighbours may come towards each other, each; -1 is the shoulder. */
+    private static double room(Draft draft, int a, int b) {
+        List<DraftNode> nodes = draft.nodes();
+        boolean ends = a < 0 || b == nodes.size();
+        double from = a < 0 ? 0 : nodes.get(a).x();
+        double to = b == nodes.size() ? draft.seatX() : nodes.get(b).x();
+        boolean crisp = !ends && nodes.get(a).crisp() && nodes.get(b).crisp();
+        double apart = crisp ? Draft.SPACING_MM : SMOOTH_APART_MM;
+        // An end stands still, so the whole room is the node's.
+        return Math.max(0, (to - from - apart) / (ends ? 1 : 2));
     }
 
     private static void set(

@@ -12,11 +12,11 @@ import java.util.Optional;
  * @param to right edge, mm
  * @param heightMm how far it stands above its chord or, of a cove and vee, lies below; of a fillet
  *     above the body, negative for a sunk one
- * @param leftFree whether the left edge lies on the body and may still be refined
- * @param rightFree whether the right edge does
+ * @param left how the outline passes the left edge
+ * @param right how it passes the right edge
  */
 record LaidDetail(
-        Kind kind, double from, double to, double heightMm, boolean leftFree, boolean rightFree) {
+        Kind kind, double from, double to, double heightMm, Cut left, Cut right) {
     /** A groove no wider than this was burnt with a wire, mm (common practice, no source). */
     private static final double BURNT_MM = 1;
 
@@ -30,7 +30,32 @@ record LaidDetail(
     }
 
     LaidDetail with(double newFrom, double newTo, double newHeight) {
-        return new LaidDetail(kind, newFrom, newTo, newHeight, leftFree, rightFree);
+        return new LaidDetail(kind, newFrom, newTo, newHeight, left, right);
+    }
+
+    /** Whether its edges lie on the body, so that a step beside it is another's. */
+    boolean isOnChord() {
+        return kind != Kind.FILLET;
+    }
+
+    /**
+     * How far the left edge may still be moved towards the ferrule, as a share of the spacing. At a
+     * step the place is known; a round or groove may begin behind it.
+     */
+    double leftOut() {
+        return left.kind() == Cut.Kind.CORNER ? 1 : 0;
+    }
+
+    double leftIn() {
+        return isOnChord() ? 1 : 0;
+    }
+
+    double rightOut() {
+        return right.kind() == Cut.Kind.CORNER ? 1 : 0;
+    }
+
+    double rightIn() {
+        return isOnChord() ? 1 : 0;
     }
 
     /** As a detail of a shape; empty where its sizes are out of range. */

@@ -7,6 +7,11 @@ final class Noise {
     /** Median of the absolute value to standard deviation of a normal distribution. */
     static final double OF_MEDIAN = 1.4826;
 
+    private static final double WITHIN = 3;
+
+    /** Mean square of a normal distribution cut off at three deviations, as a share of all. */
+    private static final double OF_WITHIN = 0.9733;
+
     private Noise() {}
 
     /**
@@ -44,7 +49,27 @@ final class Noise {
             }
             off[count++] = Math.abs(d[j] - predicted) / Math.sqrt(squares);
         }
-        return OF_MEDIAN * median(Arrays.copyOf(off, count));
+        return deviation(Arrays.copyOf(off, count));
+    }
+
+    /**
+     * Standard deviation from absolute values: the scaled median, then the root mean square of
+     * those within three of it, which is steadier, scaled for those left out.
+     *
+     * @param off absolute values, left in another order
+     * @return 0 of none
+     */
+    static double deviation(double[] off) {
+        double rough = OF_MEDIAN * median(off);
+        double sum = 0;
+        int count = 0;
+        for (double one : off) {
+            if (one <= WITHIN * rough) {
+                sum += one * one;
+                count++;
+            }
+        }
+        return count == 0 ? 0 : Math.sqrt(sum / count / OF_WITHIN);
     }
 
     /**

@@ -45,6 +45,9 @@ final class Tracing {
     /** A corner and a turn nearer than this are one, mm; so are an end and a turn. */
     private static final double SAME_PLACE_MM = 1.5;
 
+    /** A turn stands out by this many deviations; a weaker one is found where it is missed. */
+    private static final double TURN = 3;
+
     /** A step of the body becomes two crisp nodes this far apart, mm. */
     private static final double STEP_MM = 0.55;
 
@@ -239,7 +242,7 @@ final class Tracing {
         double seat = wood - butt.lengthMm();
         List<DraftNode> corners = List.copyOf(nodes);
         for (Run run : body) {
-            for (DraftNode turn : Turns.of(run, x, d, Math.max(1.5 * deviation, toleranceMm / 2))) {
+            for (DraftNode turn : Turns.of(run, x, d, Math.max(TURN * deviation, toleranceMm))) {
                 boolean apart =
                         turn.x() > SAME_PLACE_MM
                                 && seat - turn.x() > SAME_PLACE_MM
@@ -360,6 +363,6 @@ final class Tracing {
                         draft.woodMm(),
                         outline.orElseThrow(),
                         residuals,
-                        Noise.OF_MEDIAN * Noise.median(Arrays.copyOf(off, n))));
+                        Noise.deviation(Arrays.copyOf(off, n))));
     }
 }

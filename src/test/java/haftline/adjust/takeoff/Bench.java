@@ -42,7 +42,7 @@ final class Bench {
                 shape,
                 brief.rules(),
                 brief.rack(),
-                Choices.builder().buttMm(24).swellMm(24).build());
+                Choices.builder().buttMm(shape.seatSlopeDeg().isPresent() ? 24 : 16).swellMm(24).build());
     }
 
     static Outline visible(Brief brief) {
@@ -98,7 +98,17 @@ final class Bench {
 
     /** The shape that was taken off, drawn by the engine with the same kit. */
     Outline drawn(Shape shape) {
-        return visible(with(brief, shape));
+        return visible(
+                new Brief(
+                        brief.name(),
+                        brief.kit(),
+                        brief.metals(),
+                        brief.stock(),
+                        brief.adhesive(),
+                        shape,
+                        brief.rules(),
+                        brief.rack(),
+                        brief.choices()));
     }
 
     /**

@@ -60,7 +60,7 @@ final class StarterRun {
             int more = -99;
             int bad = 0;
             long start = System.nanoTime();
-            for (int seed = 0; seed < seeds; seed++) {
+            for (int seed = Integer.getInteger("from", 0); seed < seeds; seed++) {
                 Case one = of(shape, seed);
                 off[seed] = one.off();
                 crisp = Math.max(crisp, one.crispOff());
