@@ -21,7 +21,9 @@ record Cut(Kind kind, double x) {
         /** With two slopes. */
         CORNER,
         /** With two diameters. */
-        STEP
+        STEP,
+        /** Where a reading was taken for its sake. */
+        MARKED
     }
 
     /** Readings looked at on either side. */

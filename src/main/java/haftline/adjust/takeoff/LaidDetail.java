@@ -33,6 +33,14 @@ record LaidDetail(
         return new LaidDetail(kind, newFrom, newTo, newHeight, left, right);
     }
 
+    /** The same with an edge where a reading marks it. */
+    LaidDetail markedAt(boolean leftEdge, double x) {
+        Cut mark = new Cut(Cut.Kind.MARKED, x);
+        return leftEdge
+                ? new LaidDetail(kind, x, to, heightMm, mark, right)
+                : new LaidDetail(kind, from, x, heightMm, left, mark);
+    }
+
     /** Whether its edges lie on the body, so that a step beside it is another's. */
     boolean isOnChord() {
         return kind != Kind.FILLET;
@@ -47,7 +55,7 @@ record LaidDetail(
     }
 
     double leftIn() {
-        return isOnChord() ? 1 : 0;
+        return isOnChord() && left.kind() != Cut.Kind.MARKED ? 1 : 0;
     }
 
     double rightOut() {
@@ -55,7 +63,7 @@ record LaidDetail(
     }
 
     double rightIn() {
-        return isOnChord() ? 1 : 0;
+        return isOnChord() && right.kind() != Cut.Kind.MARKED ? 1 : 0;
     }
 
     /** As a detail of a shape; empty where its sizes are out of range. */

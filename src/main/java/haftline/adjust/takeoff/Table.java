@@ -13,6 +13,9 @@ final class Table {
     /** Places nearer than this are one, mm: the rounding of a detail's edge. */
     private static final double SAME_MM = 1e-6;
 
+    /** Share of the spacing by which a reading stands beside the marks of the rule. */
+    private static final double BETWEEN = 0.08;
+
     private final double[] x;
     private final double[] d;
     private final double spacing;
@@ -73,6 +76,25 @@ final class Table {
 
     private double within(Segment segment, int j) {
         return Math.max(segment.startX(), Math.min(segment.endX(), x[j]));
+    }
+
+    /**
+     * The reading between two marks of the rule that is nearest to a place: whoever reads every so
+     * many mm and once between does so for the sake of an edge.
+     *
+     * @return its place; NaN where none is within half of the spacing
+     */
+    double markNear(double place) {
+        double mark = Double.NaN;
+        for (double one : x) {
+            double steps = one / spacing;
+            boolean between = Math.abs(steps - Math.rint(steps)) > BETWEEN;
+            boolean near = Math.abs(one - place) <= spacing / 2;
+            if (between && near && !(Math.abs(mark - place) < Math.abs(one - place))) {
+                mark = one;
+            }
+        }
+        return mark;
     }
 
     /** The fitted diameter where a reading was taken. */

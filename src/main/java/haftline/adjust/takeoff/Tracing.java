@@ -39,6 +39,9 @@ final class Tracing {
      */
     private static final double[] CLEAR = {20, 12, 8};
 
+    /** Squares over the variance that a marked edge may cost: chance costs more in 1 of 400. */
+    private static final double MARK_COSTS = 9;
+
     private static final int MOST_STRAY_ROUNDS = 4;
     private static final int ROUNDS = 40;
 
@@ -145,6 +148,7 @@ final class Tracing {
         for (int round = 0; round < MOST_STRAY_ROUNDS && dropStrays(draft, counts); round++) {
             draft = fitAll(draft, counts);
         }
+        draft = marked(draft, counts);
         return new Best(draft, counts, score(draft, counts));
     }
 
@@ -322,6 +326,31 @@ final class Tracing {
 
     private Draft fitAll(Draft draft, boolean[] counts) {
         return fitOnce(draft, counts).draft();
+    }
+
+    /** Puts each edge of a detail where a reading marks it, unless the readings speak against it. */
+    private Draft marked(Draft fitted, boolean[] counts) {
+        Draft now = fitted;
+        double sum = fitOnce(now, counts).sum();
+        for (int i = 0; i < fitted.details().size(); i++) {
+            for (boolean left : new boolean[] {true, false}) {
+                LaidDetail detail = now.details().get(i);
+                Cut edge = left ? detail.left() : detail.right();
+                double at = left ? detail.from() : detail.to();
+                double mark = edge.kind() == Cut.Kind.STEP ? edge.x() : table.markNear(at);
+                if (!detail.isOnChord() || Double.isNaN(mark)) {
+                    continue;
+                }
+                List<LaidDetail> details = new ArrayList<>(now.details());
+                details.set(i, detail.markedAt(left, mark));
+                DraftFit.Fitted moved = fitOnce(now.withDetails(details), counts);
+                if (moved.sum() < sum + MARK_COSTS) {
+                    now = moved.draft();
+                    sum = moved.sum();
+                }
+            }
+        }
+        return now;
     }
 
     private boolean dropStrays(Draft draft, boolean[] counts) {
