@@ -23,6 +23,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The answer of {@code check --json}, a stable interface: every key is always there, {@code null}
@@ -43,10 +44,15 @@ final class CheckJson {
 
     /** The whole answer, ending in a line feed. */
     static String of(ExaminedSet set) {
+        return of(set, piece -> Optional.empty());
+    }
+
+    /** The same with what chance makes of each piece, where it was asked for. */
+    static String of(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts) {
         StringWriter text = new StringWriter();
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.setPrettyPrinter(printer());
-            new CheckJson(out).set(set);
+            new CheckJson(out).set(set, doubts);
         } catch (IOException e) {
             throw new UncheckedIOException("a StringWriter does not fail", e);
         }
@@ -62,7 +68,8 @@ final class CheckJson {
                                 .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
     }
 
-    private void set(ExaminedSet set) throws IOException {
+    private void set(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts)
+            throws IOException {
         out.writeStartObject();
         out.writeNumberField("haftline", VERSION);
         out.writeStringField("set", set.name());
@@ -76,6 +83,7 @@ final class CheckJson {
                 noFigures();
             }
             findings(piece);
+            new DoubtJson(out).write(doubts.apply(piece));
             out.writeEndObject();
         }
         out.writeEndArray();

@@ -5,9 +5,7 @@ import haftline.handle.Handle;
 import haftline.measure.Checks;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.ExecutionException;
@@ -176,7 +174,7 @@ public final class DoubtRun {
      */
     private double[] weigh(SplittableRandom random) {
         Input[] inputs = Input.values();
-        double[] sums = new double[2 * inputs.length];
+        double[] sums = new double[2 * inputs.length + 2];
         double[] a = new double[likeness.figures()];
         double[] b = new double[a.length];
         double[] mixed = new double[a.length];
@@ -184,9 +182,14 @@ public final class DoubtRun {
         for (int i = 0; i < CHUNK; i++) {
             draw(random, a);
             draw(random, b);
+            made.make(a);
+            double otherWall = made.leastMargin;
+            double otherPoint = made.balance;
             made.make(b);
             double wall = made.leastMargin;
             double point = made.balance;
+            sums[2 * inputs.length] += square(otherWall - wall);
+            sums[2 * inputs.length + 1] += square(otherPoint - point);
             for (Input input : inputs) {
                 for (int f = 0; f < a.length; f++) {
                     mixed[f] = likeness.input(f) == input ? b[f] : a[f];
@@ -216,8 +219,6 @@ public final class DoubtRun {
             Zone zone = likeness.zones().get(z);
             byZone.add(new ZoneDoubt(zone, likeness.limitMm(z), new Share(under[z], handles)));
         }
-        Spread wall = Spread.of(margin);
-        Spread point = Spread.of(balance);
         return new Doubt(
                 handles,
                 seed,
@@ -225,40 +226,37 @@ public final class DoubtRun {
                 new Share(under[zones], handles),
                 new Share(under[zones + 1], handles),
                 byZone,
-                wall,
-                point,
+                Spread.of(margin),
+                Spread.of(balance),
                 Spread.of(mass),
-                weights(pairs, wall, point),
+                weights(pairs),
                 bands());
     }
 
-    private static List<Weight> weights(double[][] pairs, Spread wall, Spread balance) {
-        Map<Input, double[]> sums = new EnumMap<>(Input.class);
-        for (Input input : Input.values()) {
-            double[] both = new double[2];
-            for (double[] chunk : pairs) {
-                both[0] += chunk[2 * input.ordinal()];
-                both[1] += chunk[2 * input.ordinal() + 1];
+    private static List<Weight> weights(double[][] pairs) {
+        Input[] inputs = Input.values();
+        double[] sums = new double[2 * inputs.length + 2];
+        for (double[] chunk : pairs) {
+            for (int i = 0; i < sums.length; i++) {
+                sums[i] += chunk[i];
             }
-            sums.put(input, both);
         }
-        double count = 2.0 * pairs.length * CHUNK;
         List<Weight> weights = new ArrayList<>();
-        for (Input input : Input.values()) {
-            double[] both = sums.get(input);
+        for (Input input : inputs) {
+            int i = 2 * input.ordinal();
             weights.add(
                     new Weight(
                             input,
-                            index(both[0] / count, wall.deviation()),
-                            index(both[1] / count, balance.deviation())));
+                            index(sums[i], sums[2 * inputs.length]),
+                            index(sums[i + 1], sums[2 * inputs.length + 1])));
         }
         weights.sort(Comparator.comparingDouble(Weight::ofWall).reversed());
         return weights;
     }
 
-    /** Chance makes an index of nothing a little more or less than 0. */
-    private static double index(double others, double deviation) {
-        return deviation == 0 ? 0 : Math.max(0, Math.min(1, 1 - others / square(deviation)));
+    /** All of the variance less what the others do; chance makes of nothing a little less. */
+    private static double index(double others, double all) {
+        return all == 0 ? 0 : Math.max(0, 1 - others / all);
     }
 
     private int[] bandStations() {

@@ -33,11 +33,11 @@ final class Tracing {
 
     /**
      * How much more, in squares over the variance, two stretches may cost joined smoothly before
-     * the place between them is taken for crisp. With two parameters between the hypotheses chance
-     * does so once in 20,000 cuts, in 400, in 50 (chi-square): each is tried, the cheapest shape
-     * that comes of them stands.
+     * the place between them is taken for crisp: never by chance, then once in 20,000 cuts, in 400,
+     * in 50 (chi-square with two parameters between the hypotheses). Each is tried, the cheapest
+     * shape that comes of them stands.
      */
-    private static final double[] CLEAR = {20, 12, 8};
+    private static final double[] CLEAR = {200, 20, 12, 8};
 
     /** Squares over the variance that a marked edge may cost: chance costs more in 1 of 400. */
     private static final double MARK_COSTS = 9;
