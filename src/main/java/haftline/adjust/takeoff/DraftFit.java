@@ -5,6 +5,7 @@ import haftline.shape.Butt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Fits the figures of a draft to readings, its structure as it stands. */
 final class DraftFit {
@@ -16,6 +17,9 @@ final class DraftFit {
 
     /** Two nodes nearer than this make a corner of what is smooth, mm. */
     private static final double SMOOTH_APART_MM = 2;
+
+    /** Rounding of a place. */
+    private static final double SAME_MM = 1e-9;
 
     private static final int MOST_AGAIN = 4;
 
@@ -99,12 +103,16 @@ final class DraftFit {
     /** Edges at a step stay at the step; a flat has no height. */
     private void bounds(Draft start, double[] low, double[] high, double[] scale) {
         int i = 0;
-        for (; i < 2; i++) {
-            set(low, high, scale, i, 1, Reading.WIDEST_MM, MATTERS_MM);
+        for (OptionalDouble known :
+                List.of(table.ends().shoulderMm(), table.ends().seatMm())) {
+            double least = known.orElse(1);
+            double most = known.orElse(Reading.WIDEST_MM);
+            set(low, high, scale, i++, least, most, MATTERS_MM);
         }
         for (int k = 0; k < start.nodes().size(); k++) {
             DraftNode node = start.nodes().get(k);
-            double reach = node.crisp() ? table.spacingMm() : start.woodMm();
+            double reach =
+                    !node.crisp() ? start.woodMm() : isMarked(node.x()) ? 0 : table.spacingMm();
             double left = Math.min(reach, room(start, k - 1, k));
             double right = Math.min(reach, room(start, k, k + 1));
             set(low, high, scale, i++, node.x() - left, node.x() + right, MATTERS_MM);
@@ -112,13 +120,14 @@ final class DraftFit {
         }
         double butt = start.butt().lengthMm();
         if (butt > 0) {
+            boolean stays = isMarked(start.seatX());
             set(
                     low,
                     high,
                     scale,
                     i++,
-                    butt * BUTT_SHARE,
-                    Math.min(butt / BUTT_SHARE, start.woodMm() / 2),
+                    stays ? butt : butt * BUTT_SHARE,
+                    stays ? butt : Math.min(butt / BUTT_SHARE, start.woodMm() / 2),
                     MATTERS_MM);
         }
         for (LaidDetail detail : start.details()) {
@@ -147,6 +156,11 @@ final class DraftFit {
             double reach = flat ? 0 : Math.abs(height);
             set(low, high, scale, i++, height - reach, height + reach, MATTERS_MM);
         }
+    }
+
+    /** A crisp place that was put where a reading marks it stays there. */
+    private boolean isMarked(double x) {
+        return Math.abs(table.markNear(x) - x) < SAME_MM;
     }
 
     /** How far two neighbours may come towards each other, each; -1 is the shoulder. */

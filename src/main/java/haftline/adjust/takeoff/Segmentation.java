@@ -1,6 +1,7 @@
 package haftline.adjust.takeoff;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 
@@ -20,6 +21,9 @@ final class Segmentation {
     private static final double LONGEST_DOME_MM = 60;
     private static final double LONGEST_ROUND_MM = 40;
     private static final double LONGEST_CHAMFER_MM = 20;
+
+    /** Every form of the butt falls off by more than this, mm of diameter a mm. */
+    private static final double STEEP = 1;
 
     /** Places tried between two readings for the start of the butt's form. */
     private static final int STARTS = 8;
@@ -49,8 +53,11 @@ final class Segmentation {
         this.parameter = Math.log(x.length);
     }
 
-    /** The cheapest row of stretches. */
-    List<Stretch> stretches() {
+    /**
+     * The cheapest row of stretches; where the wood ends steeply also the cheapest that ends in each
+     * form of the butt.
+     */
+    List<List<Stretch>> rows() {
         int n = x.length;
         double[] best = new double[n + 1];
         Stretch[] last = new Stretch[n];
@@ -65,19 +72,22 @@ final class Segmentation {
                 }
             }
         }
-        for (int from = 2; from < n; from++) {
-            Stretch stretch = butt(from);
-            if (stretch != null) {
-                double cost = best[from] + stretch.cost() + CUT * parameter;
-                if (cost < best[n]) {
-                    best[n] = cost;
-                    last[n - 1] = stretch;
+        List<List<Stretch>> rows = new ArrayList<>(List.of(row(last, last[n - 1])));
+        if ((d[n - 2] - d[n - 1]) / (x[n - 1] - x[n - 2]) > STEEP) {
+            for (Stretch.Kind kind : Stretch.Kind.values()) {
+                Stretch end = kind.isButt() ? butt(kind, best) : null;
+                if (end != null) {
+                    rows.add(row(last, end));
                 }
             }
         }
-        Deque<Stretch> row = new ArrayDeque<>();
-        for (int to = n - 1; to >= 0; to = row.peekFirst().from() - 1) {
-            row.addFirst(last[to]);
+        return rows;
+    }
+
+    private static List<Stretch> row(Stretch[] last, Stretch end) {
+        Deque<Stretch> row = new ArrayDeque<>(List.of(end));
+        while (row.peekFirst().from() > 0) {
+            row.addFirst(last[row.peekFirst().from() - 1]);
         }
         return List.copyOf(row);
     }
@@ -162,22 +172,20 @@ final class Segmentation {
         return true;
     }
 
-    /** The butt's form that fits the last readings best, or null. */
-    private Stretch butt(int from) {
+    /** The cheapest end in one form of the butt; null where none is possible. */
+    private Stretch butt(Stretch.Kind kind, double[] before) {
         int last = x.length - 1;
-        double end = x[last];
-        if (end - x[from - 1] > LONGEST_DOME_MM) {
-            return null;
-        }
         Stretch best = null;
-        for (int k = 0; k < STARTS; k++) {
-            double start = x[from] - (x[from] - x[from - 1]) * k / STARTS;
-            double length = end - start;
-            for (Stretch.Kind kind : Stretch.Kind.values()) {
-                if (kind.isButt() && length >= shortest(kind) && length <= longest(kind)) {
-                    double cost = butt(kind, from, start, length) + parameter;
-                    if (best == null || cost < best.cost()) {
-                        best = new Stretch(from, last, kind, 0, start, cost);
+        double least = Double.POSITIVE_INFINITY;
+        for (int from = 2; from <= last; from++) {
+            for (int k = 0; k < STARTS; k++) {
+                double start = x[from] - (x[from] - x[from - 1]) * k / STARTS;
+                double length = x[last] - start;
+                if (length >= shortest(kind) && length <= longest(kind)) {
+                    double own = butt(kind, from, start, length) + parameter;
+                    if (before[from] + own < least) {
+                        least = before[from] + own;
+                        best = new Stretch(from, last, kind, 0, start, own);
                     }
                 }
             }

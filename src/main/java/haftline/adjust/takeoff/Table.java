@@ -20,7 +20,10 @@ final class Table {
     private final double[] d;
     private final double spacing;
 
-    Table(double[] x, double[] d) {
+    private final Ends ends;
+
+    Table(double[] x, double[] d, Ends ends) {
+        this.ends = ends;
         this.x = x.clone();
         this.d = d.clone();
         double[] gaps = new double[x.length - 1];
@@ -31,6 +34,11 @@ final class Table {
             }
         }
         spacing = Noise.median(Arrays.copyOf(gaps, count));
+    }
+
+    /** What is known of the ends besides. */
+    Ends ends() {
+        return ends;
     }
 
     int count() {

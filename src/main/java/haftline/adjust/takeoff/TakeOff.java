@@ -39,11 +39,13 @@ public record TakeOff(
      *     last at the butt
      * @param toleranceMm how far the line may run beside the true one, mm on the diameter, 0.01 to 5
      * @param name name of the shape
+     * @param ends what is known of the ends besides
      * @return the shape; empty where the engine can draw none through the readings
      * @throws IllegalArgumentException where there are too few readings
      */
-    public static Optional<TakeOff> of(List<Reading> readings, double toleranceMm, String name) {
-        return new Tracing(readings, toleranceMm, name).takeOff();
+    public static Optional<TakeOff> of(
+            List<Reading> readings, double toleranceMm, String name, Ends ends) {
+        return new Tracing(readings, toleranceMm, name, ends).takeOff();
     }
 
     /**

@@ -39,8 +39,8 @@ final class Tracing {
      */
     private static final double[] CLEAR = {200, 20, 12, 8};
 
-    /** Squares over the variance that a marked edge may cost: chance costs more in 1 of 400. */
-    private static final double MARK_COSTS = 9;
+    /** Squares over the variance that a marked edge may cost: four standard deviations. */
+    private static final double MARK_COSTS = 16;
 
     private static final int MOST_STRAY_ROUNDS = 4;
     private static final int ROUNDS = 40;
@@ -61,7 +61,7 @@ final class Tracing {
     private final double start;
     private final double deviation;
 
-    Tracing(List<Reading> given, double toleranceMm, String name) {
+    Tracing(List<Reading> given, double toleranceMm, String name, Ends ends) {
         Checks.within("tolerance", toleranceMm, 0.01, 5);
         if (given.size() < TakeOff.FEWEST) {
             throw new IllegalArgumentException(
@@ -87,7 +87,7 @@ final class Tracing {
             x[j] = sorted.get(j).x() - start;
             d[j] = sorted.get(j).diameterMm();
         }
-        table = new Table(x, d);
+        table = new Table(x, d, ends);
         readings = List.copyOf(sorted);
         deviation = Math.max(LEAST_SHARE * toleranceMm, Noise.deviation(x, d));
     }
@@ -96,34 +96,45 @@ final class Tracing {
         boolean[] counts = new boolean[table.count()];
         Arrays.fill(counts, true);
         int[] kept = indices(counts);
-        List<Stretch> stretches = stretches(kept);
-        for (int round = 0; round < MOST_STRAY_ROUNDS && dropLone(stretches, kept, counts); round++) {
+        List<List<Stretch>> rows = rows(kept);
+        for (int round = 0; round < MOST_STRAY_ROUNDS && dropLone(rows.get(0), kept, counts); round++) {
             kept = indices(counts);
-            stretches = stretches(kept);
+            rows = rows(kept);
         }
         double[] x = pick(table.places(), kept);
         double[] d = pick(table.diameters(), kept);
+        Best best = new Best(null, counts, Double.POSITIVE_INFINITY);
+        for (List<Stretch> row : rows) {
+            Best one = best(row, x, d, kept, counts);
+            best = one.score() < best.score() ? one : best;
+        }
+        return best.draft() == null ? Optional.empty() : result(best.draft(), best.counts());
+    }
+
+    /** The best draft of one row of stretches. */
+    private Best best(List<Stretch> row, double[] x, double[] d, int[] kept, boolean[] counts) {
         Butt butt = new Butt.Square();
-        Stretch end = stretches.get(stretches.size() - 1);
+        Stretch end = row.get(row.size() - 1);
+        List<Stretch> body = row;
         int bodyReadings = kept.length;
         if (end.kind().isButt()) {
             butt = butt(end, x);
             bodyReadings = end.from();
-            stretches = stretches.subList(0, stretches.size() - 1);
+            body = row.subList(0, row.size() - 1);
         }
         double[] bodyX = Arrays.copyOf(x, bodyReadings);
         double[] bodyD = Arrays.copyOf(d, bodyReadings);
-        Best best = null;
+        Best best = new Best(null, counts, Double.POSITIVE_INFINITY);
         List<Run> before = List.of();
         for (double clear : CLEAR) {
-            List<Run> runs = Run.of(stretches, bodyX, bodyD, deviation, clear);
+            List<Run> runs = Run.of(body, bodyX, bodyD, deviation, clear);
             if (!runs.equals(before)) {
                 Best one = best(runs, bodyX, bodyD, butt, kept, counts);
-                best = best == null || one.score() < best.score() ? one : best;
+                best = one.score() < best.score() ? one : best;
             }
             before = runs;
         }
-        return best.draft() == null ? Optional.empty() : result(best.draft(), best.counts());
+        return best;
     }
 
     /** A draft, the readings that count for it, and what both cost. */
@@ -169,10 +180,10 @@ final class Tracing {
         return sum + figures * Math.log(counts.length);
     }
 
-    private List<Stretch> stretches(int[] kept) {
+    private List<List<Stretch>> rows(int[] kept) {
         return new Segmentation(
                         pick(table.places(), kept), pick(table.diameters(), kept), deviation, PLACE_MM)
-                .stretches();
+                .rows();
     }
 
     private static int[] indices(boolean[] counts) {
@@ -264,8 +275,8 @@ final class Tracing {
         Draft draft =
                 new Draft(
                         wood,
-                        Math.max(1, d[0]),
-                        Math.max(1, d[d.length - 1]),
+                        table.ends().shoulderMm().orElse(Math.max(1, d[0])),
+                        table.ends().seatMm().orElse(Math.max(1, d[d.length - 1])),
                         nodes,
                         EndSlope.FREE,
                         EndSlope.FREE,
@@ -332,6 +343,27 @@ final class Tracing {
     private Draft marked(Draft fitted, boolean[] counts) {
         Draft now = fitted;
         double sum = fitOnce(now, counts).sum();
+        List<Draft> tried = new ArrayList<>();
+        double seat = table.markNear(now.seatX());
+        if (now.butt().lengthMm() > 0 && !Double.isNaN(seat)) {
+            tried.add(now.withButt(DraftFit.butt(now.butt(), now.woodMm() - seat)));
+        }
+        for (int i = 0; i < now.nodes().size(); i++) {
+            DraftNode node = now.nodes().get(i);
+            double mark = table.markNear(node.x());
+            if (node.crisp() && !Double.isNaN(mark)) {
+                List<DraftNode> nodes = new ArrayList<>(now.nodes());
+                nodes.set(i, new DraftNode(mark, node.diameterMm(), true));
+                tried.add(now.withNodes(nodes));
+            }
+        }
+        for (Draft one : tried) {
+            DraftFit.Fitted moved = fitOnce(one, counts);
+            if (moved.sum() < sum + MARK_COSTS) {
+                now = moved.draft();
+                sum = moved.sum();
+            }
+        }
         for (int i = 0; i < fitted.details().size(); i++) {
             for (boolean left : new boolean[] {true, false}) {
                 LaidDetail detail = now.details().get(i);

@@ -11,11 +11,15 @@ import haftline.handle.TestBrief;
 import haftline.shape.Shape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 
 /** A handle on the bench: a shape resolved with a kit, and a calliper with some noise. */
 final class Bench {
+    /** A band between two crisp places narrower than this is none of the smooth runs, mm. */
+    private static final double NARROW_MM = 2;
+
     /** Distance from a crisp place within which an outline is not called smooth, mm. */
     private static final double HALF_SPACING = 0.5;
 
@@ -121,7 +125,7 @@ final class Bench {
         double most = 0;
         for (double x = 0; x <= Math.min(truth.endX(), other.endX()); x += LOOK_MM) {
             double at = x;
-            if (crisp.stream().noneMatch(c -> Math.abs(c - at) < HALF_SPACING)) {
+            if (isSmooth(crisp, at)) {
                 Segment segment = truth.segmentAt(x);
                 double square = 1 / Math.hypot(1, segment.slope(x));
                 double off = 2 * Math.abs(other.r(x) - truth.r(x)) * square;
@@ -134,6 +138,26 @@ final class Bench {
             }
         }
         return most;
+    }
+
+    private boolean isSmooth(List<Double> crisp, double x) {
+        double before = 0;
+        double after = truth.endX();
+        for (double one : crisp) {
+            before = one <= x ? Math.max(before, one) : before;
+            after = one > x ? Math.min(after, one) : after;
+        }
+        return after - before >= NARROW_MM
+                && crisp.stream().noneMatch(c -> Math.abs(c - x) < HALF_SPACING);
+    }
+
+    /** The kit's own diameters at the ends, as they are measured on the metal. */
+    Ends ends() {
+        boolean square = brief.shape().butt().lengthMm() == 0;
+        double seat = 2 * truth.rBefore(truth.endX());
+        return new Ends(
+                OptionalDouble.of(2 * truth.r(0)),
+                square ? OptionalDouble.of(seat) : OptionalDouble.empty());
     }
 
     static List<Double> crisp(Outline outline) {
