@@ -107,7 +107,8 @@ class LayeringTest {
     void keepsEachLibraryInItsRoom() {
         only("org.locationtech..", "template");
         only("org.snakeyaml..", "store");
-        only("org.apache.commons.csv..", "stock", "write", "cli");
+        only("org.apache.commons.csv..", "stock", "write", "store", "cli");
+        only("org.apache.batik..", "store");
         only("com.fasterxml..", "cli", "store");
         only("picocli..", "cli");
         only("javafx..", "ui");

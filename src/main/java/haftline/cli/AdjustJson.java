@@ -28,8 +28,7 @@ final class AdjustJson {
     /** The whole answer, ending in a line feed. */
     static String of(
             String set, Adjustment adjustment, Optional<Fairing> fairing, List<Path> written) {
-        return JsonPaper.of(
-                out -> new AdjustJson(out).answer(set, adjustment, fairing, written));
+        return JsonPaper.of(out -> new AdjustJson(out).answer(set, adjustment, fairing, written));
     }
 
     private void answer(

@@ -7,6 +7,7 @@ import haftline.adjust.solve.Move;
 import haftline.adjust.solve.Need;
 import haftline.adjust.solve.Standing;
 import haftline.findings.Finding;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import java.nio.file.Path;
@@ -50,7 +51,8 @@ final class AdjustPage {
         for (Answer answer : adjustment.answers()) {
             if (!answer.piece().equals(piece)) {
                 piece = answer.piece();
-                paper.blank().line(paper.ink().strong(Paper.cut(Paper.harmless(piece), Paper.WIDTH)));
+                paper.blank()
+                        .line(paper.ink().strong(Paper.cut(Paper.harmless(piece), Paper.WIDTH)));
             }
             answer(answer);
         }

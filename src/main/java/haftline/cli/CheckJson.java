@@ -18,6 +18,7 @@ import haftline.set.Family;
 import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The answer of {@code check --json}, a stable interface: every key is always there, {@code null}
@@ -38,10 +39,16 @@ final class CheckJson {
 
     /** The whole answer, ending in a line feed. */
     static String of(ExaminedSet set) {
-        return JsonPaper.of(out -> new CheckJson(out).set(set));
+        return of(set, piece -> Optional.empty());
     }
 
-    private void set(ExaminedSet set) throws IOException {
+    /** The same with what chance makes of each piece, where it was asked for. */
+    static String of(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts) {
+        return JsonPaper.of(out -> new CheckJson(out).set(set, doubts));
+    }
+
+    private void set(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts)
+            throws IOException {
         out.writeStartObject();
         out.writeNumberField("haftline", VERSION);
         out.writeStringField("set", set.name());
@@ -55,6 +62,7 @@ final class CheckJson {
                 noFigures();
             }
             findings(piece);
+            new DoubtJson(out).write(doubts.apply(piece));
             out.writeEndObject();
         }
         out.writeEndArray();

@@ -210,11 +210,7 @@ public final class Adjust {
         SetModel told = tidy.model().all(model);
         At end = told.at(point);
         Moves moves =
-                new Moves(
-                        told,
-                        quantities,
-                        set.pieces().stream().map(Piece::name).toList(),
-                        point);
+                new Moves(told, quantities, set.pieces().stream().map(Piece::name).toList(), point);
         List<Optional<Handle>> after = moves.handles();
         List<Answer> answers = new ArrayList<>();
         for (int d = 0; d < model.demands().size(); d++) {

@@ -6,8 +6,8 @@ import haftline.figures.AdhesiveNeed;
 import haftline.figures.Balance;
 import haftline.figures.Figures;
 import haftline.figures.Grip;
-import haftline.figures.WoodVolume;
 import haftline.figures.Walls;
+import haftline.figures.WoodVolume;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.shape.Reference;
@@ -92,9 +92,7 @@ record PieceRows(Wish wish, int[] rising, boolean commonSwell) {
                 .orElseGet(
                         () -> {
                             double tip = handle.tangBore().xAt(handle.tangBore().reachMm());
-                            return handle.buttX()
-                                    - tip
-                                    - WallRows.limitMm(handle, Need.BODY_WALL);
+                            return handle.buttX() - tip - WallRows.limitMm(handle, Need.BODY_WALL);
                         });
     }
 
@@ -176,9 +174,7 @@ record PieceRows(Wish wish, int[] rising, boolean commonSwell) {
     private static double hollowMm(Handle handle, Segment segment) {
         double from = Math.max(0, segment.startX());
         double to = Math.min(seatX(handle), segment.endX());
-        return from < to
-                ? segment.tightestConcave(from, to).radius()
-                : Double.POSITIVE_INFINITY;
+        return from < to ? segment.tightestConcave(from, to).radius() : Double.POSITIVE_INFINITY;
     }
 
     /** By curvature, which follows the nodes more evenly than the radius; scaled to mm. */

@@ -63,8 +63,7 @@ public final class RandomDesigns {
 
     /** As good as nothing may move: what is missed shows at once. */
     private static Wish still(Wish wish) {
-        return new Wish(
-                wish.needs(), Set.of(), false, wish.balance(), wish.grip(), 0.01);
+        return new Wish(wish.needs(), Set.of(), false, wish.balance(), wish.grip(), 0.01);
     }
 
     private Design design() {
@@ -139,11 +138,7 @@ public final class RandomDesigns {
                 choices.build(),
                 List.of(
                         new Piece(
-                                "piece",
-                                "kit",
-                                Optional.empty(),
-                                Optional.empty(),
-                                Choices.NONE)));
+                                "piece", "kit", Optional.empty(), Optional.empty(), Choices.NONE)));
     }
 
     private EndCap cap() {
