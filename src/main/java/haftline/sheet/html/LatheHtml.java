@@ -19,7 +19,7 @@ public final class LatheHtml {
      * A browser that lacks the paper's font takes one that is up to a seventh wider, and more lines
      * wrap.
      */
-    private static final double PRINT_SHARE = 0.85;
+    private static final double PRINT_SHARE = 0.9;
 
     private final LatheSheet sheet;
     private final Page page;
