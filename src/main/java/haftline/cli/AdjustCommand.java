@@ -146,12 +146,7 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
         }
         Set<Freedom> free = allowed == null ? Set.of() : EnumSet.copyOf(allowed);
         return new Wish(
-                needs,
-                free,
-                each,
-                Optional.ofNullable(balance),
-                Optional.ofNullable(grip),
-                reach);
+                needs, free, each, Optional.ofNullable(balance), Optional.ofNullable(grip), reach);
     }
 
     private static LoadedSet with(LoadedSet loaded, HandleSet set) {
@@ -160,8 +155,7 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
     }
 
     /** Saves as the editor does: only what was changed, each file whole and with one backup. */
-    private List<Path> write(
-            LoadedSet loaded, Adjustment adjustment, Optional<Fairing> fairing)
+    private List<Path> write(LoadedSet loaded, Adjustment adjustment, Optional<Fairing> fairing)
             throws OutputException {
         boolean changes =
                 !adjustment.moves().isEmpty()

@@ -50,7 +50,8 @@ final class AdjustPage {
         for (Answer answer : adjustment.answers()) {
             if (!answer.piece().equals(piece)) {
                 piece = answer.piece();
-                paper.blank().line(paper.ink().strong(Paper.cut(Paper.harmless(piece), Paper.WIDTH)));
+                paper.blank()
+                        .line(paper.ink().strong(Paper.cut(Paper.harmless(piece), Paper.WIDTH)));
             }
             answer(answer);
         }

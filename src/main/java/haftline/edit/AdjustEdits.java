@@ -15,7 +15,6 @@ public final class AdjustEdits {
      * @return the command
      */
     public static Command accept(Proposal proposal) {
-        return new Command(
-                proposal.name(), draft -> draft.withSet(proposal.in(draft.set())));
+        return new Command(proposal.name(), draft -> draft.withSet(proposal.in(draft.set())));
     }
 }

@@ -111,7 +111,9 @@ final class Certificates {
         return radius;
     }
 
-    /** The wall under the outline that nothing can exceed, as far as nodes neither slide nor move. */
+    /**
+     * The wall under the outline that nothing can exceed, as far as nodes neither slide nor move.
+     */
     private Optional<Certificate> highest(
             Demand demand, Handle handle, List<Edge> edges, double limit) {
         if (moves(demand, Kind.LENGTH)) {
@@ -168,8 +170,7 @@ final class Certificates {
     private Optional<Certificate> grip(Demand demand, Handle handle) {
         Band band = model.rows(demand.piece()).gripBand(handle);
         List<PlacedNode> nodes = handle.nodes();
-        double ends =
-                2 * Math.max(nodes.get(0).radiusMm(), nodes.get(nodes.size() - 1).radiusMm());
+        double ends = 2 * Math.max(nodes.get(0).radiusMm(), nodes.get(nodes.size() - 1).radiusMm());
         Optional<Certificate> tooThick =
                 impossible(
                         band.highMm() - ends, "the ferrule or the butt alone is thicker than that");

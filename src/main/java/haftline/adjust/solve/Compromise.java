@@ -66,8 +66,7 @@ record Compromise(Tidy tidy, List<List<Integer>> conflicts) {
      */
     private static List<Integer> conflict(SetModel asked, List<Integer> among) {
         SetModel all = asked.only(among);
-        At nearest =
-                new Descent(all, Adjust.LAST_PENALTY).from(new double[asked.size()]);
+        At nearest = new Descent(all, Adjust.LAST_PENALTY).from(new double[asked.size()]);
         List<Integer> kept = new ArrayList<>(among);
         // Walls are tried for dropping last, so that one is named only where it must be.
         for (int k = among.size() - 1; k >= 0 && kept.size() > 1; k--) {

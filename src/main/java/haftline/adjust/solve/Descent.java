@@ -13,7 +13,9 @@ import java.util.Optional;
  * many minima ask is laid before the quadratic program all at once.
  */
 final class Descent {
-    /** The engine's answers are trusted to this; the answer meets its demands with this to spare. */
+    /**
+     * The engine's answers are trusted to this; the answer meets its demands with this to spare.
+     */
     static final double SPARE_MM = 2e-7;
 
     /** A demand that is missed by less counts as met, mm: what the answer is checked to. */

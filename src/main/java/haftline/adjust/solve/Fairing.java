@@ -7,7 +7,6 @@ import haftline.measure.Checks;
 import haftline.set.HandleSet;
 import haftline.set.Materials;
 import haftline.set.Piece;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.MultivariateFunction;

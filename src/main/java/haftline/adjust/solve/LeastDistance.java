@@ -112,8 +112,7 @@ final class LeastDistance {
                 }
             }
             boolean dependent = square < DEPENDENT * DEPENDENT;
-            double primal =
-                    dependent ? Double.POSITIVE_INFINITY : -slack(row) / dot(direction, n);
+            double primal = dependent ? Double.POSITIVE_INFINITY : -slack(row) / dot(direction, n);
             double t = Math.min(primal, dual);
             if (Double.isInfinite(t)) {
                 return false;

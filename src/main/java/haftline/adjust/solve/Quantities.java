@@ -240,8 +240,7 @@ final class Quantities {
         }
     }
 
-    private void own(
-            int index, Kind kind, double value, double low, double high, double weight) {
+    private void own(int index, Kind kind, double value, double low, double high, double weight) {
         merge(
                 new Quantity(
                         kind,

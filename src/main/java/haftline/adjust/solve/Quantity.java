@@ -74,8 +74,7 @@ record Quantity(
             case SET_CHOICE -> set.withCommon(chosen(set.common(), changed));
             case PIECE_SHAPE ->
                     withPiece(set, p -> p.withShape(Optional.of(resized(set.shape(p), changed))));
-            case PIECE_CHOICE ->
-                    withPiece(set, p -> p.withChoices(chosen(p.choices(), changed)));
+            case PIECE_CHOICE -> withPiece(set, p -> p.withChoices(chosen(p.choices(), changed)));
         };
     }
 
@@ -108,9 +107,7 @@ record Quantity(
     }
 
     private Size size(double changed) {
-        return times.isPresent()
-                ? new Size.Times(changed, times.get())
-                : new Size.Plain(changed);
+        return times.isPresent() ? new Size.Times(changed, times.get()) : new Size.Plain(changed);
     }
 
     private Choices chosen(Choices choices, double changed) {

@@ -90,8 +90,10 @@ final class WallRows {
             Segment segment = segments.get(s);
             for (int e = 0; e < edges.size(); e++) {
                 Edge edge = edges.get(e);
-                double low = Math.max(Math.max(from, segment.startX()), Math.min(edge.x0(), edge.x1()));
-                double high = Math.min(Math.min(to, segment.endX()), Math.max(edge.x0(), edge.x1()));
+                double low =
+                        Math.max(Math.max(from, segment.startX()), Math.min(edge.x0(), edge.x1()));
+                double high =
+                        Math.min(Math.min(to, segment.endX()), Math.max(edge.x0(), edge.x1()));
                 if (low < high) {
                     double m = (edge.r1() - edge.r0()) / (edge.x1() - edge.x0());
                     double c = edge.r0() - m * edge.x0();
