@@ -146,9 +146,7 @@ final class SetModel {
         double value =
                 Math.max(
                         Math.min(q.low(), q.value()),
-                        Math.min(
-                                Math.max(q.high(), q.value()),
-                                q.value() + point[i] / q.weight()));
+                        Math.min(Math.max(q.high(), q.value()), q.value() + point[i] / q.weight()));
         return decimals == null
                 ? value
                 : BigDecimal.valueOf(value)

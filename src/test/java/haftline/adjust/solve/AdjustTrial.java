@@ -21,7 +21,10 @@ public final class AdjustTrial {
      * @param args how many designs are checked, how many are searched, from how many beginnings
      */
     public static void main(String[] args) {
-        checked(Integer.parseInt(args[0]));
+        int checked = Integer.parseInt(args[0]);
+        if (checked > 0) {
+            checked(checked);
+        }
         searched(Integer.parseInt(args[1]), Integer.parseInt(args[2]));
     }
 
