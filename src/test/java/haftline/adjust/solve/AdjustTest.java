@@ -34,12 +34,12 @@ class AdjustTest {
             EnumSet.of(
                     Need.TENON_WALL, Need.BODY_WALL, Need.CAP_WALL, Need.BORE_ENDS, Need.CHARACTER);
 
-    /** The whole thousand, and 50 against 200 beginnings, are run by AdjustBench. */
+    /** The whole thousand, and 50 against 200 beginnings, are run by AdjustTrial. */
     @Test
     void everyAnswerHoldsBeforeTheEngine_randomInfeasibleDesigns() {
         RandomDesigns designs = new RandomDesigns(SEED);
         int met = 0;
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 30; i++) {
             Design design = designs.next();
             Adjustment answer = Adjust.of(design.set(), RandomDesigns.MATERIALS, design.wish());
             EngineCheck.holds(answer, design.set(), "seed " + SEED + ", design " + i);
@@ -48,13 +48,13 @@ class AdjustTest {
             assertThat(answer.missed())
                     .allMatch(a -> a.standing() != Standing.IMPOSSIBLE || !a.because().isEmpty());
         }
-        assertThat(met).as("designs that could be mended").isGreaterThan(20);
+        assertThat(met).as("designs that could be mended").isGreaterThan(8);
     }
 
     @Test
     void noSearchFromManyBeginningsFindsALesserChange() {
         RandomDesigns designs = new RandomDesigns(SEED + 1);
-        for (int i = 0; i < 6; i++) {
+        for (int i = 0; i < 3; i++) {
             Design design = designs.next();
             Adjust adjust = new Adjust(design.set(), RandomDesigns.MATERIALS, design.wish());
             Adjustment answer = Adjust.of(design.set(), RandomDesigns.MATERIALS, design.wish());
