@@ -34,6 +34,7 @@ class LayeringTest {
                     "template",
                     "drawing",
                     "write",
+                    "sheet",
                     "store",
                     "edit",
                     "cli",
@@ -106,7 +107,8 @@ class LayeringTest {
     void keepsEachLibraryInItsRoom() {
         only("org.locationtech..", "template");
         only("org.snakeyaml..", "store");
-        only("org.apache.commons.csv..", "stock", "write", "cli");
+        only("org.apache.commons.csv..", "stock", "write", "store", "cli");
+        only("org.apache.batik..", "store");
         only("com.fasterxml..", "cli", "store");
         only("picocli..", "cli");
         only("javafx..", "ui");
@@ -119,6 +121,7 @@ class LayeringTest {
                         .resideInAPackage("javafx..")
                         .because("view models are tested without a toolkit"));
         only("org.apache.pdfbox..", "write");
+        only("org.apache.commons.math3..", "measure", "figures", "set", "adjust");
     }
 
     private static void only(String library, String... rooms) {

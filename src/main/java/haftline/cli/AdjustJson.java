@@ -1,14 +1,11 @@
 package haftline.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import haftline.adjust.solve.Adjustment;
 import haftline.adjust.solve.Answer;
 import haftline.adjust.solve.Fairing;
 import haftline.adjust.solve.Move;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -31,14 +28,7 @@ final class AdjustJson {
     /** The whole answer, ending in a line feed. */
     static String of(
             String set, Adjustment adjustment, Optional<Fairing> fairing, List<Path> written) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
-            out.setPrettyPrinter(CheckJson.printer());
-            new AdjustJson(out).answer(set, adjustment, fairing, written);
-        } catch (IOException e) {
-            throw new UncheckedIOException("a StringWriter does not fail", e);
-        }
-        return text.append('\n').toString();
+        return JsonPaper.of(out -> new AdjustJson(out).answer(set, adjustment, fairing, written));
     }
 
     private void answer(

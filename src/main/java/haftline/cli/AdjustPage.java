@@ -7,6 +7,7 @@ import haftline.adjust.solve.Move;
 import haftline.adjust.solve.Need;
 import haftline.adjust.solve.Standing;
 import haftline.findings.Finding;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import java.nio.file.Path;

@@ -1,10 +1,15 @@
 package haftline.cli;
 
+import haftline.adjust.doubt.DoubtRun;
 import haftline.stock.CatalogueException;
 import haftline.store.DocumentException;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** {@code haftline check}: figures and findings, no file written. */
 @Command(
@@ -17,18 +22,57 @@ final class CheckCommand extends SetCommand implements Callable<Integer> {
             description = "Answers in JSON for other programs, lengths in mm whatever the units.")
     private boolean json;
 
+    @Option(
+            names = "--doubt",
+            description =
+                    "Adds what chance makes of each piece: how many in 100 would break a wall's"
+                            + " rule, and what matters most.")
+    private boolean doubt;
+
+    @Option(
+            names = "--handles",
+            paramLabel = "N",
+            defaultValue = "20000",
+            description =
+                    "With --doubt: how many handles of each piece are made in figures, 100 to"
+                            + " 2000000; ${DEFAULT-VALUE} unless said.")
+    private int handles;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "With --doubt: any whole number; the same gives the same answer.")
+    private long seed;
+
+    @Spec private CommandSpec spec;
+
     CheckCommand(Console console) {
         super(console);
     }
 
     @Override
     public Integer call() throws DocumentException, CatalogueException {
+        if (handles < DoubtRun.FEWEST || handles > DoubtRun.MOST) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--handles "
+                            + handles
+                            + ": expected a whole number from "
+                            + DoubtRun.FEWEST
+                            + " to "
+                            + DoubtRun.MOST);
+        }
         ExaminedSet set = examine(load());
         if (json) {
-            console.print(CheckJson.of(set));
+            console.print(CheckJson.of(set, this::doubt));
         } else {
-            console.page(set, units);
+            console.print(SetPage.of(set, units, console.ink(), this::doubt));
         }
         return exitCode(set);
+    }
+
+    private Optional<PieceDoubt> doubt(ExaminedPiece piece) {
+        return doubt ? PieceDoubt.of(piece, seed, handles) : Optional.empty();
     }
 }

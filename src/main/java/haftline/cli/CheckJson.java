@@ -1,10 +1,6 @@
 package haftline.cli;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import haftline.figures.Balance;
 import haftline.figures.Figures;
 import haftline.figures.Share;
@@ -18,11 +14,11 @@ import haftline.handle.Handle;
 import haftline.handle.Lengths;
 import haftline.handle.Rules;
 import haftline.measure.NumberText;
+import haftline.set.Family;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The answer of {@code check --json}, a stable interface: every key is always there, {@code null}
@@ -43,26 +39,16 @@ final class CheckJson {
 
     /** The whole answer, ending in a line feed. */
     static String of(ExaminedSet set) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
-            out.setPrettyPrinter(printer());
-            new CheckJson(out).set(set);
-        } catch (IOException e) {
-            throw new UncheckedIOException("a StringWriter does not fail", e);
-        }
-        return text.append('\n').toString();
+        return of(set, piece -> Optional.empty());
     }
 
-    /** Objects on lines of their own, arrays (points, mostly) in one; line feeds everywhere. */
-    static DefaultPrettyPrinter printer() {
-        return new DefaultPrettyPrinter()
-                .withObjectIndenter(new DefaultIndenter("  ", "\n"))
-                .withSeparators(
-                        Separators.createDefaultInstance()
-                                .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+    /** The same with what chance makes of each piece, where it was asked for. */
+    static String of(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts) {
+        return JsonPaper.of(out -> new CheckJson(out).set(set, doubts));
     }
 
-    private void set(ExaminedSet set) throws IOException {
+    private void set(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts)
+            throws IOException {
         out.writeStartObject();
         out.writeNumberField("haftline", VERSION);
         out.writeStringField("set", set.name());
@@ -76,9 +62,60 @@ final class CheckJson {
                 noFigures();
             }
             findings(piece);
+            new DoubtJson(out).write(doubts.apply(piece));
             out.writeEndObject();
         }
         out.writeEndArray();
+        family(set);
+        out.writeEndObject();
+    }
+
+    private void family(ExaminedSet set) throws IOException {
+        out.writeFieldName("family");
+        if (set.family().isEmpty() || set.family().get().family().rows().isEmpty()) {
+            out.writeNull();
+            return;
+        }
+        ExaminedFamily examined = set.family().get();
+        out.writeStartObject();
+        out.writeArrayFieldStart("traits");
+        for (Family.Row row : examined.family().rows()) {
+            out.writeStartObject();
+            out.writeStringField("trait", row.trait().text());
+            out.writeStringField("unit", word(row.trait().unit()));
+            number("common", row.common());
+            number("alike", row.trait().alike());
+            number("apart", row.trait().apart());
+            out.writeArrayFieldStart("pieces");
+            for (Family.Entry entry : row.entries()) {
+                entry(entry);
+            }
+            out.writeEndArray();
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("findings");
+        for (ExaminedFamily.Stray stray : examined.strays()) {
+            out.writeStartObject();
+            out.writeStringField("piece", stray.stray().piece());
+            out.writeStringField("trait", stray.stray().trait().text());
+            finding(stray.told());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private void entry(Family.Entry entry) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("piece", entry.piece());
+        number("value", entry.value());
+        number("difference", entry.difference());
+        number("percent", entry.percent());
+        number("low", entry.low());
+        number("high", entry.high());
+        out.writeStringField("likeness", word(entry.likeness()));
+        out.writeStringField("decided_by", word(entry.cause()));
         out.writeEndObject();
     }
 
@@ -216,21 +253,25 @@ final class CheckJson {
     private void findings(ExaminedPiece piece) throws IOException {
         out.writeArrayFieldStart("findings");
         for (Told told : piece.findings()) {
-            Finding finding = told.finding();
             out.writeStartObject();
-            out.writeStringField("code", finding.code().text());
-            out.writeStringField("gravity", word(finding.gravity()));
-            out.writeStringField("zone", word(finding.place()));
-            number("at_mm", finding.atX());
-            number("figure", finding.figure());
-            number("limit", finding.limit());
-            text("unit", finding.unit() == Finding.Unit.PLAIN ? null : finding.unit().text());
-            out.writeStringField("rule", told.rule());
-            out.writeStringField("message", told.message());
-            text("remedy", told.remedy().orElse(null));
+            finding(told);
             out.writeEndObject();
         }
         out.writeEndArray();
+    }
+
+    private void finding(Told told) throws IOException {
+        Finding finding = told.finding();
+        out.writeStringField("code", finding.code().text());
+        out.writeStringField("gravity", word(finding.gravity()));
+        out.writeStringField("zone", word(finding.place()));
+        number("at_mm", finding.atX());
+        number("figure", finding.figure());
+        number("limit", finding.limit());
+        text("unit", finding.unit() == Finding.Unit.PLAIN ? null : finding.unit().text());
+        out.writeStringField("rule", told.rule());
+        out.writeStringField("message", told.message());
+        text("remedy", told.remedy().orElse(null));
     }
 
     private void number(String key, double value) throws IOException {

@@ -9,6 +9,7 @@ import haftline.handle.Bore;
 import haftline.handle.BoreStep;
 import haftline.handle.Fit;
 import haftline.handle.Handle;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import java.util.ArrayList;

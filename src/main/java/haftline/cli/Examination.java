@@ -11,6 +11,9 @@ import haftline.handle.Brief;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
 import haftline.measure.Units;
+import haftline.set.Family;
+import haftline.set.HandleSet;
+import haftline.set.Piece;
 import haftline.stock.CatalogueException;
 import haftline.stock.HandSize;
 import haftline.stock.SpeedRule;
@@ -48,10 +51,45 @@ final class Examination {
                         .filter(size -> size.measure().equals(BREADTH))
                         .toList();
         Examination examination = new Examination(rule, breadths, units);
+        List<ExaminedPiece> pieces = loaded.briefs().stream().map(examination::piece).toList();
         return new ExaminedSet(
                 loaded.set().name(),
                 loaded.set().batch(),
-                loaded.briefs().stream().map(examination::piece).toList());
+                pieces,
+                Optional.of(examination.family(loaded.set(), pieces)));
+    }
+
+    /** How the pieces that can be drawn match. */
+    private ExaminedFamily family(HandleSet set, List<ExaminedPiece> pieces) {
+        List<Family.Member> members = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = set.pieces().get(i);
+            pieces.get(i)
+                    .figures()
+                    .ifPresent(figures -> members.add(new Family.Member(piece, figures)));
+        }
+        Family family = Family.of(members);
+        return new ExaminedFamily(
+                family,
+                family.strays().stream()
+                        .map(
+                                stray ->
+                                        new ExaminedFamily.Stray(
+                                                stray,
+                                                told(
+                                                        stray.finding(),
+                                                        stock(stray.piece(), pieces),
+                                                        family.remedy(stray, units))))
+                        .toList());
+    }
+
+    private static Stock stock(String name, List<ExaminedPiece> pieces) {
+        return pieces.stream()
+                .filter(piece -> piece.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .brief()
+                .stock();
     }
 
     ExaminedPiece piece(Brief brief) {

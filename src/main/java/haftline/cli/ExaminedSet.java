@@ -2,6 +2,7 @@ package haftline.cli;
 
 import haftline.findings.Gravity;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A set, worked out.
@@ -9,10 +10,17 @@ import java.util.List;
  * @param name name of the set
  * @param batch the measured batch that its parts come from
  * @param pieces its pieces in the set's order
+ * @param family how they match; empty where they were not taken together
  */
-record ExaminedSet(String name, String batch, List<ExaminedPiece> pieces) {
+record ExaminedSet(
+        String name, String batch, List<ExaminedPiece> pieces, Optional<ExaminedFamily> family) {
     ExaminedSet {
         pieces = List.copyOf(pieces);
+    }
+
+    /** Pieces that are not taken together. */
+    ExaminedSet(String name, String batch, List<ExaminedPiece> pieces) {
+        this(name, batch, pieces, Optional.empty());
     }
 
     /** Whether a piece cannot be made so. */

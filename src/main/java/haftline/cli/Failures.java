@@ -58,7 +58,7 @@ final class Failures {
             }
             return ExitCode.DOCUMENT;
         }
-        if (e instanceof CatalogueException) {
+        if (e instanceof CatalogueException || e instanceof ReadingsException) {
             for (String line : e.getMessage().split("\n")) {
                 console.err().print(Paper.harmless(line) + "\n");
             }

@@ -1,12 +1,6 @@
 package haftline.cli;
 
-import haftline.measure.NearestWord;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** A kind of file that {@code make} writes. */
 enum Format {
@@ -21,34 +15,14 @@ enum Format {
     /** The calliper table. */
     CSV,
     /** Pictures of the finished pieces and of the set. */
-    PNG;
+    PNG,
+    /** Papers to read on a screen. */
+    HTML,
+    /** Plain text to paste elsewhere. */
+    TXT;
 
     /** As it is typed after {@code --only} and as its files end. */
     String id() {
         return name().toLowerCase(Locale.ROOT);
-    }
-
-    private static List<String> ids() {
-        return Arrays.stream(values()).map(Format::id).toList();
-    }
-
-    /** Reads a format by its name. */
-    static final class Option implements ITypeConverter<Format> {
-        @Override
-        public Format convert(String value) {
-            for (Format format : values()) {
-                if (format.id().equals(value.strip())) {
-                    return format;
-                }
-            }
-            String near =
-                    NearestWord.to(ids(), value).map(id -> "; did you mean " + id + "?").orElse("");
-            throw new TypeConversionException(
-                    "there is no format \""
-                            + Paper.harmless(value)
-                            + "\"; there are "
-                            + ids().stream().collect(Collectors.joining(", "))
-                            + near);
-        }
     }
 }

@@ -63,6 +63,9 @@ public final class Main {
                         .addSubcommand(new MakeCommand(console))
                         .addSubcommand(new CheckCommand(console))
                         .addSubcommand(new EditCommand(console))
+                        .addSubcommand(new BatchCommand(console))
+                        .addSubcommand(new CompareCommand(console))
+                        .addSubcommand(new CheckBackCommand(console))
                         .addSubcommand(new AdjustCommand(console))
                         .setColorScheme(
                                 Help.defaultColorScheme(

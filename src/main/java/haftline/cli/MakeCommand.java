@@ -6,11 +6,10 @@ import haftline.store.LoadedSet;
 import haftline.write.OutputException;
 import haftline.write.OutputFolder;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code haftline make}: figures, findings, and the files to work from. */
@@ -29,12 +28,19 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
 
     @Option(
             names = "--only",
-            paramLabel = "FORMAT",
+            paramLabel = "WHAT",
             split = ",",
-            converter = Format.Option.class,
-            description =
-                    "Formats to write, with commas between: svg, dxf, pdf, stl, csv, png; all by default.")
-    private List<Format> only;
+            converter = Only.Option.class,
+            description = {
+                "What to make, with commas between; everything by default.",
+                "Kinds of file: svg, dxf, pdf, stl, csv, png, html, txt.",
+                "Parts of the work: drawings, tables, solids, pictures, sheet, instructions, care, gauges (profile-gauge, slots,"
+                        + " story-rod), copying, templates (gauges and copying).",
+                "A part comes in the kinds that are named with it, or in all."
+            })
+    private List<Only> only;
+
+    @Mixin private WorkshopOptions workshop;
 
     MakeCommand(Console console) {
         super(console);
@@ -44,16 +50,17 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
     public Integer call() throws DocumentException, CatalogueException, OutputException {
         LoadedSet loaded = load();
         ExaminedSet set = examine(loaded);
-        Set<Format> formats = only == null ? EnumSet.allOf(Format.class) : EnumSet.copyOf(only);
-        Exports exports = Exports.of(set, formats, units);
+        Exports exports =
+                Exports.of(
+                        set,
+                        workshop.over(loaded.set().workshop()),
+                        only == null ? Wanted.everything() : Wanted.of(only),
+                        units);
         OutputFolder.at(folder).write(exports.files());
         console.page(set, units);
         console.print(exports.page(folder, console.ink()));
         exports.outOfDate(folder)
-                .forEach(
-                        file ->
-                                console.say(
-                                        file + " is out of date: this piece cannot be drawn now"));
-        return exitCode(set);
+                .forEach((file, why) -> console.say(file + " is out of date: " + why));
+        return exports.isStopped() ? ExitCode.STOPPED : exitCode(set);
     }
 }

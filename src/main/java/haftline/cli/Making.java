@@ -3,9 +3,10 @@ package haftline.cli;
 import haftline.drawing.Drawing;
 import haftline.drawing.SectionDrawing;
 import haftline.measure.Units;
+import haftline.set.Workshop;
 import haftline.stock.CatalogueException;
 import haftline.store.LoadedSet;
-import haftline.write.OutputFile;
+import haftline.write.PlannedFile;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -26,23 +27,59 @@ public final class Making {
         return Arrays.stream(Format.values()).map(Format::id).toList();
     }
 
+    /** The files of a set: those of its pieces are known at once, its templates are laid out. */
+    public static final class Plan {
+        private final ExaminedSet set;
+        private final Workshop workshop;
+        private final Once<Templates.Sheets> sheets;
+
+        private Plan(ExaminedSet set, Workshop workshop) {
+            this.set = set;
+            this.workshop = workshop;
+            sheets = new Once<>(() -> Templates.of(set, workshop.templates(), Units.MM));
+        }
+
+        /**
+         * The files of pieces and set; nothing is drawn yet.
+         *
+         * @param formats names of the formats wanted
+         * @return the files, to be made one by one
+         */
+        public List<PlannedFile> ofPieces(Set<String> formats) {
+            return exports(formats).ofPieces();
+        }
+
+        /**
+         * The sheets of gauges and templates. Their cards are laid out when they are first asked
+         * for, which takes a moment; may be called from several threads.
+         *
+         * @param formats names of the formats wanted
+         * @return the files, to be made one by one
+         */
+        public List<PlannedFile> ofTemplates(Set<String> formats) {
+            return exports(formats).ofTemplates();
+        }
+
+        private Exports exports(Set<String> formats) {
+            Set<Format> wanted = EnumSet.noneOf(Format.class);
+            for (Format format : Format.values()) {
+                if (formats.contains(format.id())) {
+                    wanted.add(format);
+                }
+            }
+            return Exports.of(set, workshop, Wanted.of(wanted), Units.MM, sheets);
+        }
+    }
+
     /**
-     * All files of a set.
+     * What would be made of a set.
      *
      * @param loaded the set
-     * @param formats names of the formats wanted
-     * @return the files, in memory
+     * @return its files
      * @throws CatalogueException where a catalogue that is needed for them has errors
      */
-    public static List<OutputFile> files(LoadedSet loaded, Set<String> formats)
-            throws CatalogueException {
-        Set<Format> wanted = EnumSet.noneOf(Format.class);
-        for (Format format : Format.values()) {
-            if (formats.contains(format.id())) {
-                wanted.add(format);
-            }
-        }
-        return Exports.of(Examination.of(loaded, Units.MM), wanted, Units.MM).files();
+    public static Plan plan(LoadedSet loaded) throws CatalogueException {
+        return new Plan(Examination.of(loaded, Units.MM), loaded.set().workshop());
     }
 
     /**

@@ -13,6 +13,7 @@ import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.handle.Reason;
 import haftline.handle.Wander;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.parts.Kit;

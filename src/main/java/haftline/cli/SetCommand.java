@@ -13,7 +13,11 @@ import picocli.CommandLine.Parameters;
 abstract class SetCommand {
     final Console console;
 
-    @Parameters(paramLabel = "SET", converter = PathOption.class, description = "The set document.")
+    @Parameters(
+            index = "0",
+            paramLabel = "SET",
+            converter = PathOption.class,
+            description = "The set document.")
     private Path set;
 
     @Option(

@@ -3,12 +3,15 @@ package haftline.cli;
 import haftline.figures.Figures;
 import haftline.figures.Speeds;
 import haftline.handle.Brief;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.stock.Caution;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** All pieces of a set on a page: one after the other, then side by side, then what to mind. */
 final class SetPage {
@@ -44,16 +47,27 @@ final class SetPage {
 
     /** The whole page. */
     static String of(ExaminedSet set, Units units, Ink ink) {
+        return of(set, units, ink, piece -> Optional.empty());
+    }
+
+    /** The same with what chance makes of each piece, where it was asked for. */
+    static String of(
+            ExaminedSet set,
+            Units units,
+            Ink ink,
+            Function<ExaminedPiece, Optional<PieceDoubt>> doubts) {
         SetPage page = new SetPage(units, ink);
-        page.write(set);
+        page.write(set, doubts);
         return page.paper.text();
     }
 
-    private void write(ExaminedSet set) {
+    private void write(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts) {
         for (ExaminedPiece piece : set.pieces()) {
             PiecePage.write(paper, units, set.batch(), piece);
+            doubts.apply(piece).ifPresent(doubt -> DoubtRows.write(paper, lengths, doubt));
         }
         summary(set);
+        set.family().ifPresent(family -> FamilyPage.write(paper, lengths, family));
         paper.blank();
         mind(set);
     }

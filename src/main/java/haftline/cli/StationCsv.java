@@ -32,6 +32,7 @@ final class StationCsv {
                                     ? (Object) floor(station.wallMm().getAsDouble())
                                     : null,
                             station.slopeDeg(),
+                            null,
                             stopped ? TitleBlock.MARK : ""));
         }
         return CsvWriter.write(
@@ -42,6 +43,8 @@ final class StationCsv {
                                 Column.number("turn to diameter", "mm", 2),
                                 Column.number("wall at worst", "mm", 2),
                                 Column.number("slope", "deg", 1),
+                                // To be filled in at the lathe, for checkback.
+                                Column.number("measured diameter", "mm", 2),
                                 Column.text("mark"))
                         .withRows(rows));
     }

@@ -11,6 +11,7 @@ import haftline.figures.Speeds;
 import haftline.figures.SplitIndex;
 import haftline.handle.Rules;
 import haftline.handle.Use;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.stock.HandSize;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package haftline.drawing;
 
+import haftline.set.TemplateSettings;
+
 /** How the text on a card is written to a file. */
 public enum LetteringStyle {
     /** Single strokes: a laser or a pen writes each once. */
@@ -9,5 +11,20 @@ public enum LetteringStyle {
     /** Text in the reader's own font. */
     FONT,
     /** No text at all. */
-    NONE
+    NONE;
+
+    /**
+     * The style of a workshop.
+     *
+     * @param lettering the maker's
+     * @return the style
+     */
+    public static LetteringStyle of(TemplateSettings.Lettering lettering) {
+        return switch (lettering) {
+            case STROKES -> STROKES;
+            case OUTLINES -> OUTLINES;
+            case FONT -> FONT;
+            case NONE -> NONE;
+        };
+    }
 }

@@ -16,9 +16,6 @@ import java.util.function.UnaryOperator;
  * axis, the metal parts for reference, the main dimensions, the title block.
  */
 public final class SectionDrawing {
-    /** How far the centre line runs past what is drawn, mm. */
-    private static final double CENTRE_OVER_MM = 4;
-
     private final Figures figures;
     private final Handle handle;
     private final UnaryOperator<Outline> shown;
@@ -44,35 +41,30 @@ public final class SectionDrawing {
     }
 
     private Drawing drawing(TitleBlock title) {
-        WoodSection wood = new WoodSection(figures, shown.apply(handle.outline()));
-        Group hatching = new Group("cut face", wood.hatching());
-        Group turned = new Group("turned wood", wood.edges());
-        Group parts = new Group("metal parts", new PartOutlines(handle, shown).all());
-        Bounds object = bounds(turned).with(bounds(parts));
-        Group axis = new Group("axis", List.of(axis(object)));
+        SectionView section = SectionView.of(figures, shown);
+        Bounds object = section.object();
         double left = object.minXMm();
         List<Element> dimensions =
                 new ArrayList<>(new StationTable(style, handle).over(object.maxYMm(), left));
         dimensions.addAll(lengths(object.minYMm()));
         Group measured = new Group("dimensions", dimensions);
-        Bounds view = bounds(measured).with(bounds(axis)).with(object);
+        Bounds view = bounds(measured);
+        for (Group group : section.groups()) {
+            view = view.with(bounds(group));
+        }
         Bounds frame = SheetFrame.around(view, title);
         Group sheet = new Group("sheet", SheetFrame.of(frame, title));
+        List<Group> groups = new ArrayList<>(section.groups());
+        groups.add(measured);
+        groups.add(sheet);
         return new Drawing(
                 title.piece(),
                 "Section of a turned handle at full size, lengths in millimetres.",
-                List.of(hatching, turned, parts, axis, measured, sheet));
+                groups);
     }
 
     private static Bounds bounds(Group group) {
         return Bounds.union(group.elements().stream().map(Element::bounds).toList());
-    }
-
-    private static Element axis(Bounds object) {
-        return Path.line(
-                Layer.CENTRE,
-                new Vertex(object.minXMm() - CENTRE_OVER_MM, 0),
-                new Vertex(object.maxXMm() + CENTRE_OVER_MM, 0));
     }
 
     /** Depths of the bores nearest to the wood, then tenon and wood, then the whole length. */

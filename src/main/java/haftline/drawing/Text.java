@@ -1,6 +1,8 @@
 package haftline.drawing;
 
 import haftline.measure.Checks;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * One line of text.
@@ -75,6 +77,29 @@ public record Text(
             return string;
         }
         return string.substring(0, string.offsetByCodePoints(0, room - 1)) + CUT_SHORT;
+    }
+
+    /**
+     * A text as the lines that a drawing has room for, parted at blanks.
+     *
+     * @param string any text
+     * @param roomMm width there is
+     * @param heightMm height of the capitals it will be drawn with
+     * @return its lines; a word longer than the room is shortened
+     */
+    public static List<String> wrapped(String string, double roomMm, double heightMm) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : string.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && !longer.equals(shortened(longer, roomMm, heightMm))) {
+                lines.add(line);
+                longer = word;
+            }
+            line = shortened(longer, roomMm, heightMm);
+        }
+        lines.add(line);
+        return List.copyOf(lines);
     }
 
     /**

@@ -168,6 +168,7 @@ public final class Journal implements Closeable {
                         PARTS,
                         Optional.of(content.set().batch()),
                         said.rules().map(path -> absolute(content.file(), path)),
+                        said.workshop().map(path -> absolute(content.file(), path)),
                         said.catalogues().stream()
                                 .map(path -> absolute(content.file(), path))
                                 .toList(),

@@ -4,6 +4,7 @@ import haftline.measure.Measured;
 import haftline.parts.Blade;
 import haftline.parts.EndCap;
 import haftline.parts.Ferrule;
+import haftline.parts.Flare;
 import haftline.parts.Kit;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,19 +28,71 @@ public final class KitSizes {
      * @return its sizes, those that were not measured too
      */
     public static List<KitSize> of(Kit kit) {
-        List<KitSize> sizes = new ArrayList<>(blade());
-        sizes.addAll(TangSizes.of(kit.tang()));
+        List<KitSize> sizes = new ArrayList<>();
+        for (KitPart part : KitPart.values()) {
+            sizes.addAll(of(kit, part));
+        }
+        return sizes;
+    }
+
+    /**
+     * The sizes of one part.
+     *
+     * @param kit the kit
+     * @param part which part
+     * @return its sizes, none for a part that the kit lacks
+     */
+    public static List<KitSize> of(Kit kit, KitPart part) {
+        return switch (part) {
+            case BLADE -> blade();
+            case TANG -> tang(kit);
+            case FERRULE -> ferrule();
+            case CAP -> kit.cap().isPresent() ? cap() : List.of();
+        };
+    }
+
+    private static List<KitSize> tang(Kit kit) {
+        List<KitSize> sizes = new ArrayList<>(TangSizes.of(kit.tang()));
         sizes.add(
                 KitSize.length(
                         "tang's seat behind the ferrule's face",
                         Kit::seatMm,
                         (k, mm) ->
                                 new Kit(k.name(), k.blade(), k.tang(), mm, k.ferrule(), k.cap())));
-        sizes.addAll(ferrule());
-        if (kit.cap().isPresent()) {
-            sizes.addAll(cap());
+        sizes.add(
+                optional(
+                        "tang mass",
+                        KitSize.Kind.OPTIONAL_MASS,
+                        k -> k.tang().massG(),
+                        (k, g) ->
+                                TangSizes.with(k, KitMakeUp.with(k.tang(), g, k.tang().flare()))));
+        if (kit.tang().flare().isPresent()) {
+            sizes.add(flare("flare diameter", Flare::diameter, (f, m) -> new Flare(m, f.length())));
+            sizes.add(flare("flare length", Flare::length, (f, m) -> new Flare(f.diameter(), m)));
         }
         return sizes;
+    }
+
+    private static KitSize flare(
+            String words,
+            Function<Flare, Measured> read,
+            BiFunction<Flare, Measured, Flare> change) {
+        return KitSize.readings(
+                words,
+                k -> read.apply(flare(k)),
+                (k, m) ->
+                        TangSizes.with(
+                                k,
+                                KitMakeUp.with(
+                                        k.tang(),
+                                        k.tang().massG(),
+                                        Optional.of(change.apply(flare(k), m)))));
+    }
+
+    private static Flare flare(Kit kit) {
+        return kit.tang()
+                .flare()
+                .orElseThrow(() -> new IllegalArgumentException("the tang has no flare"));
     }
 
     private static List<KitSize> blade() {
@@ -100,22 +153,7 @@ public final class KitSizes {
                                                 b.material(),
                                                 g,
                                                 b.includesTang(),
-                                                b.balanceMm()))),
-                optional(
-                        "blade balance in front of the seat",
-                        KitSize.Kind.OPTIONAL_LENGTH,
-                        k -> k.blade().balanceMm(),
-                        blade(
-                                (b, mm) ->
-                                        new Blade(
-                                                b.length(),
-                                                b.widthMm(),
-                                                b.thicknessMm(),
-                                                b.edgeBelowAxisMm(),
-                                                b.material(),
-                                                b.massG(),
-                                                b.includesTang(),
-                                                mm))));
+                                                b.balanceMm()))));
     }
 
     private static List<KitSize> ferrule() {
@@ -137,6 +175,21 @@ public final class KitSizes {
                                                 f.massG()))),
                 KitSize.readings(
                         "ferrule outside", k -> k.ferrule().outside(), ferrule(KitSizes::outside)),
+                KitSize.readings(
+                        "ferrule outside, lesser axis",
+                        k -> k.ferrule().outsideLeast(),
+                        ferrule(
+                                (f, m) ->
+                                        new Ferrule(
+                                                f.bore(),
+                                                f.outside(),
+                                                m,
+                                                f.length(),
+                                                f.lipMm(),
+                                                f.lipHoleMm(),
+                                                f.chamferMm(),
+                                                f.material(),
+                                                f.massG()))),
                 KitSize.readings(
                         "ferrule length",
                         k -> k.ferrule().length(),

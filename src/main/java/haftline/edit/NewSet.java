@@ -53,6 +53,7 @@ public final class NewSet {
                         parts(metal),
                         BATCH,
                         Rules.COMMON_PRACTICE,
+                        shop.workshop(),
                         shop.rack(),
                         shop.stock(),
                         shop.adhesive(),
@@ -70,6 +71,7 @@ public final class NewSet {
                         "",
                         Optional.of(BATCH),
                         Optional.empty(),
+                        like.references().workshop().map(path -> absolute(like, path)),
                         absolute(like),
                         like.references().rack(),
                         Map.of());
@@ -82,9 +84,11 @@ public final class NewSet {
     }
 
     private static List<String> absolute(LoadedSet like) {
-        return like.references().catalogues().stream()
-                .map(path -> Whereabouts.normal(like.file().resolveSibling(path)).toString())
-                .toList();
+        return like.references().catalogues().stream().map(path -> absolute(like, path)).toList();
+    }
+
+    private static String absolute(LoadedSet like, String path) {
+        return Whereabouts.normal(like.file().resolveSibling(path)).toString();
     }
 
     /** One long shallow curve, widest in the middle: common practice, no source. */
@@ -142,7 +146,11 @@ public final class NewSet {
                         Optional.empty());
         return new PartsList(
                 "New parts",
-                "Sizes to begin with, invented: measure your own.",
-                List.of(new Batch(BATCH, "", List.of(kit))));
+                "",
+                List.of(
+                        new Batch(
+                                BATCH,
+                                "Sizes to begin with, invented: measure your own.",
+                                List.of(kit))));
     }
 }

@@ -25,6 +25,8 @@ public final class OpenDocument {
     /** What was last worked out for each piece, to be used again while its brief is the same. */
     private final Map<String, Worked> worked = new HashMap<>();
 
+    private int workedOut;
+
     private Optional<Journal> journal = Optional.empty();
     private Draft gestureStart;
 
@@ -111,9 +113,23 @@ public final class OpenDocument {
         if (known != null && known.brief().equals(brief)) {
             return known;
         }
-        Worked fresh = Worked.of(brief);
+        Worked fresh = workOut(brief);
         worked.put(piece, fresh);
         return fresh;
+    }
+
+    private Worked workOut(Brief brief) {
+        workedOut++;
+        return Worked.of(brief);
+    }
+
+    /**
+     * How often a piece was worked out so far: what a view of hundreds of pieces costs.
+     *
+     * @return the count
+     */
+    public int workedOut() {
+        return workedOut;
     }
 
     /**
@@ -218,7 +234,7 @@ public final class OpenDocument {
     /** Why a piece that could be drawn no longer can. */
     private Optional<String> undrawable(String name, Draft before, Draft after) {
         Piece piece = after.piece(name);
-        Worked fresh = Worked.of(after.set().brief(piece, materials));
+        Worked fresh = workOut(after.set().brief(piece, materials));
         if (fresh.impossible().isEmpty()) {
             worked.put(name, fresh);
             return Optional.empty();

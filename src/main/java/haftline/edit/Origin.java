@@ -25,6 +25,7 @@ import java.util.TreeMap;
  * @param parts path of the parts document, may be empty
  * @param batch whether the set names its batch
  * @param rules path of the rules document, if any
+ * @param workshop path of the workshop document, if any
  * @param catalogues paths of catalogue files
  * @param pieceShapes paths of the shapes of pieces that have their own, by the piece's name
  */
@@ -36,6 +37,7 @@ record Origin(
         String parts,
         boolean batch,
         Optional<String> rules,
+        Optional<String> workshop,
         List<String> catalogues,
         Map<String, String> pieceShapes) {
     private static final String CATALOGUE = "catalogue.";
@@ -51,6 +53,7 @@ record Origin(
                 said.parts(),
                 said.batch().isPresent(),
                 said.rules(),
+                said.workshop(),
                 said.catalogues(),
                 said.pieceShapes());
     }
@@ -62,6 +65,7 @@ record Origin(
                 parts,
                 batch ? Optional.of(recovered.set().batch()) : Optional.empty(),
                 rules,
+                workshop,
                 catalogues,
                 recovered.references().rack(),
                 pieceShapes);
@@ -76,6 +80,7 @@ record Origin(
         kept.setProperty("parts", parts);
         kept.setProperty("batch", Boolean.toString(batch));
         rules.ifPresent(path -> kept.setProperty("rules", path));
+        workshop.ifPresent(path -> kept.setProperty("workshop", path));
         for (int i = 0; i < catalogues.size(); i++) {
             kept.setProperty(CATALOGUE + i, catalogues.get(i));
         }
@@ -113,6 +118,7 @@ record Origin(
                 kept.getProperty("parts", ""),
                 Boolean.parseBoolean(kept.getProperty("batch")),
                 Optional.ofNullable(kept.getProperty("rules")),
+                Optional.ofNullable(kept.getProperty("workshop")),
                 List.copyOf(catalogues.values()),
                 shapes);
     }

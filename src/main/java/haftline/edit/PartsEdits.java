@@ -32,6 +32,60 @@ public final class PartsEdits {
     }
 
     /**
+     * Puts another place in the place of one.
+     *
+     * @param kit name of the kit
+     * @param number which
+     * @param mm where; empty to leave it open
+     * @return the command
+     */
+    public static Command number(String kit, KitNumber number, OptionalDouble mm) {
+        return new Command(
+                "reading of " + number.words(),
+                draft -> kit(draft, kit, old -> number.write().apply(old, mm)));
+    }
+
+    /**
+     * Sets the metal of a part.
+     *
+     * @param kit name of the kit
+     * @param part which part
+     * @param metal key of the metal in the catalogue
+     * @return the command
+     */
+    public static Command metal(String kit, KitPart part, String metal) {
+        return new Command(
+                "take " + metal,
+                draft -> kit(draft, kit, old -> KitMakeUp.withMetal(old, part, metal)));
+    }
+
+    /**
+     * Gives the tang a flare at its root, to be measured, or takes it away.
+     *
+     * @param kit name of the kit
+     * @param hasFlare whether it has one
+     * @return the command
+     */
+    public static Command flare(String kit, boolean hasFlare) {
+        return new Command(
+                hasFlare ? "add flare" : "remove flare",
+                draft -> kit(draft, kit, old -> KitMakeUp.withFlare(old, hasFlare)));
+    }
+
+    /**
+     * Sets the form of the cap's head.
+     *
+     * @param kit name of the kit
+     * @param form its form
+     * @return the command
+     */
+    public static Command head(String kit, EndCap.Form form) {
+        return new Command(
+                "change head of cap",
+                draft -> kit(draft, kit, old -> KitMakeUp.withHead(old, form)));
+    }
+
+    /**
      * Takes a tang of another kind, of about the same size, to be measured anew.
      *
      * @param kit name of the kit
@@ -179,6 +233,7 @@ public final class PartsEdits {
                                     new PartsList(parts.name(), parts.note(), batches),
                                     set.batch(),
                                     set.rules(),
+                                    set.workshop(),
                                     set.rack(),
                                     set.stock(),
                                     set.adhesive(),

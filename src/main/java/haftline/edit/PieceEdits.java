@@ -168,6 +168,7 @@ public final class PieceEdits {
                         now.parts(),
                         now.batch(),
                         now.rules(),
+                        now.workshop(),
                         now.catalogues(),
                         now.rack(),
                         shapes));

@@ -84,6 +84,7 @@ record SavePlan(
                             name(said.parts(), partsFile),
                             said.batch().map(batch -> set.batch()),
                             seen.rules(),
+                            seen.workshop(),
                             seen.catalogues(),
                             seen.rack(),
                             named);

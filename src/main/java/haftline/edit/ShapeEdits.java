@@ -174,6 +174,7 @@ public record ShapeEdits(String piece, Scope scope) {
                         now.parts(),
                         now.batch(),
                         now.rules(),
+                        now.workshop(),
                         now.catalogues(),
                         now.rack(),
                         shapes));

@@ -68,6 +68,7 @@ final class Whereabouts {
                 current(said.parts()),
                 said.batch(),
                 said.rules(),
+                said.workshop(),
                 said.catalogues(),
                 said.rack(),
                 shapes);
@@ -98,6 +99,7 @@ final class Whereabouts {
                 references.parts(),
                 references.batch(),
                 references.rules().map(path -> seenFrom(file, path)),
+                references.workshop().map(path -> seenFrom(file, path)),
                 references.catalogues().stream().map(path -> seenFrom(file, path)).toList(),
                 references.rack(),
                 references.pieceShapes());
@@ -112,6 +114,7 @@ final class Whereabouts {
         return java.util.stream.Stream.of(
                         List.of(references.shape(), references.parts()),
                         references.rules().stream().toList(),
+                        references.workshop().stream().toList(),
                         references.catalogues(),
                         references.pieceShapes().values())
                 .flatMap(java.util.Collection::stream)

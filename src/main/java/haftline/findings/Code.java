@@ -70,6 +70,8 @@ public enum Code {
     BLANK_TOO_SMALL,
     /** Readings of one part disagree. */
     READINGS_DISAGREE,
+    /** One reading of a part stands apart from the others. */
+    READING_STANDS_APART,
     /** The stock is known to irritate or to poison. */
     STOCK_IRRITATES,
     /** Nothing is claimed about food contact. */
@@ -78,6 +80,8 @@ public enum Code {
     WILL_ROLL,
     /** The catalogue lacks a figure of this stock. */
     FIGURE_MISSING,
+    /** The piece falls out of the family of its set. */
+    OUT_OF_FAMILY,
     /** The handle cannot be drawn at all. */
     CANNOT_BE_DRAWN;
 

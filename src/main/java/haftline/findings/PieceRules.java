@@ -7,20 +7,17 @@ import haftline.handle.Choices;
 import haftline.handle.Handle;
 import haftline.handle.Rules;
 import haftline.measure.Measured;
-import haftline.parts.BarbedTang;
-import haftline.parts.EndCap;
-import haftline.parts.Ferrule;
-import haftline.parts.FlatTang;
+import haftline.measure.Outlier;
 import haftline.parts.Kit;
-import haftline.parts.RoundTang;
-import haftline.parts.SquareTang;
-import haftline.parts.Tang;
-import haftline.parts.TaperedTang;
-import haftline.parts.ThreadedTang;
+import haftline.parts.PartSize;
 import java.util.List;
+import java.util.Optional;
 
 /** The piece as a whole: balance, rest, blank, readings, stock, food. */
 final class PieceRules {
+    /** Readings so many steps of the tool apart may be of one size; common practice, no source. */
+    private static final int STEPS = 2;
+
     private PieceRules() {}
 
     static void add(Figures figures, List<Finding> found) {
@@ -100,37 +97,23 @@ final class PieceRules {
         }
     }
 
-    private static void addReadings(Kit kit, double limit, List<Finding> found) {
-        Tang tang = kit.tang();
-        if (tang instanceof RoundTang round) {
-            check("tang diameter", round.diameter(), limit, Place.TANG, found);
-        } else if (tang instanceof FlatTang flat) {
-            check("tang width", flat.width(), limit, Place.TANG, found);
-            check("tang thickness", flat.thickness(), limit, Place.TANG, found);
-        } else if (tang instanceof SquareTang square) {
-            check("tang width", square.width(), limit, Place.TANG, found);
-        } else if (tang instanceof TaperedTang tapered) {
-            check("tang root", tapered.rootDiameter(), limit, Place.TANG, found);
-            check("tang tip", tapered.tipDiameter(), limit, Place.TANG, found);
-        } else if (tang instanceof BarbedTang barbed) {
-            check("tang core", barbed.coreDiameter(), limit, Place.TANG, found);
-            check("tang barbs", barbed.barbDiameter(), limit, Place.TANG, found);
-        } else if (tang instanceof ThreadedTang threaded) {
-            check("thread crest", threaded.crestDiameter(), limit, Place.TANG, found);
-        }
-        Ferrule ferrule = kit.ferrule();
-        check("ferrule bore", ferrule.bore(), limit, Place.FERRULE, found);
-        check("ferrule outside", ferrule.outside(), limit, Place.FERRULE, found);
-        if (kit.cap().isPresent()) {
-            EndCap cap = kit.cap().get();
-            check("cap spigot", cap.spigotDiameter(), limit, Place.CAP, found);
-            check("cap head", cap.headDiameter(), limit, Place.CAP, found);
+    /** Every measured size: do its readings agree, and does one of them stand apart. */
+    private static void addReadings(Kit kit, double spreadMm, List<Finding> found) {
+        for (PartSize size : kit.sizes()) {
+            Measured measured = size.measured();
+            if (measured.spread() > 0) {
+                addReadings(size, measured, spreadMm, found);
+            }
         }
     }
 
-    private static void check(
-            String what, Measured measured, double limit, Place place, List<Finding> found) {
-        if (measured.spread() > limit + FitRules.ROUNDING) {
+    private static void addReadings(
+            PartSize size, Measured measured, double spreadMm, List<Finding> found) {
+        // A tool's own steps are no disagreement.
+        double limit = Math.max(spreadMm, STEPS * measured.resolution());
+        boolean disagree = measured.spread() > limit + FitRules.ROUNDING;
+        Place place = place(size.part());
+        if (disagree) {
             found.add(
                     Finding.mm(
                             Code.READINGS_DISAGREE,
@@ -139,7 +122,33 @@ final class PieceRules {
                             Finding.NONE,
                             measured.spread(),
                             limit,
-                            what));
+                            size.name()));
         }
+        Optional<Outlier> outlier = Outlier.of(measured);
+        if (outlier.isPresent()) {
+            found.add(
+                    Finding.mm(
+                            Code.READING_STANDS_APART,
+                            disagree ? Gravity.WARN : Gravity.NOTE,
+                            place,
+                            Finding.NONE,
+                            outlier.get().reading(),
+                            outlier.get().othersMean(),
+                            "reading "
+                                    + outlier.get().place()
+                                    + " of "
+                                    + measured.count()
+                                    + " of the "
+                                    + size.name()));
+        }
+    }
+
+    private static Place place(PartSize.Part part) {
+        return switch (part) {
+            case BLADE -> Place.BLADE;
+            case TANG -> Place.TANG;
+            case FERRULE -> Place.FERRULE;
+            case CAP -> Place.CAP;
+        };
     }
 }

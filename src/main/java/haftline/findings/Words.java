@@ -44,6 +44,8 @@ public final class Words {
             case FERRULE_LOOSE_IN_WINTER ->
                     "Wood Handbook (FPL-GTR-190), Eq. 13-2 and 4-5; the limit is common practice";
             case TOO_SLENDER, TOO_THICK, LENGTH_FOR_THE_HAND -> finding.subject();
+            case READING_STANDS_APART ->
+                    "Grubbs' test at 5 % (NIST/SEMATECH e-Handbook, 1.3.5.17.1)";
             case STOCK_IRRITATES -> cautionSources(stock);
             case TANG_LONGER_THAN_WOOD,
                     BORE_TOO_SHALLOW,
@@ -253,6 +255,13 @@ public final class Words {
                             + ", more than "
                             + length(finding.limit(), 2)
                             + ": measure every part";
+            case READING_STANDS_APART ->
+                    capital(finding.subject())
+                            + ", "
+                            + length(finding.figure(), 2)
+                            + ", stands apart from the others, which are "
+                            + length(finding.limit(), 2)
+                            + " on the mean: take it again, or measure every part";
             case STOCK_IRRITATES -> cautions();
             case NO_FOOD_CLAIM ->
                     "Nothing is claimed about contact with food: follow local rules, the kit's and the finish's data sheets";
@@ -261,7 +270,29 @@ public final class Words {
                     "Not known: "
                             + finding.subject()
                             + "; what depends on it is left out or estimated";
+            case OUT_OF_FAMILY -> outOfFamily();
             case CANNOT_BE_DRAWN -> finding.subject() + room();
+        };
+    }
+
+    private String outOfFamily() {
+        int comma = finding.subject().indexOf(", ");
+        String trait = comma < 0 ? finding.subject() : finding.subject().substring(0, comma);
+        String why = comma < 0 ? "" : finding.subject().substring(comma);
+        return capital(trait)
+                + (trait.endsWith("place") ? " at " : " ")
+                + inItsUnit(finding.figure())
+                + why
+                + (why.isEmpty() ? "" : ",")
+                + " reads as another pattern: the family ends at "
+                + inItsUnit(finding.limit());
+    }
+
+    private String inItsUnit(double value) {
+        return switch (finding.unit()) {
+            case MM -> length(value, apart(1));
+            case DEG -> NumberText.fixed(value, 1) + "°";
+            default -> NumberText.fixed(value, 3);
         };
     }
 

@@ -3,8 +3,6 @@ package haftline.handle;
 import haftline.curve.BattenNode;
 import haftline.curve.BattenRuns;
 import haftline.curve.BattenSpline;
-import haftline.curve.CircularArc;
-import haftline.curve.EllipseQuarter;
 import haftline.curve.EndSlope;
 import haftline.curve.Outline;
 import haftline.curve.Segment;
@@ -28,6 +26,9 @@ import java.util.OptionalDouble;
  * behind it.
  */
 final class Body {
+    /** A range is told in tenths of a degree, rounded inwards: what is told may be typed. */
+    private static final double TOLD = 10;
+
     private final Brief brief;
     private final double visibleWood;
     private final List<PlacedNode> nodes = new ArrayList<>();
@@ -157,9 +158,9 @@ final class Body {
                 "The slope at "
                         + name(refused.node())
                         + " would make the outline leave the range of its neighbours; from "
-                        + NumberText.fixed(least, 1)
+                        + NumberText.fixed(Math.ceil(least * TOLD) / TOLD, 1)
                         + "° to "
-                        + NumberText.fixed(greatest, 1)
+                        + NumberText.fixed(Math.floor(greatest * TOLD) / TOLD, 1)
                         + "° is possible");
     }
 
@@ -251,17 +252,6 @@ final class Body {
                             "The butt is too thin for its form; make the form smaller");
             return List.of();
         }
-        if (butt instanceof Butt.Chamfered) {
-            return List.of(new StraightLine(x, r, visibleWood, r - length));
-        }
-        if (butt instanceof Butt.Rounded) {
-            // A quarter turn clockwise: bulge -tan(90 / 4 degrees), from level to square to the
-            // axis.
-            return List.of(new CircularArc(x, r, visibleWood, r - length, -Math.tan(Math.PI / 8)));
-        }
-        if (butt instanceof Butt.Domed) {
-            return List.of(new EllipseQuarter(x, 0, length, r, x, visibleWood, true));
-        }
-        return List.of();
+        return Dressing.buttSegments(butt, x, r, visibleWood);
     }
 }

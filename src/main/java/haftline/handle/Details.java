@@ -85,22 +85,7 @@ final class Details {
 
     /** How far a detail cuts below its edges, mm; negative for one that stands proud. */
     private static double depth(Detail detail) {
-        if (detail instanceof Detail.Cove cove) {
-            return cove.depthMm();
-        }
-        if (detail instanceof Detail.Vee vee) {
-            return vee.depthMm();
-        }
-        if (detail instanceof Detail.BurntLine line) {
-            return line.depthMm();
-        }
-        if (detail instanceof Detail.Fillet fillet) {
-            return -fillet.heightMm();
-        }
-        if (detail instanceof Detail.Bead bead) {
-            return -bead.heightMm();
-        }
-        return 0;
+        return -detail.proudMm();
     }
 
     private static List<Segment> segments(Outline body, Detail detail, double from, double to) {

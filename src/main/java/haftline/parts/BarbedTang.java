@@ -2,6 +2,7 @@ package haftline.parts;
 
 import haftline.measure.Checks;
 import haftline.measure.Measured;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,6 +27,13 @@ public record BarbedTang(
         Checks.within("tang core diameter", coreDiameter, LEAST, WIDEST);
         Checks.within("tang barb diameter", barbDiameter, coreDiameter.mean(), WIDEST);
         Checks.within("tang length", length, LEAST, LONGEST);
+    }
+
+    @Override
+    public List<PartSize> ownSizes() {
+        return List.of(
+                new PartSize(PartSize.Part.TANG, "tang core", coreDiameter),
+                new PartSize(PartSize.Part.TANG, "tang barbs", barbDiameter));
     }
 
     @Override

@@ -2,6 +2,7 @@ package haftline.parts;
 
 import haftline.measure.Checks;
 import haftline.measure.Measured;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,6 +27,13 @@ public record FlatTang(
         Checks.within("tang width", width, LEAST, WIDEST);
         Checks.within("tang thickness", thickness, LEAST, width.mean());
         Checks.within("tang length", length, LEAST, LONGEST);
+    }
+
+    @Override
+    public List<PartSize> ownSizes() {
+        return List.of(
+                new PartSize(PartSize.Part.TANG, "tang width", width),
+                new PartSize(PartSize.Part.TANG, "tang thickness", thickness));
     }
 
     @Override

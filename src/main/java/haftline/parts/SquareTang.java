@@ -2,6 +2,7 @@ package haftline.parts;
 
 import haftline.measure.Checks;
 import haftline.measure.Measured;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -20,6 +21,11 @@ public record SquareTang(
     public SquareTang {
         Checks.within("tang width", width, LEAST, WIDEST);
         Checks.within("tang length", length, LEAST, LONGEST);
+    }
+
+    @Override
+    public List<PartSize> ownSizes() {
+        return List.of(new PartSize(PartSize.Part.TANG, "tang width", width));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package haftline.parts;
 
 import haftline.measure.Measured;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -42,6 +43,13 @@ public sealed interface Tang
      * @return the flare, or empty
      */
     Optional<Flare> flare();
+
+    /**
+     * Its measured cross sizes and whatever else its kind has, without length and flare.
+     *
+     * @return the sizes, each with its name
+     */
+    List<PartSize> ownSizes();
 
     /**
      * The word for this kind of tang, as it is written in documents.

@@ -2,6 +2,7 @@ package haftline.parts;
 
 import haftline.measure.Checks;
 import haftline.measure.Measured;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,6 +27,13 @@ public record TaperedTang(
         Checks.within("tang root diameter", rootDiameter, LEAST, WIDEST);
         Checks.within("tang tip diameter", tipDiameter, LEAST, rootDiameter.mean());
         Checks.within("tang length", length, LEAST, LONGEST);
+    }
+
+    @Override
+    public List<PartSize> ownSizes() {
+        return List.of(
+                new PartSize(PartSize.Part.TANG, "tang root", rootDiameter),
+                new PartSize(PartSize.Part.TANG, "tang tip", tipDiameter));
     }
 
     @Override

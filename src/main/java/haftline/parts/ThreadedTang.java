@@ -2,6 +2,7 @@ package haftline.parts;
 
 import haftline.measure.Checks;
 import haftline.measure.Measured;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -33,6 +34,13 @@ public record ThreadedTang(
         Checks.within("clearance bore", clearanceBoreMm, threadBoreMm, WIDEST);
         Checks.within("tang length", length, LEAST, LONGEST);
         Checks.within("plain length", plainLength, 0, length.mean());
+    }
+
+    @Override
+    public List<PartSize> ownSizes() {
+        return List.of(
+                new PartSize(PartSize.Part.TANG, "thread crest", crestDiameter),
+                new PartSize(PartSize.Part.TANG, "plain part of the tang", plainLength));
     }
 
     @Override

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param parts the measured kits, all batches
  * @param batch id of the batch in use
  * @param rules the maker's rules
+ * @param workshop what the maker's place has
  * @param rack the drills that the maker owns
  * @param stock key of the wood or plastic of pieces that name none
  * @param adhesive key of the adhesive
@@ -36,6 +37,7 @@ public record HandleSet(
         PartsList parts,
         String batch,
         Rules rules,
+        Workshop workshop,
         Rack rack,
         String stock,
         String adhesive,
@@ -57,6 +59,48 @@ public record HandleSet(
         for (Piece piece : pieces) {
             kit(inUse, piece.kit());
         }
+    }
+
+    /**
+     * A set of a maker whose workshop is the common one.
+     *
+     * @param name what the maker calls it
+     * @param note free text, may be empty
+     * @param shape the style that the pieces share
+     * @param parts the measured kits, all batches
+     * @param batch id of the batch in use
+     * @param rules the maker's rules
+     * @param rack the drills that the maker owns
+     * @param stock key of the wood or plastic of pieces that name none
+     * @param adhesive key of the adhesive
+     * @param common what is decided for all pieces that do not decide otherwise
+     * @param pieces at least one, names unique, each with a kit of the batch
+     */
+    public HandleSet(
+            String name,
+            String note,
+            Shape shape,
+            PartsList parts,
+            String batch,
+            Rules rules,
+            Rack rack,
+            String stock,
+            String adhesive,
+            Choices common,
+            List<Piece> pieces) {
+        this(
+                name,
+                note,
+                shape,
+                parts,
+                batch,
+                rules,
+                Workshop.COMMON_PRACTICE,
+                rack,
+                stock,
+                adhesive,
+                common,
+                pieces);
     }
 
     private static Batch inUse(PartsList parts, String batch) {
@@ -133,7 +177,19 @@ public record HandleSet(
      * @throws IllegalArgumentException where a key is not in the catalogues
      */
     public Brief brief(Piece piece, Materials materials) {
-        Kit kit = kit(piece);
+        return brief(piece, kit(piece), materials);
+    }
+
+    /**
+     * Everything from which one piece's handle would follow with other parts.
+     *
+     * @param piece a piece of this set
+     * @param kit its metal parts, of whichever batch
+     * @param materials where the keys of stock, metals and adhesive are looked up
+     * @return its brief
+     * @throws IllegalArgumentException where a key is not in the catalogues
+     */
+    public Brief brief(Piece piece, Kit kit, Materials materials) {
         String capMetal = kit.cap().map(EndCap::material).orElse(kit.ferrule().material());
         return new Brief(
                 piece.name(),
@@ -159,8 +215,8 @@ public record HandleSet(
      */
     public HandleSet withBatch(PartsList newParts, String newBatch) {
         return new HandleSet(
-                name, note, shape, newParts, newBatch, rules, rack, stock, adhesive, common,
-                pieces);
+                name, note, shape, newParts, newBatch, rules, workshop, rack, stock, adhesive,
+                common, pieces);
     }
 
     /**
@@ -171,7 +227,8 @@ public record HandleSet(
      */
     public HandleSet withPieces(List<Piece> newPieces) {
         return new HandleSet(
-                name, note, shape, parts, batch, rules, rack, stock, adhesive, common, newPieces);
+                name, note, shape, parts, batch, rules, workshop, rack, stock, adhesive, common,
+                newPieces);
     }
 
     /**
@@ -182,7 +239,8 @@ public record HandleSet(
      */
     public HandleSet withShape(Shape newShape) {
         return new HandleSet(
-                name, note, newShape, parts, batch, rules, rack, stock, adhesive, common, pieces);
+                name, note, newShape, parts, batch, rules, workshop, rack, stock, adhesive, common,
+                pieces);
     }
 
     /**
@@ -193,7 +251,8 @@ public record HandleSet(
      */
     public HandleSet withCommon(Choices newCommon) {
         return new HandleSet(
-                name, note, shape, parts, batch, rules, rack, stock, adhesive, newCommon, pieces);
+                name, note, shape, parts, batch, rules, workshop, rack, stock, adhesive, newCommon,
+                pieces);
     }
 
     /**
@@ -204,7 +263,8 @@ public record HandleSet(
      */
     public HandleSet withStock(String newStock) {
         return new HandleSet(
-                name, note, shape, parts, batch, rules, rack, newStock, adhesive, common, pieces);
+                name, note, shape, parts, batch, rules, workshop, rack, newStock, adhesive, common,
+                pieces);
     }
 
     /**
@@ -215,7 +275,18 @@ public record HandleSet(
      */
     public HandleSet withAdhesive(String newAdhesive) {
         return new HandleSet(
-                name, note, shape, parts, batch, rules, rack, stock, newAdhesive, common, pieces);
+                name,
+                note,
+                shape,
+                parts,
+                batch,
+                rules,
+                workshop,
+                rack,
+                stock,
+                newAdhesive,
+                common,
+                pieces);
     }
 
     /**
@@ -226,6 +297,29 @@ public record HandleSet(
      */
     public HandleSet withName(String newName) {
         return new HandleSet(
-                newName, note, shape, parts, batch, rules, rack, stock, adhesive, common, pieces);
+                newName, note, shape, parts, batch, rules, workshop, rack, stock, adhesive, common,
+                pieces);
+    }
+
+    /**
+     * The same set made in another workshop.
+     *
+     * @param newWorkshop what the maker's place has
+     * @return the changed copy
+     */
+    public HandleSet withWorkshop(Workshop newWorkshop) {
+        return new HandleSet(
+                name,
+                note,
+                shape,
+                parts,
+                batch,
+                rules,
+                newWorkshop,
+                rack,
+                stock,
+                adhesive,
+                common,
+                pieces);
     }
 }

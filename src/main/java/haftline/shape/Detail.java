@@ -45,6 +45,25 @@ public sealed interface Detail {
     Detail at(Place newPlace);
 
     /**
+     * How far it stands above the chord between its edges.
+     *
+     * @return mm; negative for one that is cut into the body, 0 for a flat
+     */
+    double proudMm();
+
+    /**
+     * The same detail in another size.
+     *
+     * @param newWidthMm width along the axis, mm
+     * @param newProudMm how far it stands proud, mm, negative where it is cut in; of no account for
+     *     a flat
+     * @return the changed copy
+     * @throws IllegalArgumentException where it cannot be of that size; {@link DetailLimits} tells
+     *     which it can be of
+     */
+    Detail sized(double newWidthMm, double newProudMm);
+
+    /**
      * A convex round: an arc that stands above the body.
      *
      * @param place its centre
@@ -66,6 +85,16 @@ public sealed interface Detail {
         @Override
         public Bead at(Place newPlace) {
             return new Bead(newPlace, widthMm, heightMm);
+        }
+
+        @Override
+        public double proudMm() {
+            return heightMm;
+        }
+
+        @Override
+        public Bead sized(double newWidthMm, double newProudMm) {
+            return new Bead(place, newWidthMm, newProudMm);
         }
     }
 
@@ -92,6 +121,16 @@ public sealed interface Detail {
         public Cove at(Place newPlace) {
             return new Cove(newPlace, widthMm, depthMm);
         }
+
+        @Override
+        public double proudMm() {
+            return -depthMm;
+        }
+
+        @Override
+        public Cove sized(double newWidthMm, double newProudMm) {
+            return new Cove(place, newWidthMm, -newProudMm);
+        }
     }
 
     /**
@@ -116,6 +155,16 @@ public sealed interface Detail {
         @Override
         public Vee at(Place newPlace) {
             return new Vee(newPlace, widthMm, depthMm);
+        }
+
+        @Override
+        public double proudMm() {
+            return -depthMm;
+        }
+
+        @Override
+        public Vee sized(double newWidthMm, double newProudMm) {
+            return new Vee(place, newWidthMm, -newProudMm);
         }
     }
 
@@ -147,6 +196,16 @@ public sealed interface Detail {
         public Fillet at(Place newPlace) {
             return new Fillet(newPlace, widthMm, heightMm);
         }
+
+        @Override
+        public double proudMm() {
+            return heightMm;
+        }
+
+        @Override
+        public Fillet sized(double newWidthMm, double newProudMm) {
+            return new Fillet(place, newWidthMm, newProudMm);
+        }
     }
 
     /**
@@ -169,6 +228,16 @@ public sealed interface Detail {
         @Override
         public Flat at(Place newPlace) {
             return new Flat(newPlace, widthMm);
+        }
+
+        @Override
+        public double proudMm() {
+            return 0;
+        }
+
+        @Override
+        public Flat sized(double newWidthMm, double newProudMm) {
+            return new Flat(place, newWidthMm);
         }
     }
 
@@ -194,6 +263,16 @@ public sealed interface Detail {
         @Override
         public BurntLine at(Place newPlace) {
             return new BurntLine(newPlace, widthMm, depthMm);
+        }
+
+        @Override
+        public double proudMm() {
+            return -depthMm;
+        }
+
+        @Override
+        public BurntLine sized(double newWidthMm, double newProudMm) {
+            return new BurntLine(place, newWidthMm, -newProudMm);
         }
     }
 }

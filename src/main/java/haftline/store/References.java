@@ -13,6 +13,7 @@ import java.util.TreeMap;
  * @param parts path of the parts document
  * @param batch the batch, or empty for the last one of the parts document
  * @param rules path of the rules document, or empty for common practice
+ * @param workshop path of the workshop document, or empty for the common one
  * @param catalogues paths of further catalogue files
  * @param rack the rack's items
  * @param pieceShapes paths of the shapes of pieces that have their own, by the piece's name
@@ -22,6 +23,7 @@ public record References(
         String parts,
         Optional<String> batch,
         Optional<String> rules,
+        Optional<String> workshop,
         List<String> catalogues,
         List<RackItem> rack,
         Map<String, String> pieceShapes) {

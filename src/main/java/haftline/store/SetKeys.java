@@ -19,6 +19,11 @@ final class SetKeys {
             Key.text(
                     "rules",
                     "rules document, path from this file's folder; common practice where not said");
+    static final Key WORKSHOP =
+            Key.text(
+                    "workshop",
+                    "workshop document, path from this file's folder; common practice where not"
+                            + " said");
     static final Key CATALOGUES =
             Key.texts("catalogues", "further catalogue files, paths from this file's folder");
     static final Key STOCK =
@@ -65,6 +70,7 @@ final class SetKeys {
                         PARTS,
                         BATCH,
                         RULES,
+                        WORKSHOP,
                         CATALOGUES,
                         STOCK,
                         ADHESIVE,

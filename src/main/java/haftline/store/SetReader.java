@@ -10,6 +10,7 @@ import haftline.parts.PartsList;
 import haftline.set.HandleSet;
 import haftline.set.Materials;
 import haftline.set.Piece;
+import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.stock.Catalogue;
 import haftline.stock.CatalogueException;
@@ -71,6 +72,7 @@ final class SetReader {
         Optional<PartsList> parts = map.value(PARTS).flatMap(v -> parts(v, materials));
         Optional<Batch> batch = parts.flatMap(list -> batch(map, list));
         Optional<Rules> rules = map.value(SetKeys.RULES).flatMap(this::rules);
+        Optional<Workshop> workshop = map.value(WORKSHOP).flatMap(v -> workshop(v, materials));
         String stock = key(map.value(STOCK), STOCK, materials.stock()).orElse("");
         String adhesive =
                 key(map.value(ADHESIVE), ADHESIVE, materials.adhesives()).orElse(USUAL_ADHESIVE);
@@ -90,6 +92,7 @@ final class SetReader {
                                         parts.orElseThrow(),
                                         batch.orElseThrow().id(),
                                         rules.orElse(Rules.COMMON_PRACTICE),
+                                        workshop.orElse(Workshop.COMMON_PRACTICE),
                                         rack,
                                         stock,
                                         adhesive,
@@ -105,6 +108,7 @@ final class SetReader {
                                         map.text(PARTS),
                                         map.optionalText(BATCH),
                                         map.optionalText(SetKeys.RULES),
+                                        map.optionalText(WORKSHOP),
                                         catalogueFiles,
                                         rackItems,
                                         pieceShapes),
@@ -160,6 +164,14 @@ final class SetReader {
     private Optional<Rules> rules(Value value) {
         return referred(value, SetKeys.RULES)
                 .flatMap(path -> RulesFile.read(path, value.room(path)));
+    }
+
+    private Optional<Workshop> workshop(Value value, Materials materials) {
+        return referred(value, WORKSHOP)
+                .flatMap(
+                        path ->
+                                WorkshopFile.read(
+                                        path, Optional.of(materials.stock()), value.room(path)));
     }
 
     private Optional<Batch> batch(MapReader map, PartsList parts) {

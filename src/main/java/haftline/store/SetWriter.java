@@ -24,6 +24,7 @@ final class SetWriter {
             tree.text(BATCH, set.batch());
         }
         references.rules().ifPresent(path -> tree.text(SetKeys.RULES, path));
+        references.workshop().ifPresent(path -> tree.text(WORKSHOP, path));
         tree.some(
                 CATALOGUES,
                 Tree.Rows.flat(references.catalogues().stream().map(Tree.Text::new).toList()));

@@ -2,6 +2,7 @@ package haftline.template;
 
 import haftline.handle.Rules;
 import haftline.measure.Checks;
+import haftline.set.TemplateSettings;
 
 /**
  * A copying attachment: a cutter on the work, a follower on the template, both on the outer side.
@@ -14,22 +15,34 @@ import haftline.measure.Checks;
  *     4; 1 where both sit on one slide, 2 where the cutter sits half-way to the follower on a pivot
  */
 public record Copier(double noseMm, double followerMm, double steepestDeg, double radialRatio) {
+    /** A cutter blunter than this copies nothing but cylinders, degrees. */
+    private static final double LEAST_SLOPE_DEG = 5;
+
     /** Checks the ranges. */
     public Copier {
         Checks.within("cutter nose radius", noseMm, 0, 30);
         Checks.within("follower radius", followerMm, 0, 30);
-        Checks.within("steepest slope", steepestDeg, 5, 89);
+        Checks.within("steepest slope", steepestDeg, LEAST_SLOPE_DEG, 89);
         Checks.within("radial ratio", radialRatio, 0.25, 4);
     }
 
     /**
-     * The copier of the maker's rules, cutter and follower on one slide.
+     * The copier of the maker's rules and workshop. Where the workshop knows the cutter's angle,
+     * the lesser of the rules' slope and of what the cutter's flank clears is the limit.
      *
      * @param rules the rules
+     * @param workshop the workshop
      * @return the copier
      */
-    public static Copier of(Rules.Copying rules) {
-        return new Copier(rules.noseMm(), rules.followerMm(), rules.steepestDeg(), 1);
+    public static Copier of(Rules.Copying rules, TemplateSettings.Copying workshop) {
+        double steepest = rules.steepestDeg();
+        if (workshop.cutterAngleDeg().isPresent()) {
+            double clears =
+                    steepestDeg(
+                            workshop.cutterAngleDeg().getAsDouble(), workshop.cutterClearanceDeg());
+            steepest = Math.max(LEAST_SLOPE_DEG, Math.min(steepest, clears));
+        }
+        return new Copier(rules.noseMm(), rules.followerMm(), steepest, workshop.radialRatio());
     }
 
     /**

@@ -4,6 +4,7 @@ import haftline.findings.Gravity;
 import haftline.measure.Checks;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import haftline.set.TemplateSettings;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,16 +20,9 @@ import java.util.List;
  */
 public record CopyingCard(
         boolean full, double backMm, List<MountingHole> holes, double sheetMm, Units units) {
-    /** One-sided, two screw holes along the back edge, 6 mm sheet (common practice, no source). */
+    /** One-sided, two screw holes along the back edge, 3 mm sheet (common practice, no source). */
     public static final CopyingCard COMMON_PRACTICE =
-            new CopyingCard(
-                    false,
-                    28,
-                    List.of(
-                            new MountingHole(MountingHole.End.SHOULDER, 5, -20, 5),
-                            new MountingHole(MountingHole.End.SEAT, 5, -20, 5)),
-                    6,
-                    Units.MM);
+            of(TemplateSettings.COMMON_PRACTICE, Units.MM);
 
     /** Least card between the template's edge and its back, or its axis, mm. */
     private static final double LEAST_MM = 3;
@@ -64,6 +58,23 @@ public record CopyingCard(
     }
 
     /**
+     * How a maker's copying templates become cards.
+     *
+     * @param settings the maker's
+     * @param units unit of the lettering
+     * @return what makes the cards
+     */
+    public static CopyingCard of(TemplateSettings settings, Units units) {
+        TemplateSettings.Copying copying = settings.copying();
+        return new CopyingCard(
+                copying.sides() == TemplateSettings.Copying.Sides.BOTH,
+                copying.backMm(),
+                copying.holes().stream().map(MountingHole::of).toList(),
+                settings.sheet().thicknessMm(),
+                units);
+    }
+
+    /**
      * The card of a template.
      *
      * @param template the template
@@ -73,9 +84,8 @@ public record CopyingCard(
         Workpiece work = template.work();
         List<TemplateFinding> findings = new ArrayList<>(template.findings());
         ProfileEdge edge = held(template, findings);
-        double tail = tail(template.runMm());
-        double left = edge.startX() - tail;
-        double right = edge.endX() + tail;
+        double left = edge.startX() - tail(MountingHole.End.SHOULDER, template.runOnMm());
+        double right = edge.endX() + tail(MountingHole.End.SEAT, template.runOffMm());
         List<Stroke> top = edge.strokes();
         CardEdge card;
         if (full) {
@@ -128,11 +138,14 @@ public record CopyingCard(
         return edge.notBelow(floor + LEAST_MM);
     }
 
-    /** How far the card goes on past the runs, so that holes out there have card round them. */
-    private double tail(double runMm) {
+    /** How far the card goes on past a run, so that holes out there have card round them. */
+    private double tail(MountingHole.End end, double runMm) {
         double tail = 0;
         for (MountingHole hole : holes) {
-            tail = Math.max(tail, hole.beyondMm() + hole.diameterMm() / 2 + BEYOND_HOLE_MM - runMm);
+            if (hole.end() == end) {
+                double beyond = hole.beyondMm() + hole.diameterMm() / 2 + BEYOND_HOLE_MM;
+                tail = Math.max(tail, beyond - runMm);
+            }
         }
         return tail;
     }

@@ -16,7 +16,8 @@ import java.util.List;
  *
  * @param work the work
  * @param copier cutter and follower
- * @param runMm straight run before the shoulder and behind the seat, mm
+ * @param runOnMm straight run before the shoulder, mm
+ * @param runOffMm straight run behind the seat, mm
  * @param section the profile from shoulder to seat in lines and arcs, with its runs
  * @param edge the template's edge, runs included
  * @param left the surface that is really left
@@ -26,7 +27,8 @@ import java.util.List;
 public record CopyingTemplate(
         Workpiece work,
         Copier copier,
-        double runMm,
+        double runOnMm,
+        double runOffMm,
         ProfileEdge section,
         ProfileEdge edge,
         ProfileEdge left,
@@ -51,16 +53,16 @@ public record CopyingTemplate(
      *
      * @param work the work
      * @param copier cutter and follower
-     * @param runMm straight run before the shoulder and behind the seat, mm, 10 to 15 is common
-     *     practice
+     * @param runOnMm straight run before the shoulder, mm, 10 to 15 is common practice
+     * @param runOffMm straight run behind the seat, mm
      * @param toleranceMm how near lines and arcs stay to the profile, mm
      * @return the template with what is wrong with it
      */
     public static CopyingTemplate of(
-            Workpiece work, Copier copier, double runMm, double toleranceMm) {
+            Workpiece work, Copier copier, double runOnMm, double runOffMm, double toleranceMm) {
         double nose = copier.noseMm();
         double follower = copier.followerMm();
-        double reach = runMm + 2 * (nose + follower) + SPARE_MM;
+        double reach = Math.max(runOnMm, runOffMm) + 2 * (nose + follower) + SPARE_MM;
         ProfileEdge section =
                 ProfileEdge.fitted(work.body().part(0, work.seatX()), toleranceMm)
                         .extended(reach, reach);
@@ -86,12 +88,13 @@ public record CopyingTemplate(
             findings.add(TemplateFinding.offsetOff(work.name(), check));
         }
         findings.addAll(CopyLosses.of(work, copier, section, eased, left));
-        double from = -runMm;
-        double to = work.seatX() + runMm;
+        double from = -runOnMm;
+        double to = work.seatX() + runOffMm;
         return new CopyingTemplate(
                 work,
                 copier,
-                runMm,
+                runOnMm,
+                runOffMm,
                 section.part(from, to),
                 edge.part(from, to),
                 left.part(from, to),

@@ -36,8 +36,9 @@ public final class GaugeCard {
     /** Half the width of a notch at the edge: its sides stand at 60 degrees, as a file cuts it. */
     private static final double NOTCH_HALF_MM = NOTCH_DEPTH_MM * Math.tan(Math.toRadians(30));
 
-    private static final double HOLE_MM = 5;
-    private static final double HOLE_INSET_MM = 7;
+    /** Card between the hanging hole and the edge, mm. */
+    private static final double BESIDE_HOLE_MM = 4.5;
+
     private static final double CORNER_MM = 3;
     private static final double MARGIN_MM = 3;
 
@@ -127,7 +128,7 @@ public final class GaugeCard {
         double left = bottom == null ? 0 : bottom.startX();
         double bodyRight = work.buttX() + END_MM;
         boolean block = has(Gauge.SLOTS);
-        double right = bodyRight + (block ? slots.widthMm() : 0) + 2 * HOLE_INSET_MM;
+        double right = bodyRight + (block ? slots.widthMm() : 0) + 2 * holeInset();
         double foot = bottom == null ? 0 : bottom.greatestY();
         double titleFoot = foot + (bottom == null ? MARGIN_MM : tickRoom());
         double stacked = titleFoot + title.heightMm() + BLANK_MM + rodRoom();
@@ -150,17 +151,28 @@ public final class GaugeCard {
         }
         double textLeft = left + MARGIN_MM;
         title.draw(marks, textLeft, titleFoot, bodyRight - textLeft);
-        Loop hole = Loop.circle(new Spot(right - HOLE_INSET_MM, top - HOLE_INSET_MM), HOLE_MM);
         if (block) {
             TitleBlock.checkBar(marks, rules.units(), right - MARGIN_MM, baseY + MARGIN_MM);
         }
         return new Card(
                 work.name() + ", " + name(),
                 ShortStrokes.joined(edge.closed()),
-                List.of(hole),
+                hangingHole(right, top),
                 marks,
                 findings,
                 work.stopped());
+    }
+
+    /** From the card's sides to the middle of the hanging hole, or where it would be. */
+    private double holeInset() {
+        return BESIDE_HOLE_MM + rules.hangingHoleMm() / 2;
+    }
+
+    private List<Loop> hangingHole(double right, double top) {
+        Spot centre = new Spot(right - holeInset(), top - holeInset());
+        return rules.hangingHoleMm() == 0
+                ? List.of()
+                : List.of(Loop.circle(centre, rules.hangingHoleMm()));
     }
 
     private CardEdge topEdge(
@@ -182,7 +194,7 @@ public final class GaugeCard {
     }
 
     private Card slotsAlone() {
-        double right = MARGIN_MM + slots.widthMm() + 2 * HOLE_INSET_MM;
+        double right = MARGIN_MM + slots.widthMm() + 2 * holeInset();
         double bar = 55;
         double top = slots.depthMm() + MARGIN_MM + title.heightMm();
         double c = CORNER_MM;
@@ -193,11 +205,10 @@ public final class GaugeCard {
         edge.along(topEdge.backwards()).to(0, c).rounded(c, 0, true);
         title.draw(marks, MARGIN_MM, MARGIN_MM, right - 2 * MARGIN_MM - bar);
         TitleBlock.checkBar(marks, rules.units(), right - MARGIN_MM, MARGIN_MM + 1);
-        Loop hole = Loop.circle(new Spot(right - HOLE_INSET_MM, top - HOLE_INSET_MM), HOLE_MM);
         return new Card(
                 work.name() + ", " + name(),
                 ShortStrokes.joined(edge.closed()),
-                List.of(hole),
+                hangingHole(right, top),
                 marks,
                 findings,
                 work.stopped());

@@ -1,8 +1,10 @@
 package haftline.template;
 
+import haftline.curve.ArcFit;
 import haftline.measure.Checks;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import haftline.set.TemplateSettings;
 
 /**
  * How gauges are made: habits, all common practice without a source, all open to the maker.
@@ -16,6 +18,7 @@ import haftline.measure.Units;
  * @param tenonToleranceMm half the difference of the tenon's go and no-go slots, mm, 0.01 to 0.5
  * @param toleranceMm how near lines and arcs stay to the profile, mm
  * @param sheetMm thickness of the sheet, mm, 0.2 to 25; noted on the card
+ * @param hangingHoleMm diameter of the hole to hang it by, mm, 0 for none, to 12
  * @param units unit of the lettering
  */
 public record GaugeRules(
@@ -26,10 +29,10 @@ public record GaugeRules(
         double tenonToleranceMm,
         double toleranceMm,
         double sheetMm,
+        double hangingHoleMm,
         Units units) {
     /** Where a maker starts. */
-    public static final GaugeRules COMMON_PRACTICE =
-            new GaugeRules(Register.FERRULE_FACE, 2, 0, 0, 0.05, 0.01, 3, Units.MM);
+    public static final GaugeRules COMMON_PRACTICE = of(TemplateSettings.COMMON_PRACTICE, Units.MM);
 
     /** The face that the gauge bears on. */
     public enum Register {
@@ -47,6 +50,32 @@ public record GaugeRules(
         Checks.within("tenon tolerance", tenonToleranceMm, 0.01, 0.5);
         Checks.within("tolerance", toleranceMm, 1e-4, 0.5);
         Checks.within("sheet thickness", sheetMm, 0.2, 25);
+        Checks.within("hanging hole", hangingHoleMm, 0, 12);
+    }
+
+    /**
+     * How a maker makes gauges.
+     *
+     * @param settings the maker's
+     * @param units unit of the lettering
+     * @return the rules
+     */
+    public static GaugeRules of(TemplateSettings settings, Units units) {
+        TemplateSettings.Gauges gauges = settings.gauges();
+        Register register =
+                gauges.register() == TemplateSettings.Gauges.Register.SHOULDER
+                        ? Register.SHOULDER
+                        : Register.FERRULE_FACE;
+        return new GaugeRules(
+                register,
+                gauges.reliefMm(),
+                gauges.clearanceMm(),
+                gauges.slotsOverMm(),
+                gauges.tenonToleranceMm(),
+                ArcFit.USUAL_TOLERANCE_MM,
+                settings.sheet().thicknessMm(),
+                gauges.hangingHoleMm(),
+                units);
     }
 
     /**
@@ -64,6 +93,7 @@ public record GaugeRules(
                 tenonToleranceMm,
                 toleranceMm,
                 sheetMm,
+                hangingHoleMm,
                 units);
     }
 

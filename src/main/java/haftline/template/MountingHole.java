@@ -1,6 +1,7 @@
 package haftline.template;
 
 import haftline.measure.Checks;
+import haftline.set.TemplateSettings;
 
 /**
  * A hole by which a copying template is held.
@@ -25,6 +26,11 @@ public record MountingHole(End end, double beyondMm, double y, double diameterMm
         Checks.within("mounting hole, beyond", beyondMm, -500, 200);
         Checks.within("mounting hole, height", y, -200, 200);
         Checks.within("mounting hole, diameter", diameterMm, 0.5, 50);
+    }
+
+    static MountingHole of(TemplateSettings.Hole hole) {
+        End end = hole.from() == TemplateSettings.Hole.End.SHOULDER ? End.SHOULDER : End.SEAT;
+        return new MountingHole(end, hole.beyondMm(), hole.heightMm(), hole.diameterMm());
     }
 
     /** Where its centre lies on a template. */

@@ -22,7 +22,7 @@ record NegativeEdge(ProfileEdge edge, List<TemplateFinding> findings) {
     private static final double FRONT_MM = 9;
 
     /** How far the edge stands clear of the ferrule, whose size differs from piece to piece, mm. */
-    private static final double FERRULE_CLEAR_MM = 0.5;
+    static final double FERRULE_CLEAR_MM = 0.5;
 
     /** Step behind the butt, so that cap or waste do not hold the gauge off, mm. */
     private static final double BUTT_STEP_MM = 2;

@@ -4,7 +4,10 @@ import haftline.findings.Gravity;
 import haftline.measure.Checks;
 import haftline.measure.NumberText;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A router, whose bit cannot reach into an inside corner tighter than its radius. The lines stay
@@ -29,17 +32,27 @@ public record RouterBit(double diameterMm, boolean relieved) implements CuttingT
 
     @Override
     public Card prepare(Card card) {
-        List<TemplateFinding> findings = new ArrayList<>();
         Loop outline =
                 relieved
                         ? CornerRelief.of(card.outline(), RELIEF_IN_RADII * diameterMm / 2)
                         : card.outline();
-        reportOutline(card, outline, findings);
+        List<Missed> missed = new ArrayList<>(alongEdge(outline));
         for (Loop opening : card.openings()) {
-            reportOpening(card, opening, findings);
+            inside(opening).ifPresent(missed::add);
         }
+        List<TemplateFinding> findings = new ArrayList<>();
+        summary(card, missed, true).ifPresent(findings::add);
+        summary(card, missed, false).ifPresent(findings::add);
         return card.withEdges(outline, card.openings(), findings);
     }
+
+    /**
+     * A place that the bit does not reach.
+     *
+     * @param at where
+     * @param residualMm how much card it leaves there, mm
+     */
+    private record Missed(Spot at, double residualMm) {}
 
     /**
      * What really comes out: the edge grown by the bit's radius and shrunk again, so that every
@@ -58,61 +71,67 @@ public record RouterBit(double diameterMm, boolean relieved) implements CuttingT
     }
 
     /** Every corner and hollow that the bit does not reach, and every slot that it cannot enter. */
-    private void reportOutline(Card card, Loop outline, List<TemplateFinding> findings) {
+    private List<Missed> alongEdge(Loop outline) {
         Loop cut = asCut(outline);
-        double last = Double.NaN;
+        List<Missed> missed = new ArrayList<>();
         for (Stroke stroke : outline.strokes()) {
             for (double share : new double[] {0, 0.5}) {
                 Spot spot = stroke.at(share);
                 double residual = cut.distance(spot);
-                if (residual > LIMIT_MM && !(Math.abs(spot.x() - last) < diameterMm)) {
-                    findings.add(finding(card, spot, peak(outline, cut, spot)));
-                    last = spot.x();
+                if (residual > LIMIT_MM) {
+                    missed.add(new Missed(spot, residual));
                 }
             }
         }
+        return missed.stream().map(each -> new Missed(each.at, peak(missed, each.at))).toList();
     }
 
     /** The worst residual within a bit's width of a place. */
-    private double peak(Loop outline, Loop cut, Spot near) {
-        double most = 0;
-        for (Stroke stroke : outline.strokes()) {
-            for (double share : new double[] {0, 0.5}) {
-                Spot spot = stroke.at(share);
-                if (spot.distance(near) < diameterMm) {
-                    most = Math.max(most, cut.distance(spot));
-                }
-            }
-        }
-        return most;
+    private double peak(List<Missed> missed, Spot near) {
+        return missed.stream()
+                .filter(each -> each.at.distance(near) < diameterMm)
+                .mapToDouble(Missed::residualMm)
+                .max()
+                .orElse(0);
     }
 
-    /** A residual deeper than a right-angled corner could leave is a slot the bit cannot enter. */
-    private TemplateFinding finding(Card card, Spot at, double residual) {
-        boolean narrow = residual > diameterMm / 2;
-        return new TemplateFinding(
-                narrow
-                        ? TemplateFinding.Kind.NARROWER_THAN_TOOL
-                        : TemplateFinding.Kind.CORNER_ROUNDED_BY_BIT,
-                narrow ? Gravity.WARN : Gravity.NOTE,
-                card.name(),
-                at.x(),
-                at.x(),
-                at.x(),
-                residual,
-                residual,
-                narrow ? diameterMm : LIMIT_MM);
-    }
-
-    private void reportOpening(Card card, Loop opening, List<TemplateFinding> findings) {
+    private Optional<Missed> inside(Loop opening) {
         LoopOffset path = opening.offset(-diameterMm / 2);
         Box box = opening.box();
         Spot centre = new Spot((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
         // A hole as wide as the bit is drilled with it.
         boolean drilled = Math.abs(box.width() - diameterMm) < LIMIT_MM;
-        if (path.isVanished() && !drilled) {
-            findings.add(finding(card, centre, diameterMm));
+        return path.isVanished() && !drilled
+                ? Optional.of(new Missed(centre, diameterMm))
+                : Optional.empty();
+    }
+
+    /**
+     * One finding for all places of a card that are alike. A residual deeper than a right-angled
+     * corner could leave is a slot the bit cannot enter.
+     */
+    private Optional<TemplateFinding> summary(Card card, List<Missed> missed, boolean narrow) {
+        List<Missed> alike =
+                missed.stream().filter(m -> m.residualMm > diameterMm / 2 == narrow).toList();
+        if (alike.isEmpty()) {
+            return Optional.empty();
         }
+        DoubleSummaryStatistics x = alike.stream().mapToDouble(m -> m.at.x()).summaryStatistics();
+        Missed worst =
+                alike.stream().max(Comparator.comparingDouble(Missed::residualMm)).orElseThrow();
+        return Optional.of(
+                new TemplateFinding(
+                        narrow
+                                ? TemplateFinding.Kind.NARROWER_THAN_TOOL
+                                : TemplateFinding.Kind.CORNER_ROUNDED_BY_BIT,
+                        narrow ? Gravity.WARN : Gravity.NOTE,
+                        card.name(),
+                        x.getMin(),
+                        x.getMax(),
+                        worst.at.x(),
+                        worst.residualMm,
+                        worst.residualMm,
+                        narrow ? diameterMm : LIMIT_MM));
     }
 
     @Override

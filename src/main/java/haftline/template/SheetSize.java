@@ -1,6 +1,7 @@
 package haftline.template;
 
 import haftline.measure.Checks;
+import haftline.set.TemplateSettings;
 
 /**
  * The sheet that cards are cut from.
@@ -19,5 +20,15 @@ public record SheetSize(double widthMm, double heightMm, double marginMm, double
         Checks.within("gap between cards", gapMm, 0, 50);
         Checks.within(
                 "room inside the margins", Math.min(widthMm, heightMm) - 2 * marginMm, 1, 5000);
+    }
+
+    /**
+     * The sheet of a workshop.
+     *
+     * @param sheet what the maker has
+     * @return its size
+     */
+    public static SheetSize of(TemplateSettings.Sheet sheet) {
+        return new SheetSize(sheet.widthMm(), sheet.heightMm(), sheet.marginMm(), sheet.gapMm());
     }
 }

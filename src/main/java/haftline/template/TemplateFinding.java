@@ -28,6 +28,8 @@ public record TemplateFinding(
         double residualMm,
         double figure,
         double limit) {
+    /** Half of the last figure in which places are told, mm. */
+    private static final double ONE_PLACE_MM = 0.05;
 
     /** What can be found; the text of each is stable, since other programs may read it. */
     public enum Kind {
@@ -142,22 +144,24 @@ public record TemplateFinding(
                             + ": do not cut it";
             case SHOULDER_TOO_LOW ->
                     "The shoulder stands only "
-                            + length(figure, units)
+                            + fine(figure, units)
                             + " above the tenon, limit "
-                            + length(limit, units)
+                            + fine(limit, units)
                             + ": register the gauge on the ferrule's front face";
             case CORNER_ROUNDED_BY_BIT ->
                     "The bit leaves "
+                            + (isOnePlace() ? "" : "up to ")
                             + fine(residualMm, units)
-                            + " in the inside corner"
-                            + at(units)
-                            + ": clean it out with a file";
+                            + (isOnePlace() ? " in the inside corner" : " in inside corners")
+                            + place(units)
+                            + ": clean out with a file";
             case NARROWER_THAN_TOOL ->
-                    "A slot or hole"
-                            + at(units)
-                            + " is narrower than the tool, "
+                    (isOnePlace() ? "A slot, notch or hole" : "Slots, notches or holes")
+                            + place(units)
+                            + (isOnePlace() ? " is" : " are")
+                            + " narrower than the tool, "
                             + length(limit, units)
-                            + ", and cannot be cut";
+                            + ": cut by hand";
             case LARGER_THAN_SHEET ->
                     "It is "
                             + length(figure, units)
@@ -183,8 +187,13 @@ public record TemplateFinding(
         return what + place(units);
     }
 
+    /** Whether it is about a place rather than a stretch, as far as a reader can tell. */
+    private boolean isOnePlace() {
+        return toX - fromX < ONE_PLACE_MM;
+    }
+
     private String place(Units units) {
-        return toX - fromX < 0.05
+        return isOnePlace()
                 ? at(units)
                 : " from " + number(fromX, units, 1, 3) + " to " + length(toX, units);
     }

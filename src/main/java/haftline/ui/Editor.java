@@ -13,6 +13,7 @@ public final class Editor {
      * @param args the set's file
      */
     public static void main(String[] args) {
+        EditorApplication.prepare();
         Application.launch(EditorApplication.class, args);
     }
 }

@@ -7,6 +7,7 @@ import haftline.ui.board.BoardPane;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
 import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -14,10 +15,9 @@ import java.util.Locale;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.event.EventType;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
-import javafx.scene.SnapshotParameters;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.stage.Stage;
@@ -27,9 +27,10 @@ import javafx.stage.StageStyle;
  * What one frame of a drag costs on the software pipeline, in the real window at 1920 x 1080 with a
  * piece of six nodes. See docs/performance-editor.md.
  *
- * <p>First part: event, engine, layout and paint one after the other, the paint by a synchronous
- * snapshot of the board (more than a frame needs, since all of it is drawn). Second part: one drag
- * event a pulse, and how far apart the pulses come.
+ * <p>First part: event and layout one after the other, without the screen. Second part: one drag
+ * event a pulse, on the screen; the work of a frame is the processor time that the thread of the
+ * window, the thread that paints and the threads of the pool have taken from one pulse to the next,
+ * so that neither the wait for the pulse nor other programs count.
  */
 public final class DragBench extends Application {
     private static final int WARM = 300;
@@ -79,38 +80,61 @@ public final class DragBench extends Application {
     private void work() {
         node = board.pixelOf("swell").orElseThrow();
         fire(MouseEvent.MOUSE_PRESSED, 0);
-        double[] handling = new double[FRAMES];
-        double[] busy = new double[FRAMES];
-        double[] painting = new double[FRAMES];
-        WritableImage into = new WritableImage((int) board.getWidth(), (int) board.getHeight());
-        SnapshotParameters plain = new SnapshotParameters();
+        double[] event = new double[FRAMES];
+        double[] layout = new double[FRAMES];
         for (int i = -WARM; i < FRAMES; i++) {
-            long startCpu = THREADS.getCurrentThreadCpuTime();
-            long start = System.nanoTime();
+            long start = THREADS.getCurrentThreadCpuTime();
             fire(MouseEvent.MOUSE_DRAGGED, i);
-            board.getScene().getRoot().applyCss();
+            long told = THREADS.getCurrentThreadCpuTime();
             board.getScene().getRoot().layout();
-            long handled = System.nanoTime();
-            long cpu = THREADS.getCurrentThreadCpuTime();
-            board.snapshot(plain, into);
-            long painted = System.nanoTime();
+            long laidOut = THREADS.getCurrentThreadCpuTime();
             if (i >= 0) {
-                handling[i] = (handled - start) / 1e6;
-                busy[i] = (cpu - startCpu) / 1e6;
-                painting[i] = (painted - start) / 1e6;
+                event[i] = (told - start) / 1e6;
+                layout[i] = (laidOut - told) / 1e6;
             }
         }
         fire(MouseEvent.MOUSE_RELEASED, 0);
-        print("event, engine, layout", handling);
-        print("the same, processor time", busy);
-        print("the same and paint", painting);
+        print("event and engine", event);
+        print("layout and picture", layout);
         pulses();
+    }
+
+    /** Processor time until now, ns. */
+    private static final class Spent {
+        private final long windowId = Thread.currentThread().getId();
+        private long window;
+        private long painter;
+        private long pool;
+
+        void read() {
+            window = THREADS.getThreadCpuTime(windowId);
+            painter = 0;
+            pool = 0;
+            for (ThreadInfo thread : THREADS.getThreadInfo(THREADS.getAllThreadIds())) {
+                if (thread == null) {
+                    continue;
+                }
+                if (thread.getThreadName().startsWith("QuantumRenderer")) {
+                    painter += THREADS.getThreadCpuTime(thread.getThreadId());
+                } else if (thread.getThreadName().startsWith("ForkJoinPool")) {
+                    pool += THREADS.getThreadCpuTime(thread.getThreadId());
+                }
+            }
+        }
     }
 
     private void pulses() {
         double[] apart = new double[FRAMES];
         double[] eventToFrame = new double[FRAMES];
+        double[] window = new double[FRAMES];
+        double[] painter = new double[FRAMES];
+        double[] pool = new double[FRAMES];
+        double[] all = new double[FRAMES];
+        // The node stays where the first part left it.
+        node = board.pixelOf("swell").orElseThrow();
         fire(MouseEvent.MOUSE_PRESSED, 0);
+        Spent spent = new Spent();
+        spent.read();
         new AnimationTimer() {
             private int at = -WARM;
             private long before;
@@ -119,14 +143,26 @@ public final class DragBench extends Application {
             @Override
             public void handle(long now) {
                 long clock = System.nanoTime();
+                long w = spent.window;
+                long p = spent.painter;
+                long f = spent.pool;
+                spent.read();
                 if (at >= 0 && at < FRAMES) {
                     apart[at] = (clock - before) / 1e6;
                     eventToFrame[at] = (clock - fired) / 1e6;
+                    window[at] = (spent.window - w) / 1e6;
+                    painter[at] = (spent.painter - p) / 1e6;
+                    pool[at] = (spent.pool - f) / 1e6;
+                    all[at] = window[at] + painter[at] + pool[at];
                 }
                 before = clock;
                 if (++at == FRAMES) {
                     stop();
                     fire(MouseEvent.MOUSE_RELEASED, 0);
+                    print("window's thread", window);
+                    print("painting thread", painter);
+                    print("pool", pool);
+                    print("work of a frame", all);
                     print("pulse to pulse", apart);
                     print("event to the next frame", eventToFrame);
                     long missed = Arrays.stream(apart).filter(ms -> ms > MISSED_MS).count();
@@ -144,7 +180,7 @@ public final class DragBench extends Application {
         }.start();
     }
 
-    private void fire(javafx.event.EventType<MouseEvent> type, int i) {
+    private void fire(EventType<MouseEvent> type, int i) {
         double dx = i == 0 ? 0 : 12 * Math.sin(i * 0.05);
         double dy = i == 0 ? 0 : 30 * Math.sin(i * 0.083);
         boolean down = type != MouseEvent.MOUSE_RELEASED;
@@ -161,8 +197,9 @@ public final class DragBench extends Application {
                         1,
                         false,
                         false,
-                        false,
+                        // Without the snap, so that every event changes the piece.
                         true,
+                        false,
                         down,
                         false,
                         false,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import haftline.curve.Outline;
 import haftline.measure.Units;
+import haftline.set.Workshop;
 import haftline.store.SetFile;
 import haftline.support.InLocale;
 import haftline.support.TagFile;
@@ -32,7 +33,9 @@ class ExportsTest {
     private static Map<String, String> demo() {
         try {
             ExaminedSet set = Examination.of(SetFile.read(Path.of(Run.DEMO)), Units.MM);
-            return texts(Exports.of(set, EnumSet.allOf(Format.class), Units.MM).files());
+            return texts(
+                    Exports.of(set, Workshop.COMMON_PRACTICE, Wanted.everything(), Units.MM)
+                            .files());
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }
@@ -101,7 +104,7 @@ class ExportsTest {
     @Test
     void files_areTheSameFromRunToRunAndUnderAnyLocale() {
         Map<String, String> usual = demo();
-        assertThat(usual).hasSize(39);
+        assertThat(usual).hasSize(41);
         for (String tag : InLocale.TAGS) {
             assertThat(InLocale.get(tag, ExportsTest::demo)).as(tag).isEqualTo(usual);
         }
@@ -123,7 +126,8 @@ class ExportsTest {
                 texts(
                         Exports.of(
                                         new ExaminedSet("random", "batch", pieces),
-                                        EnumSet.of(Format.DXF),
+                                        Workshop.COMMON_PRACTICE,
+                                        Wanted.of(EnumSet.of(Format.DXF)),
                                         Units.MM)
                                 .files());
         for (int i = 0; i < pieces.size(); i++) {

@@ -125,7 +125,11 @@ class CardDrawingTest {
         SheetLayout layout = SheetLayout.of(cards, new SheetSize(150, 100, 5, 3));
         List<Drawing> sheets =
                 SheetDrawing.of(
-                        "Set", layout, new CardDrawing(LetteringStyle.STROKES), laser.note());
+                        "Set",
+                        layout,
+                        new CardDrawing(LetteringStyle.STROKES),
+                        laser.note(),
+                        Units.MM);
         assertThat(sheets).hasSize(layout.sheets().size()).hasSizeGreaterThan(1);
         List<Element> cuts =
                 sheets.stream()
@@ -139,7 +143,8 @@ class CardDrawingTest {
     @Test
     void picturesWhatCopyingLeaves() throws Exception {
         CopyingTemplate template =
-                CopyingTemplate.of(StarterWork.demo().get(0), new Copier(3, 6, 12, 1), 12, 0.01);
+                CopyingTemplate.of(
+                        StarterWork.demo().get(0), new Copier(3, 6, 12, 1), 12, 12, 0.01);
         Drawing drawing = CopyingDrawing.of(template, Units.MM);
         assertThat(drawing.elements().map(Element::layer))
                 .contains(Layer.OUTLINE, Layer.PART, Layer.HIDDEN)
@@ -157,7 +162,8 @@ class CardDrawingTest {
     }
 
     private static String svg(Workpiece work) {
-        CopyingTemplate template = CopyingTemplate.of(work, new Copier(1.5, 3, 55, 1), 12, 0.01);
+        CopyingTemplate template =
+                CopyingTemplate.of(work, new Copier(1.5, 3, 55, 1), 12, 12, 0.01);
         List<Card> cards =
                 List.of(
                         GaugeCard.of(
@@ -172,7 +178,8 @@ class CardDrawingTest {
                                         "Set",
                                         layout,
                                         new CardDrawing(LetteringStyle.STROKES),
-                                        new HandSaw().note())
+                                        new HandSaw().note(),
+                                        Units.MM)
                                 .get(0))
                 + writer.write(CopyingDrawing.of(template, Units.MM));
     }

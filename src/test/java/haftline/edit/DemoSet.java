@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 
 /** The demonstration set, read from the repository or from a copy that a test may write to. */
@@ -18,7 +19,8 @@ public final class DemoSet {
                     "profiles/shapes/waisted.yaml",
                     "profiles/shapes/waisted-chamfered.yaml",
                     "shared/parts/tidewater.yaml",
-                    "shared/rules.yaml");
+                    "shared/rules.yaml",
+                    "shared/workshop-tidewater.yaml");
 
     private DemoSet() {}
 
@@ -38,10 +40,32 @@ public final class DemoSet {
                 Files.createDirectories(to.getParent());
                 Files.copy(Path.of(file), to);
             }
+            // Not the common one, so that a test can tell whether it went along.
+            Path workshop = folder.resolve("shared/workshop-tidewater.yaml");
+            String text = Files.readString(workshop);
+            Files.writeString(workshop, text + "\ntemplates: {tool: laser}\n");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return folder.resolve(FILES.get(0));
+    }
+
+    /** Copies the set under a folder and adds pieces until it has so many. */
+    public static Path longCopyTo(Path folder, int pieces) {
+        Path set = copyTo(folder);
+        List<String> kits = List.of("shucker", "spreader", "fork", "zester");
+        StringBuilder more = new StringBuilder();
+        for (int i = 4; i < pieces; i++) {
+            more.append("  - name: piece " + (i + 1) + "\n")
+                    .append("    kit: " + kits.get(i % kits.size()) + "\n")
+                    .append("    length_ratio: 1." + (20 + i % 25) + "\n");
+        }
+        try {
+            Files.writeString(set, more, StandardOpenOption.APPEND);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return set;
     }
 
     public static LoadedSet read(Path file) {

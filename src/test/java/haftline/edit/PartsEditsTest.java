@@ -7,6 +7,7 @@ import haftline.parts.Ferrule;
 import haftline.parts.Kit;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class PartsEditsTest {
@@ -29,7 +30,9 @@ class PartsEditsTest {
             document.apply(PartsEdits.tangKind("shucker", kind));
             for (KitSize size : KitSizes.of(kit("shucker"))) {
                 Optional<Measured> old = size.read().apply(kit("shucker"));
-                Optional<Measured> wider = old.map(measured -> measured.plus(0.01));
+                // The lesser axis of a ferrule is never the greater one.
+                double by = size.words().contains("lesser") ? -0.01 : 0.01;
+                Optional<Measured> wider = old.map(measured -> measured.plus(by));
                 Kit changed = size.write().apply(kit("shucker"), wider);
                 assertThat(size.read().apply(changed).map(Measured::mean))
                         .as(kind + ", " + size.words())
@@ -106,5 +109,43 @@ class PartsEditsTest {
             assertThat(document.draft().set().batch()).isEqualTo(id);
         }
         assertThat(document.apply(PartsEdits.useBatch("none")).isDone()).isFalse();
+    }
+
+    @Test
+    void aPlaceMayLieOnEitherSideAndMayBeLeftOpen() {
+        for (KitPart part : KitPart.values()) {
+            for (KitNumber number : KitNumber.of(kit("shucker"), part)) {
+                document.apply(PartsEdits.number("shucker", number, OptionalDouble.of(-2.5)));
+                assertThat(number.read().apply(kit("shucker"))).as(number.words()).hasValue(-2.5);
+                document.apply(PartsEdits.number("shucker", number, OptionalDouble.empty()));
+                assertThat(number.read().apply(kit("shucker"))).as(number.words()).isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void everyKindOfTangTakesAFlareAndGivesItUp() {
+        for (String kind : KitSizes.TANG_KINDS) {
+            document.apply(PartsEdits.tangKind("shucker", kind));
+            Kit plain = kit("shucker");
+            document.apply(PartsEdits.flare("shucker", true));
+            assertThat(KitSizes.of(kit("shucker"), KitPart.TANG).stream().map(KitSize::words))
+                    .as(kind)
+                    .contains("flare diameter", "flare length");
+            document.apply(PartsEdits.flare("shucker", false));
+            assertThat(kit("shucker")).as(kind).isEqualTo(plain);
+        }
+    }
+
+    @Test
+    void metalAndHeadAreChangedAlone() {
+        Kit before = kit("shucker");
+        document.apply(PartsEdits.metal("shucker", KitPart.FERRULE, "copper"));
+        assertThat(KitMakeUp.metal(kit("shucker"), KitPart.FERRULE)).contains("copper");
+        assertThat(kit("shucker").blade()).isEqualTo(before.blade());
+        document.apply(PartsEdits.cap("shucker", true));
+        document.apply(PartsEdits.head("shucker", haftline.parts.EndCap.Form.DOMED));
+        assertThat(kit("shucker").cap().orElseThrow().form())
+                .isEqualTo(haftline.parts.EndCap.Form.DOMED);
     }
 }

@@ -92,6 +92,7 @@ class RecoveryTest {
         assertThat(recovered.draft().set().pieces()).isEqualTo(mine.set().pieces());
         assertThat(recovered.draft().set().parts()).isEqualTo(mine.set().parts());
         assertThat(recovered.draft().set().rules()).isEqualTo(mine.set().rules());
+        assertThat(recovered.draft().set().workshop()).isEqualTo(mine.set().workshop());
         assertThat(recovered.draft().references()).isEqualTo(mine.references());
         assertThat(recovered.file()).contains(file);
         assertThat(recovered.filesToSave()).isEqualTo(document.filesToSave());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import haftline.measure.Measured;
 import haftline.set.HandleSet;
+import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.AtomicSave;
 import haftline.store.LoadedSet;
@@ -92,6 +93,7 @@ class SavingTest {
         assertThat(again.shape()).isEqualTo(mine.shape());
         assertThat(again.parts()).isEqualTo(mine.parts());
         assertThat(again.rules()).isEqualTo(mine.rules());
+        assertThat(again.workshop()).isEqualTo(mine.workshop());
         assertThat(again.rack().drills()).isEqualTo(mine.rack().drills());
         assertThat(again.common()).isEqualTo(mine.common());
         assertThat(document.isModified()).isFalse();
@@ -188,6 +190,7 @@ class SavingTest {
         Path there = Files.createDirectories(folder.resolve("else where")).resolve("mine.yaml");
         assertThat(document.saveAs(there)).isInstanceOf(SaveResult.Saved.class);
         readBack(there);
+        assertThat(DemoSet.read(there).set().workshop()).isNotEqualTo(Workshop.COMMON_PRACTICE);
         assertThat(changed())
                 .containsExactlyInAnyOrder(
                         "else where/mine.yaml",

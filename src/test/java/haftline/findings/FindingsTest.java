@@ -46,6 +46,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -278,6 +279,18 @@ class FindingsTest {
                         Gravity.STOP,
                         b -> b.choose(Choices.builder().blankLengthMm(80))),
                 found(Code.READINGS_DISAGREE, Gravity.WARN, b -> b.tang(disagreeing())),
+                found(
+                        Code.READINGS_DISAGREE,
+                        Gravity.WARN,
+                        b -> b.tang(lengthRead(0.05, 44.5, 45, 45))),
+                found(
+                        Code.READING_STANDS_APART,
+                        Gravity.WARN,
+                        b -> b.tang(lengthRead(0.05, 45, 45.6, 45, 45.05))),
+                found(
+                        Code.READING_STANDS_APART,
+                        Gravity.NOTE,
+                        b -> b.tang(lengthRead(0.02, 45, 45.12, 45, 45.01))),
                 found(Code.STOCK_IRRITATES, Gravity.NOTE, b -> b.stock(fromCatalogue("acrylic"))),
                 found(Code.STOCK_IRRITATES, Gravity.NOTE, b -> b.stock(fromCatalogue("cocobolo"))),
                 found(Code.NO_FOOD_CLAIM, Gravity.NOTE, b -> b),
@@ -336,8 +349,9 @@ class FindingsTest {
         Set<Code> tried =
                 cases().map(Case::code)
                         .collect(Collectors.toCollection(() -> EnumSet.noneOf(Code.class)));
-        // These two have tests of their own.
+        // These have tests of their own; the family is another room's.
         tried.add(Code.NOT_MONOTONE);
+        tried.add(Code.OUT_OF_FAMILY);
         tried.add(Code.CANNOT_BE_DRAWN);
 
         assertThat(tried).containsExactlyInAnyOrder(Code.values());
@@ -685,6 +699,41 @@ class FindingsTest {
                 P1.exactly(45),
                 OptionalDouble.empty(),
                 Optional.empty());
+    }
+
+    private static Tang lengthRead(double resolution, double... readings) {
+        return new RoundTang(
+                P1.exactly(6),
+                Measured.of(DoubleStream.of(readings).boxed().toList(), resolution),
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    @Test
+    void namesTheReadingThatStandsApart() {
+        Brief brief = sound().tang(lengthRead(0.05, 45.0, 45.6, 45.0, 45.05)).brief();
+        Finding finding =
+                of(brief).stream()
+                        .filter(each -> each.code() == Code.READING_STANDS_APART)
+                        .findFirst()
+                        .orElseThrow();
+
+        assertThat(Words.message(finding, brief.stock(), Units.MM))
+                .isEqualTo(
+                        "Reading 2 of 4 of the tang length, 45.60 mm, stands apart from the others,"
+                                + " which are 45.02 mm on the mean: take it again, or measure every"
+                                + " part");
+        assertThat(Words.message(finding, brief.stock(), Units.INCH)).contains(", 1.7953 in,");
+        assertThat(Words.rule(finding, brief.stock())).contains("Grubbs", "1.3.5.17.1");
+    }
+
+    /** A rule read to 0.2 mm may well differ by 0.4. */
+    @Test
+    void stepsOfACoarseTool_areNoDisagreement() {
+        assertThat(of(sound().tang(lengthRead(0.2, 45.0, 45.4, 45.2)).brief()))
+                .noneMatch(each -> each.code() == Code.READINGS_DISAGREE);
+        assertThat(of(sound().tang(lengthRead(0.2, 45.0, 45.6, 45.2)).brief()))
+                .anyMatch(each -> each.code() == Code.READINGS_DISAGREE);
     }
 
     private static Ferrule lipped(double hole) {

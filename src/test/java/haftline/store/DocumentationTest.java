@@ -46,12 +46,27 @@ class DocumentationTest {
         before = Files.readString(parts);
         PartsFile.save(parts, Documents.parts(parts));
         assertThat(parts).hasContent(before);
+        Path workshop = folder.resolve("workshop.yaml");
+        before = Files.readString(workshop);
+        WorkshopFile.save(workshop, WorkshopFile.read(workshop));
+        assertThat(workshop).hasContent(before);
+        Path progress = folder.resolve("progress.yaml");
+        before = Files.readString(progress);
+        ProgressFile.save(progress, ProgressFile.read(progress));
+        assertThat(progress).hasContent(before);
     }
 
     @Test
     void everyKeyIsShown() {
         List<String> missing = new ArrayList<>();
-        for (Keys keys : List.of(SetKeys.SET, PartsKeys.PARTS, ShapeKeys.SHAPE, RulesKeys.RULES)) {
+        for (Keys keys :
+                List.of(
+                        SetKeys.SET,
+                        PartsKeys.PARTS,
+                        ShapeKeys.SHAPE,
+                        RulesKeys.RULES,
+                        WorkshopKeys.WORKSHOP,
+                        ProgressKeys.PROGRESS)) {
             collect(keys, missing);
         }
         PartsKeys.TANGS.forEach(keys -> collect(keys, missing));

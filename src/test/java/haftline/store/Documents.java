@@ -57,6 +57,54 @@ final class Documents {
               shop: {temperature: 18, humidity: 55}
             """;
 
+    static final String WORKSHOP =
+            """
+            haftline: 1
+            kind: workshop
+            templates:
+              tool: laser
+              laser: {kerf: 0.2}
+              router: {bit: 6, corners_relieved: true}
+              sheet: {width: 600, height: 400, thickness: 3}
+              lettering: outlines
+              gauges: {cards: each alone, tenon_tolerance: 0.08}
+              copying:
+                cutter_angle: 55
+                holes: [{from: seat, beyond: 5, height: -20, diameter: 5}]
+            files: {dxf: drawing, paper: Letter, printer: {short_edge: 99.4}}
+            stock_lengths:
+              kerf: 1.5
+              sticks:
+                - {stock: black-cherry, across: 26, length: 900, count: 3, price_each: 8.5}
+            rates:
+              currency: CU
+              hour: 24
+              margin: 40
+              adhesive: {per_ml: 0.1}
+              kits: [{kit: knife, each: 9.5}]
+              steps:
+                - {step: bore, setup: 15, each: 4}
+                - {step: join, each: 5, gluing: true, pieces: [{piece: one, each: 6}]}
+              consumables: [{name: oil, unit: ml, each: 2, price: 0.1}]
+            """;
+
+    static final String PROGRESS =
+            """
+            haftline: 1
+            kind: progress
+            set: Two
+            batch: B1
+            steps: [saw, bore, turn]
+            pieces:
+              - name: one
+                quantity: 6
+                done:
+                  - {step: saw, count: 6}
+                  - {step: bore, count: 2}
+              - name: two
+                quantity: 4
+            """;
+
     static final String SET =
             """
             haftline: 1
@@ -78,6 +126,7 @@ final class Documents {
                 fit: bonded
                 nodes:
                   waist: {diameter: 12}
+            workshop: workshop.yaml
             """;
 
     private Documents() {}
@@ -87,6 +136,8 @@ final class Documents {
         Files.writeString(folder.resolve("shape.yaml"), SHAPE);
         Files.writeString(folder.resolve("parts.yaml"), PARTS);
         Files.writeString(folder.resolve("rules.yaml"), RULES);
+        Files.writeString(folder.resolve("workshop.yaml"), WORKSHOP);
+        Files.writeString(folder.resolve("progress.yaml"), PROGRESS);
         Files.writeString(folder.resolve("set.yaml"), SET);
     }
 
@@ -100,6 +151,8 @@ final class Documents {
             case "shape.yaml" -> ShapeFile.read(file);
             case "parts.yaml" -> parts(file);
             case "rules.yaml" -> RulesFile.read(file);
+            case "workshop.yaml" -> WorkshopFile.read(file);
+            case "progress.yaml" -> ProgressFile.read(file);
             default -> SetFile.read(file);
         };
     }

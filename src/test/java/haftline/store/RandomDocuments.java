@@ -21,6 +21,13 @@ import haftline.parts.SquareTang;
 import haftline.parts.Tang;
 import haftline.parts.TaperedTang;
 import haftline.parts.ThreadedTang;
+import haftline.set.FileSettings;
+import haftline.set.Rates;
+import haftline.set.StockLength;
+import haftline.set.StockLengths;
+import haftline.set.TemplateSettings;
+import haftline.set.Workshop;
+import haftline.set.production.Progress;
 import haftline.shape.Butt;
 import haftline.shape.Detail;
 import haftline.shape.Join;
@@ -310,6 +317,135 @@ final class RandomDocuments {
                         in(5, 95)),
                 new Rules.Copying(in(0, 30), in(0, 30), in(5, 89)),
                 new Rules.Readings(in(0, 10), in(0, 10)));
+    }
+
+    Workshop workshop() {
+        Workshop usual = Workshop.COMMON_PRACTICE;
+        double width = in(20, 5000);
+        double height = in(20, 5000);
+        List<TemplateSettings.Hole> holes = new ArrayList<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            holes.add(
+                    new TemplateSettings.Hole(
+                            one(TemplateSettings.Hole.End.values()),
+                            in(-500, 200),
+                            in(-200, 200),
+                            in(0.5, 50)));
+        }
+        TemplateSettings.Gauges gauges = usual.templates().gauges();
+        return new Workshop(
+                new TemplateSettings(
+                        new TemplateSettings.Cutting(
+                                one(TemplateSettings.Tool.values()),
+                                random.nextBoolean() ? 0.15 : in(0, 2),
+                                in(0.2, 30),
+                                random.nextBoolean()),
+                        new TemplateSettings.Sheet(
+                                width,
+                                height,
+                                in(0, Math.min(100, Math.min(width, height) / 2 - 1)),
+                                in(0, 50),
+                                in(0.2, 25)),
+                        one(TemplateSettings.Lettering.values()),
+                        random.nextBoolean()
+                                ? gauges
+                                : new TemplateSettings.Gauges(
+                                        random.nextBoolean(),
+                                        random.nextBoolean(),
+                                        random.nextBoolean(),
+                                        one(TemplateSettings.Gauges.Cards.values()),
+                                        one(TemplateSettings.Gauges.Register.values()),
+                                        in(0, 6),
+                                        in(0, 2),
+                                        in(0, 3),
+                                        in(0.01, 0.5),
+                                        in(0, 12)),
+                        new TemplateSettings.Copying(
+                                random.nextBoolean(),
+                                one(TemplateSettings.Copying.Sides.values()),
+                                in(2, 200),
+                                in(0, 50),
+                                in(0, 50),
+                                in(0.25, 4),
+                                perhaps(10, 150),
+                                in(0, 20),
+                                holes)),
+                new FileSettings(
+                        one(FileSettings.Dxf.values()),
+                        random.nextBoolean(),
+                        one(FileSettings.Paper.values()),
+                        random.nextBoolean()
+                                ? FileSettings.Printer.TRUE
+                                : new FileSettings.Printer(in(95.3, 105), in(95.3, 105))),
+                random.nextBoolean() ? Optional.empty() : Optional.of(stockLengths()),
+                random.nextBoolean() ? Optional.empty() : Optional.of(rates()));
+    }
+
+    private StockLengths stockLengths() {
+        List<StockLength> sticks = new ArrayList<>();
+        for (int i = random.nextInt(4); i > 0; i--) {
+            boolean each = random.nextBoolean();
+            sticks.add(
+                    new StockLength(
+                            word(),
+                            in(1, 300),
+                            in(1, 10_000),
+                            random.nextInt(10_001),
+                            each ? perhaps(0, 1000) : OptionalDouble.empty(),
+                            each ? OptionalDouble.empty() : perhaps(0, 1000)));
+        }
+        return new StockLengths(in(0, 10), perhaps(1, 10_000), sticks);
+    }
+
+    private Rates rates() {
+        List<Rates.KitPrice> kits = new ArrayList<>();
+        List<Rates.WorkStep> steps = new ArrayList<>();
+        List<Rates.Consumable> consumables = new ArrayList<>();
+        for (int i = random.nextInt(4); i > 0; i--) {
+            kits.add(new Rates.KitPrice(word() + i, in(0, 1000)));
+            List<Rates.PieceMinutes> pieces = new ArrayList<>();
+            for (int k = random.nextInt(3); k > 0; k--) {
+                pieces.add(new Rates.PieceMinutes(word() + k, in(0, 10_080)));
+            }
+            steps.add(
+                    new Rates.WorkStep(
+                            word() + i,
+                            random.nextBoolean() ? 0 : in(0, 10_080),
+                            random.nextBoolean() ? 0 : in(0, 10_080),
+                            random.nextBoolean(),
+                            pieces));
+            consumables.add(
+                    new Rates.Consumable(
+                            word() + i, random.nextBoolean() ? "" : "ml", in(0, 100), in(0, 10)));
+        }
+        return new Rates(
+                random.nextBoolean() ? "" : "CU",
+                in(0, 1000),
+                random.nextBoolean() ? 0 : in(0, 1000),
+                random.nextBoolean() ? 0 : in(0, 95),
+                random.nextBoolean() ? 0 : in(0, 10),
+                random.nextBoolean() ? 0 : in(0, 100),
+                random.nextBoolean()
+                        ? Optional.empty()
+                        : Optional.of(new Rates.AdhesivePrice(in(0, 10), in(0, 100))),
+                kits,
+                steps,
+                consumables);
+    }
+
+    Progress progress() {
+        List<String> steps = new ArrayList<>();
+        for (int i = 1 + random.nextInt(5); i > 0; i--) {
+            steps.add(word() + i);
+        }
+        List<Progress.PieceProgress> pieces = new ArrayList<>();
+        for (int i = 1 + random.nextInt(4); i > 0; i--) {
+            int quantity = 1 + random.nextInt(1000);
+            List<Integer> done = new ArrayList<>();
+            steps.forEach(step -> done.add(random.nextInt(quantity + 1)));
+            pieces.add(new Progress.PieceProgress(word() + i, quantity, done));
+        }
+        return new Progress(word(), word(), steps, pieces);
     }
 
     private Wander wander() {

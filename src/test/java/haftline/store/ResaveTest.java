@@ -51,6 +51,14 @@ class ResaveTest {
         assertThat(copy).hasSameTextualContentAs(file);
     }
 
+    @Test
+    void theWorkshopSavedUnchangedIsTheSameFile() throws Exception {
+        Path file = Path.of("shared/workshop.yaml");
+        Path copy = copy(file);
+        WorkshopFile.save(copy, WorkshopFile.read(file));
+        assertThat(copy).hasSameTextualContentAs(file);
+    }
+
     @ParameterizedTest
     @MethodSource("haftline.store.ShippedDocumentsTest#shapes")
     void aShapeWrittenAfreshIsTheSameShape(Path file) throws Exception {

@@ -54,6 +54,28 @@ class RoundTripTest {
     }
 
     @Test
+    void workshops() throws Exception {
+        Path file = folder.resolve("workshop.yaml");
+        for (long seed = 0; seed < ROUNDS; seed++) {
+            var workshop = new RandomDocuments(seed).workshop();
+            String text = WorkshopFile.text(workshop);
+            Files.writeString(file, text);
+            assertThat(WorkshopFile.read(file)).as("seed %d:%n%s", seed, text).isEqualTo(workshop);
+        }
+    }
+
+    @Test
+    void progress() throws Exception {
+        Path file = folder.resolve("progress.yaml");
+        for (long seed = 0; seed < ROUNDS; seed++) {
+            var progress = new RandomDocuments(seed).progress();
+            String text = ProgressFile.text(progress);
+            Files.writeString(file, text);
+            assertThat(ProgressFile.read(file)).as("seed %d:%n%s", seed, text).isEqualTo(progress);
+        }
+    }
+
+    @Test
     void sets() throws Exception {
         Documents.write(folder);
         Path file = folder.resolve("set.yaml");
@@ -80,6 +102,7 @@ class RoundTripTest {
                             old.parts(),
                             old.batch(),
                             old.rules(),
+                            old.workshop(),
                             old.rack(),
                             old.stock(),
                             "filled-epoxy",
@@ -92,6 +115,7 @@ class RoundTripTest {
                             from.parts(),
                             from.batch(),
                             from.rules(),
+                            from.workshop(),
                             from.catalogues(),
                             from.rack(),
                             Map.of("piece: 1", "shape.yaml"));

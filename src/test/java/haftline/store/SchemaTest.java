@@ -38,6 +38,8 @@ class SchemaTest {
                     ShapeKeys.KIND, ShapeKeys.SHAPE,
                     PartsKeys.KIND, PartsKeys.PARTS,
                     RulesKeys.KIND, RulesKeys.RULES,
+                    WorkshopKeys.KIND, WorkshopKeys.WORKSHOP,
+                    ProgressKeys.KIND, ProgressKeys.PROGRESS,
                     SetKeys.KIND, SetKeys.SET);
 
     private static final Set<String> UNSEEN = unseen();
@@ -94,7 +96,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"set", "parts", "shape", "rules"})
+    @ValueSource(strings = {"set", "parts", "shape", "rules", "workshop", "progress"})
     void knowsTheKeysAndRangesOfTheReader(String kind) throws IOException {
         String made = SchemaOfKeys.text(kind, KINDS.get(kind));
         Path file = SCHEMAS.resolve(kind + ".schema.json");
@@ -105,7 +107,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"set", "parts", "shape", "rules"})
+    @ValueSource(strings = {"set", "parts", "shape", "rules", "workshop", "progress"})
     void isASchema(String kind) throws IOException {
         Schema meta =
                 REGISTRY.getSchema(
@@ -122,7 +124,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"set", "parts", "shape", "rules"})
+    @ValueSource(strings = {"set", "parts", "shape", "rules", "workshop", "progress"})
     void acceptsTheSoundDocument(String kind) {
         assertThat(schema(kind).validate(json(sound(kind)))).isEmpty();
     }
@@ -132,6 +134,8 @@ class SchemaTest {
             case "set" -> Documents.SET;
             case "parts" -> Documents.PARTS;
             case "shape" -> Documents.SHAPE;
+            case "workshop" -> Documents.WORKSHOP;
+            case "progress" -> Documents.PROGRESS;
             default -> Documents.RULES;
         };
     }

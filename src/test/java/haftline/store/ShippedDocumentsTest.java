@@ -11,6 +11,7 @@ import haftline.handle.Handle;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
 import haftline.handle.Rules;
+import haftline.set.Workshop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,6 +53,12 @@ class ShippedDocumentsTest {
     @Test
     void theRulesFileStatesCommonPractice() throws DocumentException {
         assertThat(RulesFile.read(Path.of("shared/rules.yaml"))).isEqualTo(Rules.COMMON_PRACTICE);
+    }
+
+    @Test
+    void theWorkshopFileStatesCommonPractice() throws DocumentException {
+        assertThat(WorkshopFile.read(Path.of("shared/workshop.yaml")))
+                .isEqualTo(Workshop.COMMON_PRACTICE);
     }
 
     @Test

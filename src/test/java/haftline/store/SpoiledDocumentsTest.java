@@ -46,7 +46,7 @@ class SpoiledDocumentsTest {
 
     static Stream<Spoiled> cases() throws IOException {
         List<Spoiled> cases = new ArrayList<>();
-        for (String kind : List.of("shape", "parts", "rules", "set")) {
+        for (String kind : List.of("shape", "parts", "rules", "workshop", "progress", "set")) {
             String table = Files.readString(TABLES.resolve(kind + ".txt"));
             for (String block : table.split("(?m)^== ")) {
                 if (!block.startsWith("#")) {

@@ -137,7 +137,7 @@ class CopyingTemplateTest {
                         {0.5, 0.5}, {1.5, 3}, {3, 1.5}, {10, 10}, {0.5, 10}, {10, 0.5}
                     }) {
                 Copier copier = new Copier(tools[0], tools[1], 55, 1);
-                CopyingTemplate template = CopyingTemplate.of(work, copier, 12, 0.01);
+                CopyingTemplate template = CopyingTemplate.of(work, copier, 12, 12, 0.01);
                 assertThat(template.check().holds()).isTrue();
                 tally.roll(template, random, work.name() + ", " + copier);
             }
@@ -233,7 +233,7 @@ class CopyingTemplateTest {
     }
 
     static CopyingTemplate template(Outline outline, Copier copier) {
-        return CopyingTemplate.of(work(outline), copier, 12, 0.01);
+        return CopyingTemplate.of(work(outline), copier, 12, 12, 0.01);
     }
 
     static Workpiece work(Outline outline) {

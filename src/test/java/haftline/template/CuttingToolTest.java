@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import haftline.curve.Outline;
+import haftline.measure.Units;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -85,10 +86,17 @@ class CuttingToolTest {
         assertThat(cut.findings())
                 .extracting(TemplateFinding::kind)
                 .contains(TemplateFinding.Kind.NARROWER_THAN_TOOL);
+        // One word for the hole at 10 and the slot from 28 to 32.
         assertThat(cut.findings())
                 .filteredOn(f -> f.kind() == TemplateFinding.Kind.NARROWER_THAN_TOOL)
-                .extracting(TemplateFinding::atX)
-                .contains(10.0);
+                .singleElement()
+                .satisfies(
+                        f -> {
+                            assertThat(f.fromX()).isEqualTo(10);
+                            assertThat(f.toX()).isEqualTo(32);
+                            assertThat(f.message(Units.MM))
+                                    .startsWith("Slots, notches or holes from 10 to 32 mm");
+                        });
         Card drilled =
                 new RouterBit(5, false)
                         .prepare(
@@ -121,6 +129,7 @@ class CuttingToolTest {
                             work,
                             new Copier(
                                     random.nextDouble(0.5, 10), random.nextDouble(0.5, 10), 60, 1),
+                            12,
                             12,
                             0.01);
             List<Card> cards =

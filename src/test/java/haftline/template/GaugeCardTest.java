@@ -155,7 +155,7 @@ class GaugeCardTest {
         assertThat(texts(gauge)).anySatisfy(t -> assertThat(t).contains("NEGATIVE"));
         Card template =
                 CopyingCard.COMMON_PRACTICE.card(
-                        CopyingTemplate.of(work, new Copier(1.5, 1.5, 55, 1), 12, 0.01));
+                        CopyingTemplate.of(work, new Copier(1.5, 1.5, 55, 1), 12, 12, 0.01));
         assertThat(texts(template)).anySatisfy(t -> assertThat(t).contains("POSITIVE"));
         for (Card card : List.of(gauge, template)) {
             assertThat(texts(card)).anySatisfy(t -> assertThat(t).contains("batch B2"));
@@ -175,7 +175,7 @@ class GaugeCardTest {
             }
             cards.add(GaugeCard.of(work, List.of(GaugeCard.Gauge.values()), RULES));
             CopyingTemplate template =
-                    CopyingTemplate.of(work, new Copier(1.5, 3, 55, 1), 12, 0.01);
+                    CopyingTemplate.of(work, new Copier(1.5, 3, 55, 1), 12, 12, 0.01);
             cards.add(CopyingCard.COMMON_PRACTICE.card(template));
             cards.add(new CopyingCard(true, 28, List.of(), 6, Units.MM).card(template));
             for (Card card : cards) {
@@ -194,7 +194,7 @@ class GaugeCardTest {
         Workpiece work = new Workpiece("w", "", body, 80, 12, 16, 13, 11, List.of(), false);
         GaugeRules roughing =
                 new GaugeRules(
-                        GaugeRules.Register.FERRULE_FACE, 2, 0.3, 0, 0.05, 0.01, 3, Units.MM);
+                        GaugeRules.Register.FERRULE_FACE, 2, 0.3, 0, 0.05, 0.01, 3, 5, Units.MM);
         Card card = GaugeCard.of(work, List.of(GaugeCard.Gauge.PROFILE), roughing);
         for (double x = 3; x < 78; x += 2.5) {
             assertThat(card.outline().distance(new Spot(x, body.r(x))))

@@ -107,7 +107,7 @@ class SheetLayoutTest {
                 GaugeCard.of(
                         work, List.of(GaugeCard.Gauge.PROFILE, GaugeCard.Gauge.STORY_ROD), rules),
                 GaugeCard.of(work, List.of(GaugeCard.Gauge.SLOTS), rules),
-                CopyingCard.COMMON_PRACTICE.card(CopyingTemplate.of(work, copier, 12, 0.01)));
+                CopyingCard.COMMON_PRACTICE.card(CopyingTemplate.of(work, copier, 12, 12, 0.01)));
     }
 
     /** Every card once, inside the margins, no two nearer than the gap. */

@@ -1,6 +1,7 @@
 package haftline.ui.app;
 
 import haftline.measure.Units;
+import haftline.shape.Detail;
 import java.nio.file.Path;
 
 /** What can be done from menus, buttons and keys. */
@@ -40,4 +41,17 @@ interface Actions {
     void zoom(boolean in);
 
     void showGuide();
+
+    void addNode();
+
+    void addDetail(Detail detail);
+
+    void askSlope();
+
+    void turnJoin();
+
+    void removeChosen();
+
+    /** The place where something added from the menu goes, mm from the shoulder. */
+    double freePlace();
 }

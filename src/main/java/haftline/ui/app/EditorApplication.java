@@ -9,6 +9,8 @@ import haftline.ui.model.FilesModel;
 import haftline.ui.model.Preferences;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -23,12 +25,24 @@ public final class EditorApplication extends Application {
     private static final double LEAST_WIDTH = 960;
     private static final double LEAST_HEIGHT = 600;
 
+    private static final FutureTask<OpenDocument> DEMONSTRATION =
+            new FutureTask<>(EditorApplication::readDemonstration);
+
+    /** Reads the demonstration set while the toolkit starts, which leaves another core idle. */
+    public static void prepare() {
+        Thread reader = new Thread(DEMONSTRATION, "demonstration set");
+        reader.setDaemon(true);
+        reader.start();
+    }
+
     @Override
     public void start(Stage stage) throws DocumentException {
         Path folder = Preferences.usualFolder();
         Preferences preferences = new Preferences(folder.resolve("editor.properties"));
         EditorModel editor = new EditorModel(demonstration());
         FilesModel files = new FilesModel(editor, preferences, folder.resolve("unsaved"));
+        // A file that cannot be read is explained in the window, over the demonstration set.
+        getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(files::open);
         Workbench workbench =
                 new Workbench(
                         editor,
@@ -36,8 +50,6 @@ public final class EditorApplication extends Application {
                         files,
                         new WindowDialogs(stage),
                         where -> getHostServices().showDocument(where.toUri().toString()));
-        // A file that cannot be read is explained in the window, over the demonstration set.
-        getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(files::open);
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         stage.setScene(
                 new Scene(
@@ -65,6 +77,7 @@ public final class EditorApplication extends Application {
         editor.status().follow(status -> stage.setTitle(files.title()));
         editor.draft().watch(draft -> stage.setTitle(files.title()));
         stage.show();
+        workbench.showBoard();
         stage.focusedProperty()
                 .addListener(
                         (o, was, is) -> {
@@ -76,8 +89,26 @@ public final class EditorApplication extends Application {
     }
 
     /** The set inside the program has no file that could be saved to. */
+    private static OpenDocument readDemonstration() throws DocumentException {
+        OpenDocument document = OpenDocument.unsaved(SetFile.read(Starter.set()));
+        document.draft().set().pieces().forEach(piece -> document.worked(piece.name()));
+        return document;
+    }
+
     private static OpenDocument demonstration() throws DocumentException {
-        return OpenDocument.unsaved(SetFile.read(Starter.set()));
+        // Does nothing where it was prepared.
+        DEMONSTRATION.run();
+        try {
+            return DEMONSTRATION.get();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(stopped);
+        } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof DocumentException wrong) {
+                throw wrong;
+            }
+            throw new IllegalStateException(failed.getCause());
+        }
     }
 
     /** Puts the window where it was, if a screen is still there. */

@@ -26,7 +26,7 @@ final class Guide extends VBox {
                         line(
                                 "Drag an open ring to shape the wood; a black block is fixed by its part."),
                         line(
-                                "Double click adds a node; a right click joins, levels or removes one."),
+                                "Double click adds a node; a right click joins, slopes or removes one, or adds a detail."),
                         line(
                                 "Below the axis is the section: wall, bores and how far they may wander."),
                         line("A finding's button applies its remedy; one step back undoes it."),

@@ -4,7 +4,7 @@ import haftline.cli.Making;
 import haftline.stock.CatalogueException;
 import haftline.store.LoadedSet;
 import haftline.ui.model.ExportModel;
-import haftline.write.OutputFile;
+import haftline.write.PlannedFile;
 import java.util.List;
 import java.util.Set;
 
@@ -16,7 +16,18 @@ final class Maker implements ExportModel.Maker {
     }
 
     @Override
-    public List<OutputFile> files(LoadedSet set, Set<String> formats) throws CatalogueException {
-        return Making.files(set, formats);
+    public ExportModel.Plan plan(LoadedSet set) throws CatalogueException {
+        Making.Plan plan = Making.plan(set);
+        return new ExportModel.Plan() {
+            @Override
+            public List<PlannedFile> ofPieces(Set<String> formats) {
+                return plan.ofPieces(formats);
+            }
+
+            @Override
+            public List<PlannedFile> ofTemplates(Set<String> formats) {
+                return plan.ofTemplates(formats);
+            }
+        };
     }
 }

@@ -2,6 +2,8 @@ package haftline.ui.app;
 
 import haftline.edit.Scope;
 import haftline.measure.Units;
+import haftline.shape.Detail;
+import haftline.ui.board.UsualDetails;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.PiecesModel;
 import java.nio.file.Path;
@@ -88,8 +90,43 @@ final class Menus extends MenuBar {
         undo.setOnAction(e -> editor.undo());
         redo.setAccelerator(shiftKey(KeyCode.Z));
         redo.setOnAction(e -> editor.redo());
-        menu.getItems().addAll(undo, redo, new SeparatorMenuItem(), alone, all);
+        alone.setAccelerator(shiftKey(KeyCode.T));
+        all.setAccelerator(shiftKey(KeyCode.A));
+        menu.getItems()
+                .addAll(
+                        undo,
+                        redo,
+                        new SeparatorMenuItem(),
+                        item("Add a _node", actions::addNode, shiftKey(KeyCode.N)),
+                        details(),
+                        item("_Slope at the node…", actions::askSlope, key(KeyCode.L)),
+                        item("_Crisp or smooth node", actions::turnJoin, key(KeyCode.K)),
+                        item("_Remove what is chosen", actions::removeChosen, key(KeyCode.DELETE)),
+                        new SeparatorMenuItem(),
+                        alone,
+                        all);
         return menu;
+    }
+
+    /** The words stay, the place is looked up when one is chosen. */
+    private Menu details() {
+        Menu add = new Menu("Add a _detail");
+        KeyCode[] keys = {KeyCode.B, KeyCode.O, KeyCode.V, KeyCode.L, KeyCode.F, KeyCode.U};
+        List<Detail> usual = UsualDetails.at(0);
+        for (int i = 0; i < usual.size(); i++) {
+            int which = i;
+            MenuItem item =
+                    plain(
+                            UsualDetails.word(usual.get(i)),
+                            () ->
+                                    actions.addDetail(
+                                            UsualDetails.at(actions.freePlace()).get(which)));
+            item.setAccelerator(
+                    new KeyCodeCombination(
+                            keys[i], KeyCombination.SHORTCUT_DOWN, KeyCombination.ALT_DOWN));
+            add.getItems().add(item);
+        }
+        return add;
     }
 
     private Menu piece() {

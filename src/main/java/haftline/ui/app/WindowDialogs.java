@@ -12,12 +12,15 @@ import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.Dialog;
 import javafx.scene.control.TextInputDialog;
+import javafx.scene.layout.Region;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 
 /** The questions as real windows, in the look of the window that they belong to. */
 final class WindowDialogs implements Dialogs {
+    private static final double WIDTH = 440;
+
     private final Stage stage;
 
     WindowDialogs(Stage stage) {
@@ -98,6 +101,9 @@ final class WindowDialogs implements Dialogs {
     }
 
     private void dress(Dialog<?> dialog) {
+        // A question is read whole: the pane's own height cuts it to one line.
+        dialog.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
+        dialog.getDialogPane().setPrefWidth(WIDTH);
         if (stage.getScene() != null) {
             dialog.initOwner(stage);
             var root = stage.getScene().getRoot();

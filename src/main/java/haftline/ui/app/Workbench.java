@@ -2,9 +2,11 @@ package haftline.ui.app;
 
 import haftline.edit.Worked;
 import haftline.measure.Units;
+import haftline.shape.Detail;
 import haftline.ui.board.BoardPane;
 import haftline.ui.export.ExportPane;
 import haftline.ui.findings.FindingsPane;
+import haftline.ui.findings.RuleCard;
 import haftline.ui.inspector.InspectorPane;
 import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
@@ -48,10 +50,12 @@ public final class Workbench extends BorderPane implements Actions {
     private final Dialogs dialogs;
     private final FilesModel files;
     private final PiecesModel pieces;
+    private final BoardModel model;
     private final BoardPane board;
     private final LineUpPane lineUp;
     private final SheetPane sheet;
     private final ExportPane export;
+    private final FindingsPane found;
     private final Header header;
     private final StackPane middle = new StackPane();
     private final Label notice = new Label();
@@ -82,7 +86,7 @@ public final class Workbench extends BorderPane implements Actions {
         palette = new Watched<>(preferences.isDark() ? Palette.SLATE : Palette.PAPER);
         editor.units().set(preferences.units());
         FindingsModel findings = new FindingsModel(editor);
-        BoardModel model = new BoardModel(editor);
+        model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
         board = new BoardPane(editor, model, findings.chosen(), palette);
@@ -107,9 +111,13 @@ public final class Workbench extends BorderPane implements Actions {
         unmade.setVisible(false);
         unmade.setMouseTransparent(true);
         StackPane.setAlignment(unmade, Pos.TOP_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, sheet, export);
+        RuleCard rule = new RuleCard(opener, this::focusFindings);
+        found = new FindingsPane(editor, findings, rule::show);
+        StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
+        middle.getChildren().addAll(board, unmade, lineUp, sheet, export, rule);
         noticeBar = noticeBar();
-        SplitPane halves = new SplitPane(middle, new FindingsPane(editor, findings));
+        findings.findings().watch(list -> rule.hide());
+        SplitPane halves = new SplitPane(middle, found);
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         VBox centre = new VBox(noticeBar, halves);
@@ -120,7 +128,7 @@ public final class Workbench extends BorderPane implements Actions {
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
         setCenter(centre);
-        setRight(new InspectorPane(new InspectorModel(editor), model));
+        setRight(new InspectorPane(new InspectorModel(editor), model, preferences));
         files.question().watch(this::put);
         editor.notice().follow(this::tell);
         editor.worked().follow(this::drawnOrNot);
@@ -128,6 +136,19 @@ public final class Workbench extends BorderPane implements Actions {
             showGuide();
         }
         acceptFiles();
+        sceneProperty().addListener(scene -> ground());
+        palette.watch(theme -> ground());
+    }
+
+    /** The board's paper; panels lie on it. */
+    private void ground() {
+        if (getScene() != null) {
+            getScene().setFill(palette.value().paper());
+        }
+    }
+
+    private void focusFindings() {
+        found.focusList();
     }
 
     private HBox noticeBar() {
@@ -333,6 +354,43 @@ public final class Workbench extends BorderPane implements Actions {
         middle.getChildren().remove(guide);
         guide = null;
         preferences.guideDismissed(true);
+        preferences.save();
         board.requestFocus();
+    }
+
+    @Override
+    public void addNode() {
+        onBoard(() -> model.addNodeAt(model.freePlace()));
+    }
+
+    @Override
+    public void addDetail(Detail detail) {
+        onBoard(() -> model.details().add(detail));
+    }
+
+    @Override
+    public void askSlope() {
+        onBoard(board::askSlope);
+    }
+
+    @Override
+    public void turnJoin() {
+        onBoard(model::turnJoin);
+    }
+
+    @Override
+    public void removeChosen() {
+        onBoard(model::deleteSelected);
+    }
+
+    @Override
+    public double freePlace() {
+        return model.freePlace();
+    }
+
+    /** What is done to the piece is seen being done. */
+    private void onBoard(Runnable action) {
+        showBoard();
+        action.run();
     }
 }

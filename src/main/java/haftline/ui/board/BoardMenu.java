@@ -3,7 +3,6 @@ package haftline.ui.board;
 import haftline.handle.PlacedNode;
 import haftline.shape.Detail;
 import haftline.shape.Join;
-import haftline.shape.Place;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.Hit;
 import java.util.List;
@@ -14,14 +13,23 @@ import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
 
 /** What can be done at a place of the board, or why nothing can. */
 final class BoardMenu {
     private final BoardModel model;
+    private final Runnable askSlope;
     private final ContextMenu menu = new ContextMenu();
 
-    BoardMenu(BoardModel model) {
+    /**
+     * A menu.
+     *
+     * @param askSlope asks for the slope at the chosen node
+     */
+    BoardMenu(BoardModel model, Runnable askSlope) {
         this.model = model;
+        this.askSlope = askSlope;
     }
 
     void hide() {
@@ -31,11 +39,13 @@ final class BoardMenu {
     void show(Node owner, Optional<Hit> hit, double x, double screenX, double screenY) {
         if (hit.isPresent() && hit.get() instanceof Hit.OnNode node) {
             showForNode(owner, node.name(), screenX, screenY);
+        } else if (hit.isPresent() && hit.get() instanceof Hit.OnSlope slope) {
+            showForNode(owner, slope.node(), screenX, screenY);
         } else if (hit.isPresent()) {
-            Hit.OnDetail detail = (Hit.OnDetail) hit.get();
-            MenuItem remove = new MenuItem("Remove the " + detail.kind());
-            remove.setOnAction(e -> model.removeDetail(detail));
-            show(owner, List.of(remove), screenX, screenY);
+            if (hit.get() instanceof Hit.OnDetail detail) {
+                model.details().chosen().set(Optional.of(detail.index()));
+            }
+            showForDetail(owner, screenX, screenY);
         } else {
             MenuItem node = new MenuItem("Add a node here");
             node.setOnAction(e -> model.addNodeAt(x));
@@ -48,6 +58,24 @@ final class BoardMenu {
         menu.show(owner, x, y);
     }
 
+    /** What can be done to the chosen detail; its figures stand in the first line. */
+    void showForDetail(Node owner, double screenX, double screenY) {
+        String words = model.details().words().orElse("");
+        MenuItem figures = new MenuItem(words);
+        figures.setDisable(true);
+        MenuItem remove =
+                keyed("Remove the " + words.split(",")[0], KeyCode.DELETE, model::deleteSelected);
+        show(owner, List.of(figures, remove), screenX, screenY);
+    }
+
+    private static MenuItem keyed(String text, KeyCode key, Runnable action) {
+        MenuItem item = new MenuItem(text);
+        item.setMnemonicParsing(false);
+        item.setAccelerator(new KeyCodeCombination(key));
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+
     void showForNode(Node owner, String name, double screenX, double screenY) {
         PlacedNode node = model.node(name).orElse(null);
         if (node == null) {
@@ -57,41 +85,35 @@ final class BoardMenu {
         boolean crisp = node.isFree() && node.join() == Join.CRISP;
         MenuItem level = new MenuItem("Hold level here");
         level.setDisable(crisp);
-        level.setOnAction(e -> model.slope(OptionalDouble.of(0)));
+        level.setOnAction(e -> model.slopes().set(OptionalDouble.of(0)));
         MenuItem free = new MenuItem("Leave the slope to the batten");
         free.setDisable(crisp);
-        free.setOnAction(e -> model.slope(OptionalDouble.empty()));
+        free.setOnAction(e -> model.slopes().set(OptionalDouble.empty()));
+        MenuItem angle = keyed("Slope…", KeyCode.S, askSlope);
+        angle.setDisable(crisp);
         if (!node.isFree()) {
             MenuItem fixed = new MenuItem("Does not move: " + node.fixedBy());
             fixed.setDisable(true);
-            show(owner, List.of(fixed, level, free), screenX, screenY);
+            show(owner, List.of(fixed, angle, level, free), screenX, screenY);
             return;
         }
         MenuItem join = new MenuItem(crisp ? "Join smoothly" : "Join with a crisp edge");
         join.setOnAction(e -> model.join(crisp ? Join.SMOOTH : Join.CRISP));
-        MenuItem remove = new MenuItem("Remove \"" + name + "\"");
-        remove.setOnAction(e -> model.deleteSelected());
-        show(owner, List.of(join, level, free, new SeparatorMenuItem(), remove), screenX, screenY);
+        MenuItem remove = keyed("Remove \"" + name + "\"", KeyCode.DELETE, model::deleteSelected);
+        show(
+                owner,
+                List.of(join, angle, level, free, new SeparatorMenuItem(), remove),
+                screenX,
+                screenY);
     }
 
-    /** Details in sizes that suit a table knife's handle (common practice, no source). */
     private Menu details(double x) {
-        Place at = new Place.FromShoulder(Math.round(x * 2) / 2.0);
         Menu add = new Menu("Add a detail here");
-        add.getItems()
-                .addAll(
-                        detail("Bead", new Detail.Bead(at, 4, 1.2)),
-                        detail("Cove", new Detail.Cove(at, 5, 1)),
-                        detail("Vee", new Detail.Vee(at, 1.5, 0.8)),
-                        detail("Fillet", new Detail.Fillet(at, 2, 0.6)),
-                        detail("Flat", new Detail.Flat(at, 6)),
-                        detail("Burnt line", new Detail.BurntLine(at, 0.8, 0.3)));
+        for (Detail detail : UsualDetails.at(x)) {
+            MenuItem item = new MenuItem(UsualDetails.word(detail));
+            item.setOnAction(e -> model.details().add(detail));
+            add.getItems().add(item);
+        }
         return add;
-    }
-
-    private MenuItem detail(String name, Detail detail) {
-        MenuItem item = new MenuItem(name);
-        item.setOnAction(e -> model.addDetail(detail));
-        return item;
     }
 }

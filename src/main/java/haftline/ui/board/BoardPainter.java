@@ -59,7 +59,7 @@ public final class BoardPainter {
         gc.clip();
         NodePainter.place(pen, scene, view, Sheet.RULER, sheet.curvesTop());
         surface(gc, scene, sheet, view, density);
-        new LinePainter(pen, scene, view).paint();
+        new LinePainter(pen, scene, sheet, view).paint();
         new DimensionPainter(pen, scene, sheet, view).paint();
         gc.restore();
         new CurvePainter(pen, scene, sheet, view).paint();

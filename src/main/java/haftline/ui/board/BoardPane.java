@@ -5,6 +5,7 @@ import haftline.figures.Figures;
 import haftline.findings.Finding;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.Grip;
 import haftline.ui.model.Hit;
 import haftline.ui.model.View;
 import haftline.ui.model.Watched;
@@ -12,11 +13,11 @@ import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.Optional;
-import javafx.css.PseudoClass;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
@@ -29,8 +30,6 @@ import javafx.util.Duration;
 
 /** The board as a control: paints the piece at hand and gives the hand's doings to the model. */
 public final class BoardPane extends Region {
-    private static final PseudoClass AT_WORK = PseudoClass.getPseudoClass("at-work");
-
     /** How near the pointer must be to a node, px. */
     private static final double REACH = 12;
 
@@ -50,7 +49,10 @@ public final class BoardPane extends Region {
     private final CrossHair crossHair = new CrossHair();
     private final Tooltip why = new Tooltip();
     private final BoardMenu menu;
+    private final AngleCard angle;
+    private final Later settled;
     private boolean stale = true;
+    private boolean isFirst = true;
     private boolean panning;
     private boolean moved;
     private double pressX;
@@ -73,14 +75,17 @@ public final class BoardPane extends Region {
         this.model = model;
         this.chosen = chosen;
         this.palette = palette;
-        menu = new BoardMenu(model);
+        menu = new BoardMenu(model, this::askSlope);
+        angle =
+                new AngleCard(
+                        model, this::requestFocus, () -> editor.notice().set(Optional.empty()));
         getStyleClass().add("board");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 120);
         canvas.setMouseTransparent(true);
         why.setShowDelay(Duration.millis(150));
-        getChildren().addAll(canvas, crossHair.line(), crossHair.card());
+        getChildren().addAll(canvas, crossHair.line(), crossHair.card(), angle);
         setOnMouseMoved(this::hover);
         setOnMouseExited(event -> leave());
         setOnMousePressed(this::press);
@@ -94,19 +99,32 @@ public final class BoardPane extends Region {
         focusedProperty()
                 .addListener(
                         (o, was, is) -> {
-                            pseudoClassStateChanged(AT_WORK, is);
                             model.endNudge();
+                            stale();
                         });
         editor.drawn().watch(drawn -> stale());
         editor.units().watch(units -> stale());
-        Later settled = new Later(this::stale);
+        settled = new Later(this::stale);
         editor.draft().watch(draft -> settled.call());
+        editor.inHand().watch(inHand -> settled.call());
         editor.piece().watch(piece -> leave());
         model.viewpoint().view().watch(view -> stale());
-        model.selected().watch(selected -> stale());
+        model.selected()
+                .watch(
+                        selected -> {
+                            angle.hide();
+                            stale();
+                        });
+        model.details().chosen().watch(detail -> stale());
         model.hovered().watch(hovered -> stale());
         chosen.watch(finding -> stale());
         palette.watch(theme -> stale());
+    }
+
+    /** Its size never goes by what it shows: the window is not laid out anew for the read-out. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
     }
 
     private void stale() {
@@ -165,7 +183,11 @@ public final class BoardPane extends Region {
         setAccessibleText(
                 "Board with "
                         + editor.piece().value()
-                        + ". N and P choose a node, arrow keys move it, Delete removes it");
+                        + ". N and P choose a node or a detail, arrow keys move it, Delete removes"
+                        + " it, S asks for a node's slope, comma and full stop make a detail"
+                        + " narrower and wider"
+                        + model.selected().value().map(node -> "; " + node + " chosen").orElse("")
+                        + model.details().words().map(words -> "; " + words).orElse(""));
         BoardScene scene =
                 new BoardScene(
                         figures.get(),
@@ -174,9 +196,27 @@ public final class BoardPane extends Region {
                         chosen.value(),
                         editor.units().value(),
                         palette.value(),
-                        editor.document().isInGesture());
+                        isFirst || editor.document().isInGesture());
+        if (isFirst) {
+            // The window is there sooner, and finer a moment later.
+            isFirst = false;
+            settled.call();
+        }
         View view = model.viewpoint().view().value();
         painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
+        new GripPainter(canvas.getGraphicsContext2D(), model, palette.value()).paint(width);
+        if (isFocused()) {
+            frame(canvas.getGraphicsContext2D(), width, height);
+        }
+    }
+
+    /** The keys act on the board; a border of the region would be stroked with every frame. */
+    private void frame(GraphicsContext gc, double width, double height) {
+        gc.setFill(palette.value().accent());
+        gc.fillRect(0, 0, width, 1);
+        gc.fillRect(0, height - 1, width, 1);
+        gc.fillRect(0, 0, 1, height);
+        gc.fillRect(width - 1, 0, 1, height);
     }
 
     private Optional<String> hoveredNode() {
@@ -199,10 +239,29 @@ public final class BoardPane extends Region {
         model.hover(event.getX(), event.getY(), REACH);
         Optional<Hit> hit = model.hovered().value();
         String fixed = hit.map(h -> h instanceof Hit.OnNode on ? on.fixedBy() : "").orElse("");
-        setCursor(
-                hit.isEmpty() ? Cursor.CROSSHAIR : fixed.isEmpty() ? Cursor.HAND : Cursor.DEFAULT);
+        setCursor(hit.map(BoardPane::cursor).orElse(Cursor.CROSSHAIR));
         explain(fixed, event);
         read(event.getX(), event.getY());
+    }
+
+    private static Cursor cursor(Hit hit) {
+        if (hit instanceof Hit.OnGrip grip) {
+            return grip.kind() == Grip.Kind.PROUD ? Cursor.V_RESIZE : Cursor.H_RESIZE;
+        }
+        boolean isFixed = hit instanceof Hit.OnNode node && !node.fixedBy().isEmpty();
+        return isFixed ? Cursor.DEFAULT : Cursor.HAND;
+    }
+
+    /** Asks for the slope at the chosen node. */
+    public void askSlope() {
+        if (model.slopes().now().isEmpty()) {
+            editor.refuse("A slope is set at a smooth node: choose one");
+            return;
+        }
+        model.selected()
+                .value()
+                .flatMap(this::pixelOf)
+                .ifPresent(p -> angle.ask(p.getX() + 24, p.getY() + 24, getWidth(), getHeight()));
     }
 
     /** Says why a fixed end does not move. */
@@ -235,6 +294,7 @@ public final class BoardPane extends Region {
     private void press(MouseEvent event) {
         requestFocus();
         menu.hide();
+        angle.hide();
         pressX = event.getX();
         pressY = event.getY();
         moved = false;
@@ -285,7 +345,10 @@ public final class BoardPane extends Region {
 
     private void context(ContextMenuEvent event) {
         View view = model.viewpoint().view().value();
-        if (event.isKeyboardTrigger()) {
+        if (event.isKeyboardTrigger() && model.details().detail().isPresent()) {
+            Point2D corner = localToScreen(getWidth() / 2, getHeight() / 3);
+            menu.showForDetail(this, corner.getX(), corner.getY());
+        } else if (event.isKeyboardTrigger()) {
             model.selected()
                     .value()
                     .flatMap(this::pixelOf)
@@ -323,7 +386,7 @@ public final class BoardPane extends Region {
         if (event.isShortcutDown() || event.isAltDown()) {
             return;
         }
-        if (arrow(event) || command(event.getCode())) {
+        if (arrow(event) || width(event) || command(event.getCode())) {
             event.consume();
         }
     }
@@ -338,9 +401,21 @@ public final class BoardPane extends Region {
         }
         if (model.selected().value().isPresent()) {
             model.nudge(along, across);
+        } else if (model.details().detail().isPresent()) {
+            model.details().nudge(along, 0, across);
         } else {
             model.viewpoint().pan(-Math.signum(along) * PAN_STEP, Math.signum(across) * PAN_STEP);
         }
+        return true;
+    }
+
+    private boolean width(KeyEvent event) {
+        double step = event.isShiftDown() ? 10 * NUDGE : NUDGE;
+        boolean wider = event.getCode() == KeyCode.PERIOD;
+        if (!wider && event.getCode() != KeyCode.COMMA) {
+            return false;
+        }
+        model.details().nudge(0, wider ? step : -step, 0);
         return true;
     }
 
@@ -352,8 +427,10 @@ public final class BoardPane extends Region {
                     model.abandon();
                 } else {
                     model.selected().set(Optional.empty());
+                    model.details().chosen().set(Optional.empty());
                 }
             }
+            case S -> askSlope();
             case N -> model.selectNext(1);
             case P -> model.selectNext(-1);
             default -> {

@@ -32,8 +32,6 @@ final class CurvePainter {
         if (!sheet.hasCurves()) {
             return;
         }
-        gc.setFill(palette.panel().deriveColor(0, 1, 1, 0.82));
-        gc.fillRect(0, sheet.curvesTop(), sheet.width(), sheet.height() - sheet.curvesTop());
         pen.style(palette.line(), 1);
         pen.line(0, sheet.curvesTop() + 0.5, sheet.width(), sheet.curvesTop() + 0.5);
         NodePainter.place(pen, scene, view, sheet.curvesTop() + 1, sheet.height());
@@ -152,7 +150,7 @@ final class CurvePainter {
             double... dashes) {
         pen.dashed(colour, width, dashes);
         boolean open = false;
-        gc.beginPath();
+        Trace trace = new Trace();
         for (int i = 0; i < columns.count; i++) {
             if (values[i] == Columns.NO_WALL || bottom - values[i] * scale < sheet.wallTop()) {
                 open = false;
@@ -160,9 +158,9 @@ final class CurvePainter {
             }
             double y = bottom - Math.max(0, values[i]) * scale;
             if (open) {
-                gc.lineTo(i + 0.5, y);
+                trace.line(i + 0.5, y);
             } else {
-                gc.moveTo(i + 0.5, y);
+                trace.move(i + 0.5, y);
                 open = true;
             }
             // Every third pixel is fine enough for a smooth curve; steps keep theirs.
@@ -173,7 +171,7 @@ final class CurvePainter {
                             && Math.abs(values[i + 3] - values[i]) * scale < 3;
             i += smooth ? 2 : 0;
         }
-        gc.stroke();
+        trace.stroke(pen, sheet);
         gc.setLineDashes();
     }
 
@@ -192,7 +190,8 @@ final class CurvePainter {
             }
             // The label keeps clear of the limit's line: over a wall that is kept, under one that
             // is not.
-            double low = kept ? y - 9 : y + 13;
+            // A body's wall mostly rises from there: its label stands clear of the curve.
+            double low = kept ? y - (wall.zone() == Zone.BODY ? 20 : 9) : y + 13;
             pen.text(
                     scene.shown().wall(wall.worstMm()),
                     wall.zone() == Zone.TENON ? x - 8 : x + 8,
@@ -211,21 +210,21 @@ final class CurvePainter {
         pen.style(palette.line(), 1);
         pen.line(0, Pen.sharp(bottom), sheet.width(), Pen.sharp(bottom));
         pen.style(palette.ink(), 1.7);
-        gc.beginPath();
+        Trace trace = new Trace();
         int from = columns.at(0);
         int to = columns.at(scene.handle().buttX());
         for (int i = from; i < to; i += Math.abs(columns.slope[i]) > 0.5 ? 1 : 3) {
             double y = bottom - 2 * columns.wood[i] * scale;
             if (i == from) {
-                gc.moveTo(i + 0.5, y);
+                trace.move(i + 0.5, y);
             } else {
-                gc.lineTo(i + 0.5, y);
+                trace.line(i + 0.5, y);
             }
         }
         if (to > from) {
-            gc.lineTo(to - 0.5, bottom - 2 * columns.wood[to - 1] * scale);
+            trace.line(to - 0.5, bottom - 2 * columns.wood[to - 1] * scale);
         }
-        gc.stroke();
+        trace.stroke(pen, sheet);
         var swell = scene.handle().outline().greatest();
         double x = view.px(swell.x());
         double y = bottom - 2 * swell.r() * scale;

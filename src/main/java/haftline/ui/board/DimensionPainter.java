@@ -125,9 +125,12 @@ final class DimensionPainter {
                 pen.style(palette.soft(), 0.8);
                 pen.line(Pen.sharp(x), y + 3, Pen.sharp(x), y + lift - 7);
             }
+            String text = "⌀ " + number(2 * node.radiusMm());
+            // At the edge of the board it is still read whole.
+            double most = sheet.width() - Pen.width(text) / 2 - 6;
             pen.patched(
-                    "⌀ " + number(2 * node.radiusMm()),
-                    x + shift,
+                    text,
+                    x < sheet.width() ? Math.min(most, x + shift) : x + shift,
                     y,
                     palette.ink(),
                     palette.paper());

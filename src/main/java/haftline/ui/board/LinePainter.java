@@ -20,16 +20,21 @@ final class LinePainter {
     private static final double NARROW = 0.9;
     private static final int DOME_CHORDS = 18;
 
+    /** Room for ends and joins that are to lie outside a strip, px. */
+    private static final double BESIDE_STRIP = 6;
+
     private final Pen pen;
     private final BoardScene scene;
+    private final Sheet sheet;
     private final View view;
     private final GraphicsContext gc;
     private final Palette palette;
     private final Handle handle;
 
-    LinePainter(Pen pen, BoardScene scene, View view) {
+    LinePainter(Pen pen, BoardScene scene, Sheet sheet, View view) {
         this.pen = pen;
         this.scene = scene;
+        this.sheet = sheet;
         this.view = view;
         gc = pen.gc;
         palette = scene.palette();
@@ -58,8 +63,16 @@ final class LinePainter {
 
     private void wood() {
         pen.style(palette.ink(), WIDE);
-        OutlinePath.stroke(gc, handle.outline(), view, 1, 0);
-        OutlinePath.stroke(gc, handle.outline(), view, -1, 0);
+        pen.strips(
+                view.px(0) - WIDE,
+                view.px(handle.buttX()) + WIDE,
+                sheet,
+                (from, to) -> {
+                    double first = Math.max(0, view.mm(from - BESIDE_STRIP));
+                    double last = view.mm(to + BESIDE_STRIP);
+                    OutlinePath.stroke(gc, handle.outline(), view, 1, first, last);
+                    OutlinePath.stroke(gc, handle.outline(), view, -1, first, last);
+                });
         double butt = view.px(handle.buttX());
         double r = handle.outline().rBefore(handle.buttX());
         pen.line(butt, view.py(r), butt, view.py(-r));

@@ -19,12 +19,14 @@ final class OutlinePath {
      *
      * @param side 1 above the axis, -1 below
      * @param fromX where to begin, mm
+     * @param toX what begins behind it is left out, mm
      */
-    static void stroke(GraphicsContext gc, Outline outline, View view, int side, double fromX) {
+    static void stroke(
+            GraphicsContext gc, Outline outline, View view, int side, double fromX, double toX) {
         gc.beginPath();
         boolean begun = false;
         for (Segment segment : outline.segments()) {
-            if (segment.endX() <= fromX) {
+            if (segment.endX() <= fromX || segment.startX() > toX) {
                 continue;
             }
             double x0 = view.px(segment.startX());

@@ -44,8 +44,14 @@ public final class PieceRaster {
     private final int hatchInk;
     private final int[] wallGround;
 
+    /** Wood in section without its fibres, by wall and by hatching line. */
+    private final int[][] quickWood = new int[4][LINE + 1];
+
     /** A core is not worth waking for fewer columns. */
     private static final int LEAST_STRETCH = 96;
+
+    /** So many columns are one in a hurry. */
+    private static final int QUICK_WIDE = 4;
 
     private static final byte LINE = 2;
     private static final byte BESIDE = 1;
@@ -95,6 +101,12 @@ public final class PieceRaster {
                     Tint.mix(sectionTint, Tint.of(palette.near()), 84),
                     Tint.mix(sectionTint, Tint.of(palette.good()), 60)
                 };
+        for (int wall = -1; wall < wallGround.length; wall++) {
+            int ground = wall < 0 ? sectionTint : wallGround[wall];
+            for (byte ink = 0; ink <= LINE; ink++) {
+                quickWood[wall + 1][ink] = inked(ground, ink, strength(wall));
+            }
+        }
     }
 
     /**
@@ -182,7 +194,7 @@ public final class PieceRaster {
         float height = radius / mmPerPx;
         int count = Math.min((int) Math.ceil(height), room);
         int sign = up ? 1 : -1;
-        int first = isQuick && (i - from & 1) == 1 && !isMetal ? copied(i, up, height) : 0;
+        int first = isQuick && (i - from) % QUICK_WIDE != 0 && !isMetal ? copied(i, up, height) : 0;
         for (int k = first; k < count; k++) {
             if (isQuick && (k & 1) == 1 && k + 1 <= height) {
                 int at = (up ? axisRow - 1 - k : axisRow + k) * width + i;
@@ -211,7 +223,7 @@ public final class PieceRaster {
         }
     }
 
-    /** In a hurry every other column is its neighbour's: grain runs along the axis. */
+    /** In a hurry most columns are their neighbour's: grain runs along the axis. */
     private int copied(int i, boolean up, float height) {
         if (columns.metal[i - 1] > 0) {
             return 0;
@@ -247,7 +259,9 @@ public final class PieceRaster {
         boolean bonded = x > 0 && x > handle.fit().tipX() + 4 || handle.fit().fit() == Fit.BONDED;
         int count = Math.min(Math.round(outside / mmPerPx), rows - axisRow);
         int tint = wall(i);
-        for (int k = 0; k < count; k++) {
+        int plain =
+                metal > 0 || columns.shank[i] > 0 ? 0 : woodAlone(i, count, bonded ? glue : hollow);
+        for (int k = plain; k < count; k++) {
             float d = (k + 0.5f) * mmPerPx;
             int colour;
             if (inCap) {
@@ -255,7 +269,7 @@ public final class PieceRaster {
             } else if (d < columns.shank[i]) {
                 colour = shank(i, x, d);
             } else if (inFerrule && d >= ring) {
-                colour = hatched(steel, metalLines, rows + i - k, 70);
+                colour = inked(steel, metalLines[rows + i - k], 70);
             } else if (d < columns.bore[i]) {
                 colour = bonded ? glue : hollow;
             } else if (d < columns.wood[i]) {
@@ -273,6 +287,21 @@ public final class PieceRaster {
         }
     }
 
+    /** Most of a section: the hole, then wood. */
+    private int woodAlone(int i, int count, int inHole) {
+        int tint = wall(i);
+        int hole = Math.min(count, Math.round(columns.bore[i] / mmPerPx));
+        int wood = Math.min(count, Math.round(columns.wood[i] / mmPerPx));
+        int at = axisRow * width + i;
+        for (int k = 0; k < hole; k++, at += width) {
+            pixels[at] = inHole;
+        }
+        for (int k = hole; k < wood; k++, at += width) {
+            pixels[at] = woodSection(i, k, (k + 0.5f) * mmPerPx, tint);
+        }
+        return Math.max(hole, wood);
+    }
+
     /** Shafts are drawn whole in a section, as drawing practice has it (ISO 128-3, from memory). */
     private int shank(int i, float x, float d) {
         boolean tang = x <= handle.fit().tipX();
@@ -281,15 +310,23 @@ public final class PieceRaster {
     }
 
     private int woodSection(int i, int k, float d, int tint) {
-        // The cut along the grain shows its fibres, no more.
-        int fibre = isQuick ? 0 : (int) (7 * Noise.streak(columns.x(i) * 0.11f, d * 5.5f));
-        if (tint < 0) {
-            return hatched(Tint.lit(sectionTint, 256 + fibre, 0), wide, rows + i + k, 60);
-        }
-        int tinted = Tint.lit(wallGround[tint], 256 + fibre, 0);
         // Closer hatching tells a thin wall without its colour; a broken limit is crossed as well.
-        int lines = hatched(tinted, tint == 2 ? wide : close, rows + i + k, tint == 2 ? 72 : 104);
-        return tint == 0 ? hatched(lines, close, rows + i - k, 104) : lines;
+        byte[] hatching = tint == 0 || tint == 1 ? close : wide;
+        byte ink = hatching[rows + i + k];
+        int lines;
+        if (isQuick) {
+            lines = quickWood[tint + 1][ink];
+        } else {
+            // The cut along the grain shows its fibres, no more.
+            int fibre = (int) (7 * Noise.streak(columns.x(i) * 0.11f, d * 5.5f));
+            int ground = tint < 0 ? sectionTint : wallGround[tint];
+            lines = inked(Tint.lit(ground, 256 + fibre, 0), ink, strength(tint));
+        }
+        return tint == 0 ? inked(lines, close[rows + i - k], strength(tint)) : lines;
+    }
+
+    private static int strength(int wall) {
+        return wall < 0 ? 60 : wall == 2 ? 72 : 104;
     }
 
     /** 0 broken, 1 close, 2 ample, -1 where no bore lies under the wood. */
@@ -301,8 +338,7 @@ public final class PieceRaster {
         return margin < 0 ? 0 : margin < AMPLE ? 1 : 2;
     }
 
-    private int hatched(int colour, byte[] lines, int at, int strength) {
-        byte ink = lines[at];
+    private int inked(int colour, byte ink, int strength) {
         if (ink == 0) {
             return colour;
         }

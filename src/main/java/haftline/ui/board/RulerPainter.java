@@ -4,6 +4,7 @@ import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
+import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
 /** Squared paper and the ruler along the top. */
@@ -13,6 +14,9 @@ final class RulerPainter {
 
     private static final double[] MM_STEPS = {1, 2, 5, 10, 20, 50, 100, 200};
     private static final double[] INCH_STEPS = {0.125, 0.25, 0.5, 1, 2, 4, 8};
+
+    /** How far the paper gives way to a panel under the curves. */
+    private static final double UNDER_CURVES = 0.82;
 
     private RulerPainter() {}
 
@@ -29,20 +33,30 @@ final class RulerPainter {
 
     static void ground(Pen pen, BoardScene scene, Sheet sheet, View view) {
         Palette palette = scene.palette();
-        pen.gc.setFill(palette.paper());
-        pen.gc.fillRect(0, 0, sheet.width(), sheet.height());
-        double step = step(view, scene.units());
-        pen.style(palette.grid(), 1);
-        double first = Math.ceil(view.mm(0) / step) * step;
-        for (double x = first; view.px(x) < sheet.width(); x += step) {
-            double px = Pen.sharp(view.px(x));
-            pen.line(px, Sheet.RULER, px, sheet.height());
-        }
         double bottom = sheet.curvesTop();
+        pen.gc.setFill(palette.paper());
+        pen.gc.fillRect(0, 0, sheet.width(), bottom);
+        pen.gc.setFill(palette.paper().interpolate(palette.panel(), UNDER_CURVES));
+        pen.gc.fillRect(0, bottom, sheet.width(), sheet.height() - bottom);
+        double step = step(view, scene.units());
+        upright(pen, palette.grid(), Sheet.RULER, bottom, sheet, view, step);
+        Color faint = palette.grid().interpolate(palette.panel(), UNDER_CURVES);
+        upright(pen, faint, bottom, sheet.height(), sheet, view, step);
+        pen.style(palette.grid(), 1);
         double low = Math.ceil(view.radius(bottom) / step) * step;
         for (double r = low; view.py(r) > Sheet.RULER; r += step) {
             double py = Pen.sharp(view.py(r));
             pen.line(0, py, sheet.width(), py);
+        }
+    }
+
+    private static void upright(
+            Pen pen, Color colour, double top, double bottom, Sheet sheet, View view, double step) {
+        pen.style(colour, 1);
+        double first = Math.ceil(view.mm(0) / step) * step;
+        for (double x = first; view.px(x) < sheet.width(); x += step) {
+            double px = Pen.sharp(view.px(x));
+            pen.line(px, top, px, bottom);
         }
     }
 

@@ -6,6 +6,7 @@ import haftline.ui.model.ExportModel.Planned;
 import haftline.ui.model.ExportModel.Progress;
 import haftline.ui.model.ExportModel.Progress.Stage;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -18,8 +19,10 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
-import javafx.scene.control.ProgressIndicator;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -30,21 +33,30 @@ public final class ExportPane extends VBox {
     private static final Map<String, String> WORDS =
             Map.of(
                     "svg", "SVG: drawings for printing and for laser cutters",
-                    "dxf", "DXF: the same in lines and arcs, for drawing and cutting programs",
+                    "dxf", "DXF: the same in lines and arcs, for cutting programs",
                     "csv", "CSV: calliper tables",
                     "pdf", "PDF: for printing at full size",
                     "stl", "STL: solids",
-                    "sheet", "Sheets to stand at the lathe with",
+                    "html", "HTML: sheets for a screen",
+                    "txt", "Text: care cards",
                     "png", "PNG: pictures");
 
+    private static final double FORM_WIDTH = 400;
+
     private final ExportModel model;
+    private final Consumer<Path> opener;
     private final Label where = new Label();
-    private final ListView<String> list = new ListView<>();
+    private final VBox boxes = new VBox(4);
+    private final Button other = new Button("Another folder…");
+    private final ListView<Planned> list = new ListView<>();
+    private final PreviewPane preview = new PreviewPane();
     private final Label placeholder = small("");
+    private final Label count = small("");
     private final Button write = new Button();
+    private final Button openFile = new Button("Open the file");
     private final Button open = new Button("Open the folder");
     private final Label result = new Label();
-    private final ProgressIndicator busy = new ProgressIndicator();
+    private final ProgressBar bar = new ProgressBar(0);
 
     /**
      * The page.
@@ -60,61 +72,117 @@ public final class ExportPane extends VBox {
             Consumer<Path> opener,
             Runnable close) {
         this.model = model;
+        this.opener = opener;
         getStyleClass().add("export");
         setId("export-page");
         Label title = new Label("Export");
         title.getStyleClass().add("set-name");
-        Button other = new Button("Another folder…");
         other.setOnAction(
                 e -> choose.apply(model.folder().value()).ifPresent(f -> model.choose(f)));
         where.setId("export-folder");
         where.setWrapText(true);
-        list.setId("export-files");
-        list.setFocusTraversable(false);
-        list.setAccessibleText("Files that will be written");
-        VBox.setVgrow(list, Priority.ALWAYS);
+        formats();
+        files();
         write.setId("export-write");
         write.getStyleClass().add("first");
         write.setOnAction(e -> model.write());
-        busy.setMaxSize(20, 20);
+        openFile.setId("export-open-file");
+        openFile.setOnAction(e -> openChosen());
+        open.setId("export-open-folder");
         open.setOnAction(e -> opener.accept(model.folder().value()));
+        bar.setAccessibleText("How much is written");
+        bar.setPrefWidth(140);
         result.setId("export-result");
         result.setWrapText(true);
         Button back = new Button("Back to the board");
         back.setId("export-back");
         back.getStyleClass().add("quiet");
         back.setOnAction(e -> close.run());
-        getChildren()
-                .addAll(
-                        title,
+        VBox form =
+                new VBox(
+                        7,
                         small("What is written"),
-                        formats(),
+                        boxes,
                         small("Where"),
                         row(where, other),
-                        small("Files"),
-                        list,
-                        row(result, busy, open, back, write));
-        list.setPlaceholder(placeholder);
+                        count,
+                        list);
+        form.setMinWidth(FORM_WIDTH);
+        form.setMaxWidth(FORM_WIDTH);
+        VBox.setVgrow(list, Priority.ALWAYS);
+        HBox.setHgrow(preview, Priority.ALWAYS);
+        HBox page = new HBox(18, form, preview);
+        VBox.setVgrow(page, Priority.ALWAYS);
+        getChildren().addAll(title, page, row(result, bar, openFile, open, back, write));
         visibleProperty()
                 .addListener(
                         (o, was, is) -> {
                             if (is) {
                                 model.plan();
-                                write.requestFocus();
+                                list.requestFocus();
                             }
                         });
         model.folder().follow(f -> where.setText(f.toAbsolutePath().normalize().toString()));
         model.progress().follow(this::show);
+        model.preview().follow(preview::show);
+    }
+
+    private void files() {
+        list.setId("export-files");
+        list.setAccessibleText("Files that will be written; the chosen one is shown beside");
+        list.setPlaceholder(placeholder);
+        list.setCellFactory(view -> new FileCell());
+        list.getSelectionModel()
+                .selectedItemProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            openFile.setDisable(is == null);
+                            if (is != null && (was == null || !was.name().equals(is.name()))) {
+                                model.preview(is.name());
+                            }
+                        });
+        list.setOnMouseClicked(
+                e -> {
+                    if (e.getClickCount() == 2) {
+                        openChosen();
+                    }
+                });
+        list.setOnKeyPressed(
+                e -> {
+                    if (e.getCode() == KeyCode.ENTER) {
+                        openChosen();
+                        e.consume();
+                    }
+                });
+    }
+
+    private static final class FileCell extends ListCell<Planned> {
+        @Override
+        protected void updateItem(Planned file, boolean empty) {
+            super.updateItem(file, empty);
+            setText(
+                    empty || file == null
+                            ? null
+                            : file.name() + (file.replaces() ? ", in place of the one there" : ""));
+        }
+    }
+
+    private void openChosen() {
+        Planned chosen = list.getSelectionModel().getSelectedItem();
+        if (chosen != null && model.progress().value().stage() == Stage.WRITTEN) {
+            opener.accept(model.folder().value().resolve(chosen.name()));
+        }
     }
 
     /**
-     * Where files are made and written: one after the other, on a thread that ends with the
-     * program.
+     * Where files are made and written, on threads that end with the program: one for the work, one
+     * so that a preview need not wait for it.
      *
      * @return the executor
      */
     public static Executor background() {
-        return Executors.newSingleThreadExecutor(
+        return Executors.newFixedThreadPool(
+                2,
                 work -> {
                     Thread thread = new Thread(work, "export");
                     thread.setDaemon(true);
@@ -122,8 +190,7 @@ public final class ExportPane extends VBox {
                 });
     }
 
-    private VBox formats() {
-        VBox boxes = new VBox(5);
+    private void formats() {
         for (String format : Making.formats()) {
             String plain = format.toUpperCase(Locale.ROOT);
             CheckBox box = new CheckBox(WORDS.getOrDefault(format, plain));
@@ -132,7 +199,6 @@ public final class ExportPane extends VBox {
             box.setOnAction(e -> model.choose(format, box.isSelected()));
             boxes.getChildren().add(box);
         }
-        return boxes;
     }
 
     private static Label small(String text) {
@@ -151,27 +217,50 @@ public final class ExportPane extends VBox {
     }
 
     private void show(Progress progress) {
-        list.getItems().setAll(progress.planned().stream().map(ExportPane::words).toList());
-        int count = progress.planned().size();
-        boolean ready = progress.stage() == Stage.READY || progress.stage() == Stage.WRITTEN;
-        write.setText(!ready ? "Write" : count == 1 ? "Write 1 file" : "Write " + count + " files");
+        Stage stage = progress.stage();
+        fill(progress.planned());
+        int files = progress.planned().size();
+        boolean growing = stage == Stage.LAYING_OUT;
+        boolean writing = stage == Stage.WRITING;
+        boolean working = growing || writing || stage == Stage.PLANNING && isVisible();
+        count.setText(
+                growing
+                        ? "Files, and the sheets of templates, which are being laid out…"
+                        : files == 0 ? "Files" : "Files, " + files + " of them");
+        write.setText(files == 1 ? "Write 1 file" : "Write " + files + " files");
         placeholder.setText(
-                ready ? "Nothing to write: choose a format" : "Working out what will be written…");
-        write.setDisable(!ready || count == 0);
-        boolean working =
-                progress.stage() == Stage.WRITING
-                        || progress.stage() == Stage.PLANNING && isVisible();
-        busy.setVisible(working);
-        open.setVisible(progress.stage() == Stage.WRITTEN);
+                working ? "Looking what will be written…" : "Nothing to write: choose a format");
+        write.setDisable(!progress.canWrite());
+        boxes.setDisable(writing);
+        other.setDisable(writing);
+        bar.setVisible(working);
+        bar.setManaged(working);
+        bar.setProgress(writing ? progress.share() : ProgressBar.INDETERMINATE_PROGRESS);
+        for (Button each : List.of(open, openFile)) {
+            each.setVisible(stage == Stage.WRITTEN);
+            each.setManaged(stage == Stage.WRITTEN);
+        }
         result.setText(progress.text());
+        if (stage == Stage.WRITTEN && isVisible()) {
+            open.requestFocus();
+        }
     }
 
-    private static String words(Planned file) {
-        double kilobytes = Math.max(0.1, file.bytes() / 1000.0);
-        return file.name()
-                + "   "
-                + haftline.measure.NumberText.fixed(kilobytes, 1)
-                + " kB"
-                + (file.replaces() ? ", in place of the one there" : "");
+    /** The chosen file stays chosen; the first is chosen where none was. */
+    private void fill(List<Planned> planned) {
+        if (list.getItems().equals(planned)) {
+            return;
+        }
+        Planned chosen = list.getSelectionModel().getSelectedItem();
+        list.getItems().setAll(planned);
+        int at = 0;
+        for (int i = 0; i < planned.size(); i++) {
+            if (chosen != null && planned.get(i).name().equals(chosen.name())) {
+                at = i;
+            }
+        }
+        if (!planned.isEmpty()) {
+            list.getSelectionModel().select(at);
+        }
     }
 }

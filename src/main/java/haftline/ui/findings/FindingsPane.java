@@ -4,11 +4,14 @@ import haftline.findings.Finding;
 import haftline.findings.Remedy;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.FindingsModel;
+import haftline.ui.model.RuleSource;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Point2D;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
@@ -23,7 +26,13 @@ import javafx.scene.layout.VBox;
 
 /** The findings of the piece on the board, each with the remedy that was tried. */
 public final class FindingsPane extends VBox {
-    private static final double ROW = 44;
+    private static final double LEAST_ROW = 34;
+
+    /** Air over and under the words of a row, px. */
+    private static final double AIR = 8;
+
+    /** What borders and a scroll bar take of the list's width, px. */
+    private static final double BESIDE = 46;
 
     private static final double REMEDY_SHARE = 0.31;
 
@@ -31,19 +40,23 @@ public final class FindingsPane extends VBox {
 
     private final EditorModel editor;
     private final FindingsModel model;
+    private final Consumer<RuleSource> shown;
     private final ListView<Finding> list = new ListView<>();
     private final Label title = new Label();
     private boolean remediesWait;
     private boolean wasWaiting;
     private boolean filling;
+    private final List<Row> rows = new ArrayList<>();
 
     /**
      * The findings of the piece at hand.
      *
      * @param editor what all views share
      * @param model the findings, and which is chosen
+     * @param shown told whose rule is to be shown
      */
-    public FindingsPane(EditorModel editor, FindingsModel model) {
+    public FindingsPane(EditorModel editor, FindingsModel model, Consumer<RuleSource> shown) {
+        this.shown = shown;
         this.editor = editor;
         this.model = model;
         getStyleClass().add("findings");
@@ -54,7 +67,7 @@ public final class FindingsPane extends VBox {
         list.setPlaceholder(none);
         list.setId("findings");
         list.setAccessibleText("Findings");
-        list.setFixedCellSize(ROW);
+        list.widthProperty().addListener(o -> list.refresh());
         list.setCellFactory(view -> new Row());
         list.getSelectionModel()
                 .selectedItemProperty()
@@ -80,16 +93,32 @@ public final class FindingsPane extends VBox {
                             fill();
                             later.call();
                         });
-        editor.status().watch(status -> later.call());
+        editor.inHand().watch(inHand -> later.call());
         editor.units().watch(units -> fill());
         fill();
+    }
+
+    /** Gives the list the keyboard. */
+    public void focusList() {
+        list.requestFocus();
+    }
+
+    /** Its size never goes by what it holds: the window is not laid out anew for a sentence. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
     }
 
     private void fill() {
         List<Finding> found = model.findings().value();
         title.setText(found.isEmpty() ? "Findings" : "Findings for " + editor.piece().value());
+        if (editor.document().isInGesture() && isOfSame(found)) {
+            // A drag changes figures only: their sentences are written into the rows that are
+            // there.
+            rows.forEach(row -> row.tell(found));
+            return;
+        }
         filling = true;
-        // In a drag mostly one figure changes: only its row is made anew.
         if (list.getItems().size() == found.size()) {
             for (int i = 0; i < found.size(); i++) {
                 if (!list.getItems().get(i).equals(found.get(i))) {
@@ -111,6 +140,13 @@ public final class FindingsPane extends VBox {
         wasWaiting = remediesWait;
     }
 
+    private boolean isOfSame(List<Finding> found) {
+        List<Finding> shown = list.getItems();
+        return shown.size() == found.size()
+                && IntStream.range(0, found.size())
+                        .allMatch(i -> shown.get(i).isAbout(found.get(i)));
+    }
+
     private Optional<Remedy> remedy(Finding finding) {
         return remediesWait ? Optional.empty() : model.remedy(finding);
     }
@@ -119,7 +155,6 @@ public final class FindingsPane extends VBox {
         private final Mark mark = new Mark();
         private final Label sentence = new Label();
         private final Hyperlink rule = new Hyperlink("rule");
-        private final Tooltip source = new Tooltip();
         private final Button apply = new Button();
         private final Label advice = new Label();
         private final Label aside = new Label();
@@ -131,8 +166,6 @@ public final class FindingsPane extends VBox {
             sentence.setWrapText(true);
             rule.getStyleClass().add("whose");
             rule.setMinWidth(Region.USE_PREF_SIZE);
-            rule.setOnAction(e -> showSource());
-            source.setAutoHide(true);
             apply.getStyleClass().add("apply");
             apply.setMinWidth(0);
             apply.setWrapText(true);
@@ -140,6 +173,7 @@ public final class FindingsPane extends VBox {
             apply.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
             aside.getStyleClass().add("advice");
             aside.setMinWidth(0);
+            aside.setWrapText(true);
             VBox words =
                     new VBox(1, sentence, aside) {
                         @Override
@@ -157,12 +191,24 @@ public final class FindingsPane extends VBox {
             advice.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
             box.setAlignment(Pos.CENTER_LEFT);
             setPrefWidth(0);
+            rows.add(this);
         }
 
-        private void showSource() {
-            Point2D at = rule.localToScreen(0, -30);
-            source.show(rule, at.getX(), at.getY());
-            rule.setVisited(false);
+        /** Tells the finding of its row anew. */
+        void tell(List<Finding> found) {
+            if (!isEmpty() && getIndex() >= 0 && getIndex() < found.size()) {
+                mark.show(Optional.of(found.get(getIndex()).gravity()));
+                sentence.setText(model.message(found.get(getIndex())));
+            }
+        }
+
+        /** As tall as its words need at the list's width: nothing said is cut short. */
+        @Override
+        protected double computePrefHeight(double width) {
+            return isEmpty()
+                    ? LEAST_ROW
+                    : Math.max(
+                            LEAST_ROW, Math.ceil(box.prefHeight(list.getWidth() - BESIDE)) + AIR);
         }
 
         @Override
@@ -177,10 +223,15 @@ public final class FindingsPane extends VBox {
             String message = model.message(finding);
             String whose = model.rule(finding);
             sentence.setText(message);
-            sentence.setTooltip(new Tooltip(message));
             rule.setVisited(false);
             rule.setAccessibleText("whose rule: " + whose);
-            source.setText("Rule: " + whose);
+            rule.setTooltip(new Tooltip("Whose rule: " + whose));
+            rule.setOnAction(
+                    e -> {
+                        rule.setVisited(false);
+                        list.getSelectionModel().select(finding);
+                        shown.accept(model.source(finding));
+                    });
             Optional<Remedy> remedy = remedy(finding);
             boolean byChoice = remedy.flatMap(Remedy::choices).isPresent();
             String more = byChoice ? remedy.map(Remedy::aside).orElse("") : "";
@@ -188,7 +239,6 @@ public final class FindingsPane extends VBox {
                     more.isEmpty()
                             ? ""
                             : Character.toUpperCase(more.charAt(0)) + more.substring(1));
-            aside.setTooltip(new Tooltip(more));
             aside.setVisible(!more.isEmpty());
             aside.setManaged(!more.isEmpty());
             advice.setText(byChoice ? "" : remedy.map(Remedy::text).orElse(""));
@@ -202,7 +252,12 @@ public final class FindingsPane extends VBox {
                         apply.setAccessibleText("Apply: " + r.text());
                         apply.setTooltip(
                                 new Tooltip(r.text() + ". Tried on this piece; press to apply it"));
-                        apply.setOnAction(e -> model.apply(finding));
+                        apply.setOnAction(
+                                e -> {
+                                    // The button goes with its finding; the hand stays here.
+                                    list.requestFocus();
+                                    model.apply(finding);
+                                });
                     });
             setAccessibleText(
                     Mark.words(Optional.of(finding.gravity())) + ": " + message + "; " + whose);

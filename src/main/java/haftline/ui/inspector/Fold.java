@@ -1,24 +1,68 @@
 package haftline.ui.inspector;
 
+import haftline.ui.model.Preferences;
+import haftline.ui.model.Row;
 import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** A part of the inspector that folds away under its heading. */
+/** A part of the inspector that folds away under its heading, and is found again as it was left. */
 final class Fold extends VBox {
-    Fold(String title, List<? extends Node> rows) {
+    private final Label summary = new Label();
+    private final ToggleButton heading;
+    private Runnable stop = () -> {};
+
+    Fold(String title, boolean isOpen, Preferences preferences, List<? extends Node> rows) {
         getStyleClass().add("fold");
         VBox body = new VBox();
-        ToggleButton heading = new ToggleButton(title);
+        heading = new ToggleButton(title);
+        heading.setId(
+                "fold-" + title.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z]+", "-"));
         heading.getStyleClass().setAll("fold-heading");
-        heading.setSelected(true);
+        heading.setSelected(preferences.isUnfolded(title, isOpen));
+        heading.selectedProperty().addListener((o, was, is) -> preferences.unfolded(title, is));
+        heading.textProperty()
+                .bind(
+                        Bindings.when(heading.selectedProperty())
+                                .then("▾ " + title)
+                                .otherwise("▸ " + title));
         heading.setMaxWidth(Double.MAX_VALUE);
-        heading.setAccessibleText(title + ", fold or unfold");
+        heading.accessibleTextProperty()
+                .bind(
+                        Bindings.when(heading.selectedProperty())
+                                .then(title + ", fold")
+                                .otherwise(
+                                        Bindings.concat(
+                                                title + ", unfold; ", summary.textProperty())));
+        HBox.setHgrow(heading, Priority.ALWAYS);
+        summary.getStyleClass().add("small");
+        summary.visibleProperty().bind(heading.selectedProperty().not());
+        summary.managedProperty().bind(summary.visibleProperty());
+        summary.setMinWidth(0);
+        summary.setOnMouseClicked(e -> heading.fire());
+        HBox line = new HBox(6, heading, summary);
+        line.setAlignment(Pos.CENTER_LEFT);
         body.getStyleClass().add("fold-body");
         body.getChildren().setAll(rows);
         body.visibleProperty().bind(heading.selectedProperty());
         body.managedProperty().bind(heading.selectedProperty());
-        getChildren().addAll(heading, body);
+        getChildren().addAll(line, body);
+    }
+
+    /** Says in short what is folded away. */
+    Fold saying(Row row) {
+        getStyleClass().add("inner-fold");
+        stop = row.state().follow(state -> summary.setText(state.text()));
+        return this;
+    }
+
+    void forget() {
+        stop.run();
     }
 }

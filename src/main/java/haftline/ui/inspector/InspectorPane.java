@@ -2,17 +2,24 @@ package haftline.ui.inspector;
 
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.InspectorModel;
+import haftline.ui.model.InspectorModel.Group;
 import haftline.ui.model.InspectorModel.Section;
+import haftline.ui.model.Preferences;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 
 /** The piece at hand in figures: parts, stock and fit, length and balance, shape, bores. */
 public final class InspectorPane extends ScrollPane {
+    /** Tang and ferrule decide bore and tenon; blade and cap are seldom looked at again. */
+    private static final Set<String> OPEN_AT_FIRST = Set.of("tang", "ferrule");
+
     private final InspectorModel model;
     private final BoardModel board;
+    private final Preferences preferences;
     private final VBox folds = new VBox();
     private final List<Runnable> stops = new ArrayList<>();
 
@@ -21,10 +28,12 @@ public final class InspectorPane extends ScrollPane {
      *
      * @param model what it shows
      * @param board where a node is selected
+     * @param preferences what is folded away
      */
-    public InspectorPane(InspectorModel model, BoardModel board) {
+    public InspectorPane(InspectorModel model, BoardModel board, Preferences preferences) {
         this.model = model;
         this.board = board;
+        this.preferences = preferences;
         getStyleClass().add("inspector");
         folds.getStyleClass().add("folds");
         setContent(folds);
@@ -34,23 +43,52 @@ public final class InspectorPane extends ScrollPane {
         model.sections().follow(this::build);
     }
 
+    /** Its size never goes by what it holds: the window is not laid out anew for a figure. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
+    }
+
     private void build(List<Section> sections) {
         stops.forEach(Runnable::run);
         stops.clear();
         folds.getChildren().clear();
         for (Section section : sections) {
             List<Node> rows = new ArrayList<>();
-            for (var row : section.rows()) {
-                RowView view = new RowView(row);
-                stops.add(view::forget);
-                rows.add(view);
+            for (Group group : section.groups()) {
+                if (group.title().isEmpty()) {
+                    rows.addAll(rows(group));
+                } else {
+                    Fold fold =
+                            new Fold(
+                                            group.title(),
+                                            OPEN_AT_FIRST.contains(group.title()),
+                                            preferences,
+                                            rows(group))
+                                    .saying(group.summary());
+                    stops.add(fold::forget);
+                    rows.add(fold);
+                }
             }
             if (section.step() == InspectorModel.Step.SHAPE) {
-                NodeTable table = new NodeTable(model.nodes(), board);
-                stops.add(table::forget);
-                rows.add(table);
+                NodeTable nodes = new NodeTable(model.nodes(), board);
+                DetailTable details = new DetailTable(model.details(), board);
+                stops.add(nodes::forget);
+                stops.add(details::forget);
+                rows.add(nodes);
+                rows.add(details);
             }
-            folds.getChildren().add(new Fold(section.step().words(), rows));
+            folds.getChildren().add(new Fold(section.step().words(), true, preferences, rows));
         }
+    }
+
+    private List<Node> rows(Group group) {
+        List<Node> rows = new ArrayList<>();
+        for (var row : group.rows()) {
+            RowView view = new RowView(row);
+            stops.add(view::forget);
+            rows.add(view);
+        }
+        return rows;
     }
 }

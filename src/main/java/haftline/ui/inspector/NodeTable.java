@@ -16,10 +16,9 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 /** The nodes by number; what fixes the ends is said where the pointer rests. */
-final class NodeTable extends VBox {
+final class NodeTable extends SteadyBox {
     private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
     private static final Column[] COLUMNS = {Column.PLACE, Column.DIAMETER, Column.SLOPE};
     private static final String[] HEADS = {"node", "at", "diameter", "slope", ""};
@@ -33,7 +32,7 @@ final class NodeTable extends VBox {
     private final Runnable stop;
     private String built = "";
 
-    private record Cell(String node, Column column, TextField field) {}
+    private record Cell(String node, Column column, Field field) {}
 
     NodeTable(NodeTableModel model, BoardModel board) {
         this.model = model;
@@ -65,7 +64,7 @@ final class NodeTable extends VBox {
             line(cell.node())
                     .ifPresent(
                             l -> {
-                                cell.field().setText(l.text(cell.column()));
+                                cell.field().show(l.text(cell.column()));
                                 boolean own =
                                         cell.column() == Column.PLACE && l.isPlaceOwn()
                                                 || cell.column() == Column.DIAMETER
@@ -122,8 +121,8 @@ final class NodeTable extends VBox {
         return release;
     }
 
-    private TextField cell(Line line, Column column) {
-        TextField field = new TextField();
+    private Field cell(Line line, Column column) {
+        Field field = new Field();
         String what =
                 column == Column.PLACE ? "place" : column == Column.DIAMETER ? "diameter" : "slope";
         field.setId(what + "-" + line.name().replace(' ', '-'));

@@ -16,10 +16,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 
 /** One row: its name, what it shows, and the reason, or what was expected instead, under it. */
-final class RowView extends VBox {
+final class RowView extends SteadyBox {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
 
@@ -97,7 +96,7 @@ final class RowView extends VBox {
         shown.setAccessibleHelp(note.getText());
         if (shown instanceof TextField field) {
             // What was typed wrongly is left to be mended while the hand is still there.
-            if (!(wrong && field.isFocused())) {
+            if (!(wrong && field.isFocused()) && !field.getText().equals(state.text())) {
                 field.setText(state.text());
             }
         } else if (shown instanceof CheckBox tick) {
@@ -110,7 +109,7 @@ final class RowView extends VBox {
     }
 
     private TextField field() {
-        TextField field = new TextField();
+        TextField field = new Field();
         field.setMinWidth(Region.USE_PREF_SIZE);
         field.setTooltip(
                 new Tooltip(

@@ -3,6 +3,7 @@ package haftline.ui.lineup;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
 import haftline.set.Piece;
+import haftline.ui.board.Pictures;
 import haftline.ui.board.PiecePicture;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.Watched;
@@ -29,6 +30,9 @@ public final class LineUpPane extends StackPane {
     private static final double MARGIN = 18;
     private static final int SEEN_WHOLE = 6;
 
+    /** Pictures that are kept: two screens full. */
+    private static final int KEPT = 24;
+
     /** Air over and under each piece, px. */
     private static final double AIR = 34;
 
@@ -39,6 +43,7 @@ public final class LineUpPane extends StackPane {
     private final Watched<Palette> palette;
     private final Runnable opened;
     private final ListView<Piece> list = new ListView<>();
+    private final Pictures pictures = new Pictures(KEPT);
     private double scale = 1;
     private double shoulder;
     private double widestMm;
@@ -79,6 +84,15 @@ public final class LineUpPane extends StackPane {
         palette.watch(theme -> refresh());
     }
 
+    /**
+     * How many pictures of pieces were painted so far.
+     *
+     * @return the count
+     */
+    public int painted() {
+        return pictures.painted();
+    }
+
     private List<Piece> pieces() {
         return editor.draft().value().set().pieces();
     }
@@ -113,7 +127,9 @@ public final class LineUpPane extends StackPane {
         scale = Math.max(1, Math.min(room / (front + back), tall / widestMm));
         shoulder = NAMES + MARGIN + front * scale;
         list.setFixedCellSize(Math.ceil(widestMm * scale + AIR));
-        list.getItems().setAll(pieces());
+        if (!list.getItems().equals(pieces())) {
+            list.getItems().setAll(pieces());
+        }
         list.refresh();
     }
 
@@ -181,7 +197,7 @@ public final class LineUpPane extends StackPane {
                     LineUpPane.this.getScene() == null
                             ? 1
                             : LineUpPane.this.getScene().getWindow().getRenderScaleX();
-            Image image = PiecePicture.of(handle, p, scale * density);
+            Image image = pictures.of(handle, p, scale * density);
             double x = shoulder + handle.ferruleFaceX() * scale;
             double w = image.getWidth() / density;
             double h = image.getHeight() / density;

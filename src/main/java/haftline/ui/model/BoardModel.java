@@ -3,15 +3,12 @@ package haftline.ui.model;
 import haftline.edit.Command;
 import haftline.edit.NodeEdits;
 import haftline.edit.Outcome;
-import haftline.edit.ShapeEdits;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
-import haftline.shape.Detail;
 import haftline.shape.Join;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 
 /**
@@ -26,6 +23,8 @@ public final class BoardModel {
     private final Watched<Snap> snap = new Watched<>(Snap.HALF_MILLIMETRE);
     private Optional<Drag> drag = Optional.empty();
     private Optional<Nudge> nudge = Optional.empty();
+    private final DetailsModel details;
+    private final SlopeModel slopes;
 
     /**
      * The board of an editor.
@@ -35,10 +34,23 @@ public final class BoardModel {
     public BoardModel(EditorModel editor) {
         this.editor = editor;
         viewpoint = new Viewpoint(editor);
+        details = new DetailsModel(editor);
+        slopes = new SlopeModel(editor, selected);
         editor.units().follow(units -> snap.set(Snap.of(units)));
         editor.opened().watch(document -> drop());
         editor.piece().watch(piece -> drop());
         editor.drawn().watch(drawn -> follow());
+        selected.watch(node -> node.ifPresent(one -> details.chosen().set(Optional.empty())));
+        details.chosen().watch(detail -> detail.ifPresent(one -> selected.set(Optional.empty())));
+    }
+
+    /**
+     * The details laid over the body. One of them or one node is chosen at a time.
+     *
+     * @return the details
+     */
+    public DetailsModel details() {
+        return details;
     }
 
     /** Nothing is chosen or held any more: another piece is at hand. */
@@ -47,6 +59,7 @@ public final class BoardModel {
         nudge = Optional.empty();
         hovered.set(Optional.empty());
         selected.set(Optional.empty());
+        details.drop();
     }
 
     /** What is no longer there is no longer chosen. */
@@ -56,6 +69,7 @@ public final class BoardModel {
         if (isGone) {
             selected.set(Optional.empty());
         }
+        details.follow();
     }
 
     /**
@@ -95,7 +109,8 @@ public final class BoardModel {
     }
 
     /**
-     * What is under a pixel: the nearest node within reach, above or below the axis, else a detail.
+     * What is under a pixel: a grip of what is chosen, the nearest node within reach, above or
+     * below the axis, else a detail.
      *
      * @param px from the left
      * @param py from the top
@@ -103,7 +118,10 @@ public final class BoardModel {
      * @return what is there, or empty
      */
     public Optional<Hit> hit(double px, double py, double reachPx) {
-        return handle().flatMap(handle -> HitTest.of(handle, view(), px, py, reachPx));
+        return handle().flatMap(
+                        handle ->
+                                HitTest.grip(handle, view(), this, px, py)
+                                        .or(() -> HitTest.of(handle, view(), px, py, reachPx)));
     }
 
     /**
@@ -157,21 +175,20 @@ public final class BoardModel {
     }
 
     /**
-     * Chooses the next or the one before, in a ring, as the tabulator key does.
+     * Chooses the next node or detail or the one before, in a ring.
      *
      * @param by 1 for the next towards the butt, -1 for the one before
      */
     public void selectNext(int by) {
-        List<PlacedNode> nodes = nodes();
-        if (nodes.isEmpty()) {
+        List<Target> ring = Target.all(handle());
+        if (ring.isEmpty()) {
             return;
         }
-        int at = selected.value().map(this::index).orElse(by > 0 ? -1 : 0);
-        selected.set(Optional.of(nodes.get(Math.floorMod(at + by, nodes.size())).name()));
-    }
-
-    private int index(String name) {
-        return nodes().stream().map(PlacedNode::name).toList().indexOf(name);
+        Optional<Target> now = ring.stream().filter(each -> each.isChosen(this)).findFirst();
+        int at = now.map(ring::indexOf).orElse(by > 0 ? -1 : 0);
+        Target next = ring.get(Math.floorMod(at + by, ring.size()));
+        selected.set(next.node());
+        details.chosen().set(next.detail());
     }
 
     /**
@@ -186,8 +203,9 @@ public final class BoardModel {
     public Optional<Hit> press(double px, double py, double reachPx) {
         endNudge();
         Optional<Hit> hit = hit(px, py, reachPx);
-        if (hit.isEmpty() || hit.get() instanceof Hit.OnDetail) {
+        if (hit.isEmpty()) {
             selected.set(Optional.empty());
+            details.chosen().set(Optional.empty());
         }
         drag = hit.flatMap(what -> take(what, px, py));
         return hit;
@@ -200,8 +218,19 @@ public final class BoardModel {
                 editor.refuse(whyFixed(onNode.name()));
                 return Optional.empty();
             }
+            return node(onNode.name()).map(node -> new NodeDrag(node, edits(), view(), px, py));
         }
-        return handle().map(handle -> Drag.of(hit, edits(handle), view(), px, py));
+        if (hit instanceof Hit.OnSlope onSlope) {
+            return handle().flatMap(handle -> SlopeGrip.of(handle, onSlope.node(), view()))
+                    .map(grip -> new SlopeDrag(grip, edits(), px, py));
+        }
+        if (hit instanceof Hit.OnGrip grip) {
+            HeldDetail held = details.held(grip.index());
+            return Optional.of(new GripDrag(held, grip.kind(), view(), px, py));
+        }
+        int index = ((Hit.OnDetail) hit).index();
+        details.chosen().set(Optional.of(index));
+        return Optional.of(new DetailDrag(details.held(index), view(), px));
     }
 
     private String whyFixed(String name) {
@@ -246,6 +275,7 @@ public final class BoardModel {
     public void abandon() {
         drag = Optional.empty();
         nudge = Optional.empty();
+        details.abandon();
         editor.cancel();
     }
 
@@ -273,9 +303,8 @@ public final class BoardModel {
             editor.refuse(whyFixed(node.get().name()));
             return;
         }
-        Handle handle = handle().orElseThrow();
         if (nudge.isEmpty()) {
-            nudge = Optional.of(Nudge.of(node.get(), edits(handle)));
+            nudge = Optional.of(Nudge.of(node.get(), edits()));
             editor.begin("move " + node.get().name());
         }
         Nudge further = nudge.get().by(dxMm, dDiameterMm);
@@ -286,6 +315,7 @@ public final class BoardModel {
 
     /** The key goes up: the nudges are one step. */
     public void endNudge() {
+        details.endNudge();
         if (nudge.isPresent()) {
             nudge = Optional.empty();
             editor.end();
@@ -319,7 +349,7 @@ public final class BoardModel {
         }
         double diameter = Snap.FREE.nearest(2 * handle.get().outline().r(xMm));
         String name = NodeEdits.freeName(handle.get().brief().shape());
-        Outcome outcome = editor.runIfDrawable(edits(handle.get()).add(xMm, diameter));
+        Outcome outcome = editor.runIfDrawable(edits().add(xMm, diameter));
         if (outcome.isDone()) {
             selected.set(Optional.of(name));
         }
@@ -331,9 +361,10 @@ public final class BoardModel {
         return new Outcome.Refused(why);
     }
 
-    /** Removes the chosen node; an end stays and says why. */
+    /** Removes the chosen node or detail; an end stays and says why. */
     public void deleteSelected() {
-        withSelected((edits, node) -> edits.delete(node.name()), false);
+        details.removeChosen();
+        withSelected((edits, node) -> edits.delete(node.name()));
     }
 
     /**
@@ -342,55 +373,62 @@ public final class BoardModel {
      * @param join smooth or crisp
      */
     public void join(Join join) {
-        withSelected((edits, node) -> edits.join(node.name(), join), false);
+        withSelected((edits, node) -> edits.join(node.name(), join));
+    }
+
+    /** Joins the chosen node smoothly where it is crisp, with a crisp edge where it is smooth. */
+    public void turnJoin() {
+        selected.value()
+                .flatMap(this::node)
+                .ifPresent(node -> join(node.join() == Join.CRISP ? Join.SMOOTH : Join.CRISP));
     }
 
     /**
-     * Sets the slope at the chosen node; an end has a slope too.
+     * Where something goes that is added without a pointer: behind the chosen node or detail, else
+     * into the longest stretch without either.
      *
-     * @param slopeDeg degrees from the axis, or empty to leave it to the batten
+     * @return mm from the shoulder
      */
-    public void slope(OptionalDouble slopeDeg) {
-        withSelected((edits, node) -> edits.slope(node.name(), slopeDeg), true);
+    public double freePlace() {
+        List<Target> ring = Target.all(handle());
+        double widest = 0;
+        double place = 0;
+        for (int i = 0; i + 1 < ring.size(); i++) {
+            double gap = ring.get(i + 1).x() - ring.get(i).x();
+            double middle = (ring.get(i + 1).x() + ring.get(i).x()) / 2;
+            if (ring.get(i).isChosen(this)) {
+                return middle;
+            }
+            if (gap > widest) {
+                widest = gap;
+                place = middle;
+            }
+        }
+        return place;
     }
 
-    private void withSelected(BiFunction<NodeEdits, PlacedNode, Command> what, boolean atEndsToo) {
+    /**
+     * The slope at the chosen node; an end has a slope too.
+     *
+     * @return what it is, and how it is set
+     */
+    public SlopeModel slopes() {
+        return slopes;
+    }
+
+    private void withSelected(BiFunction<NodeEdits, PlacedNode, Command> what) {
         Optional<PlacedNode> node = selected.value().flatMap(this::node);
         if (node.isEmpty()) {
             return;
         }
-        if (!node.get().isFree() && !atEndsToo) {
+        if (!node.get().isFree()) {
             editor.refuse(whyFixed(node.get().name()));
             return;
         }
-        editor.runIfDrawable(what.apply(edits(handle().orElseThrow()), node.get()));
+        editor.runIfDrawable(what.apply(edits(), node.get()));
     }
 
-    /**
-     * Lays a detail over the body.
-     *
-     * @param detail the detail
-     * @return done, or why not
-     */
-    public Outcome addDetail(Detail detail) {
-        return editor.runIfDrawable(shapeEdits().add(detail));
-    }
-
-    /**
-     * Takes a detail off.
-     *
-     * @param detail the detail, as it was hit
-     * @return done, or why not
-     */
-    public Outcome removeDetail(Hit.OnDetail detail) {
-        return editor.runIfDrawable(shapeEdits().remove(detail.index(), detail.kind()));
-    }
-
-    private NodeEdits edits(Handle handle) {
-        return new NodeEdits(handle, editor.scope().value());
-    }
-
-    private ShapeEdits shapeEdits() {
-        return new ShapeEdits(editor.piece().value(), editor.scope().value());
+    private NodeEdits edits() {
+        return new NodeEdits(handle().orElseThrow(), editor.scope().value());
     }
 }

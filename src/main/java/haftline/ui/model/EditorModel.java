@@ -26,6 +26,7 @@ public final class EditorModel {
     private final Watched<Status> status;
     private final Watched<Units> units = new Watched<>(Units.MM);
     private final Watched<Scope> scope = new Watched<>(Scope.THIS_PIECE);
+    private final Watched<Boolean> inHand = new Watched<>(false);
     private final Watched<Optional<String>> notice = new Watched<>(Optional.empty());
 
     /**
@@ -152,6 +153,16 @@ public final class EditorModel {
     }
 
     /**
+     * Whether a gesture is under way. It may end without a change of anything else: a hand that has
+     * rested lets go.
+     *
+     * @return watched; told after all else
+     */
+    public Watched<Boolean> inHand() {
+        return inHand;
+    }
+
+    /**
      * Why something was not done.
      *
      * @return watched; emptied by the next thing that is done
@@ -270,6 +281,7 @@ public final class EditorModel {
         worked.set(fresh);
         status.set(Status.of(document()));
         draft.set(now);
+        inHand.set(document().isInGesture());
     }
 
     private boolean isOfPiece(Optional<Worked> shown) {

@@ -4,8 +4,11 @@ import haftline.store.LoadedSet;
 import haftline.write.OutputException;
 import haftline.write.OutputFile;
 import haftline.write.OutputFolder;
+import haftline.write.PlannedFile;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,43 +30,73 @@ public final class ExportModel {
         List<String> formats();
 
         /**
-         * The files of a set in some formats.
+         * What would be made of a set.
          *
          * @param set the set
-         * @param formats names of the formats
-         * @return the files, in memory
-         * @throws Exception where something that they need cannot be read; its message tells what
+         * @return the plan
+         * @throws Exception where something that it needs cannot be read; its message tells what
          */
-        List<OutputFile> files(LoadedSet set, Set<String> formats) throws Exception;
+        Plan plan(LoadedSet set) throws Exception;
+    }
+
+    /** The files of a set. Whichever are asked for, nothing is drawn before it must be. */
+    public interface Plan {
+        /**
+         * What is known at once.
+         *
+         * @param formats names of the formats
+         * @return the files of pieces and set
+         */
+        List<PlannedFile> ofPieces(Set<String> formats);
+
+        /**
+         * What is laid out first; may take a moment, and may be called from several threads.
+         *
+         * @param formats names of the formats
+         * @return the sheets of templates
+         */
+        List<PlannedFile> ofTemplates(Set<String> formats);
     }
 
     /**
      * A file that will be written.
      *
      * @param name its name in the folder
-     * @param bytes its size
      * @param replaces whether one of that name is there
      */
-    public record Planned(String name, int bytes, boolean replaces) {}
+    public record Planned(String name, boolean replaces) {}
 
     /**
      * How far an export is.
      *
      * @param stage the stage
      * @param planned what will be, or was, written
+     * @param share how much of the writing is done, 0 to 1
      * @param text what to say of it, may be empty
      */
-    public record Progress(Stage stage, List<Planned> planned, String text) {
+    public record Progress(Stage stage, List<Planned> planned, double share, String text) {
         /** Copies the list. */
         public Progress {
             planned = List.copyOf(planned);
         }
 
+        /**
+         * Whether the files can be written now.
+         *
+         * @return true once all are known, and again after they were written or were not
+         */
+        public boolean canWrite() {
+            return !planned.isEmpty()
+                    && (stage == Stage.READY || stage == Stage.WRITTEN || stage == Stage.FAILED);
+        }
+
         /** The stages of an export. */
         public enum Stage {
-            /** The files are being made, so that they can be shown before they are written. */
+            /** It is looked which files there will be. */
             PLANNING,
-            /** They can be written. */
+            /** The files of the pieces are known, the templates are still being laid out. */
+            LAYING_OUT,
+            /** All are known and can be written. */
             READY,
             /** Nothing can be written; the text says why. */
             BLOCKED,
@@ -76,6 +109,9 @@ public final class ExportModel {
         }
     }
 
+    /** More than a page of a table is not read in a preview, bytes. */
+    private static final int MOST_SHOWN = 6000;
+
     private final EditorModel editor;
     private final Preferences preferences;
     private final Maker maker;
@@ -84,11 +120,15 @@ public final class ExportModel {
     private final Watched<Set<String>> formats;
     private final Watched<Path> folder;
     private final Watched<Progress> progress =
-            new Watched<>(new Progress(Progress.Stage.PLANNING, List.of(), ""));
-    private List<OutputFile> files = List.of();
+            new Watched<>(new Progress(Progress.Stage.PLANNING, List.of(), 0, ""));
+    private final Watched<ExportPreview> preview = new Watched<>(new ExportPreview.Waiting(""));
+    private List<PlannedFile> files = List.of();
 
     /** Tells a plan that was overtaken by a later one. */
     private int planNumber;
+
+    /** Tells a preview that was overtaken; read by the background too. */
+    private volatile int previewNumber;
 
     /**
      * An export of an editor's set; all formats are chosen.
@@ -150,6 +190,15 @@ public final class ExportModel {
     }
 
     /**
+     * What the chosen file shows.
+     *
+     * @return watched
+     */
+    public Watched<ExportPreview> preview() {
+        return preview;
+    }
+
+    /**
      * Chooses a format or leaves it out, and plans anew.
      *
      * @param format its name
@@ -176,60 +225,113 @@ public final class ExportModel {
         plan();
     }
 
-    /** Makes the files as they would be written now. A plan under way is overtaken. */
+    /** Looks which files would be written now. A plan under way is overtaken. */
     public void plan() {
+        if (progress.value().stage() == Progress.Stage.WRITING) {
+            return;
+        }
         int number = ++planNumber;
         LoadedSet set = editor.document().loaded();
         Set<String> wanted = formats.value();
         Path to = folder.value();
-        progress.set(new Progress(Progress.Stage.PLANNING, progress.value().planned(), ""));
+        progress.set(new Progress(Progress.Stage.PLANNING, progress.value().planned(), 0, ""));
         background.execute(
                 () -> {
-                    List<OutputFile> made;
-                    Progress next;
                     try {
-                        made = maker.files(set, wanted);
-                        next = planned(made, to);
+                        Plan plan = maker.plan(set);
+                        List<PlannedFile> found = new ArrayList<>(plan.ofPieces(wanted));
+                        List<PlannedFile> first = List.copyOf(found);
+                        show(number, first, planned(first, to, Progress.Stage.LAYING_OUT));
+                        found.addAll(plan.ofTemplates(wanted));
+                        show(number, found, planned(found, to, Progress.Stage.READY));
                     } catch (Exception wrong) {
-                        made = List.of();
-                        next =
+                        show(
+                                number,
+                                List.of(),
                                 new Progress(
                                         Progress.Stage.BLOCKED,
                                         List.of(),
-                                        String.valueOf(wrong.getMessage()));
+                                        0,
+                                        String.valueOf(wrong.getMessage())));
                     }
-                    List<OutputFile> all = made;
-                    Progress shown = next;
-                    drawing.execute(
-                            () -> {
-                                if (number == planNumber) {
-                                    files = all;
-                                    progress.set(shown);
-                                }
-                            });
                 });
     }
 
-    private static Progress planned(List<OutputFile> made, Path to) {
+    private void show(int number, List<PlannedFile> found, Progress next) {
+        drawing.execute(
+                () -> {
+                    if (number == planNumber) {
+                        files = List.copyOf(found);
+                        progress.set(next);
+                    }
+                });
+    }
+
+    private static Progress planned(List<PlannedFile> found, Path to, Progress.Stage stage) {
         List<Planned> planned =
-                made.stream()
+                found.stream()
                         .map(
                                 file ->
                                         new Planned(
-                                                file.name(),
-                                                file.content().length,
-                                                Files.exists(to.resolve(file.name()))))
+                                                file.name(), Files.exists(to.resolve(file.name()))))
                         .toList();
         Optional<String> trouble = trouble(to);
         if (trouble.isPresent()) {
-            return new Progress(Progress.Stage.BLOCKED, planned, trouble.get());
+            return new Progress(Progress.Stage.BLOCKED, planned, 0, trouble.get());
         }
-        return planned.isEmpty()
+        return planned.isEmpty() && stage == Progress.Stage.READY
                 ? new Progress(
                         Progress.Stage.BLOCKED,
                         planned,
+                        0,
                         "Nothing to write: choose a format, and pieces that can be drawn")
-                : new Progress(Progress.Stage.READY, planned, "");
+                : new Progress(stage, planned, 0, "");
+    }
+
+    /**
+     * Shows what a file would look like, as soon as that is made.
+     *
+     * @param name one of the planned files
+     */
+    public void preview(String name) {
+        Optional<PlannedFile> file =
+                files.stream().filter(each -> each.name().equals(name)).findFirst();
+        if (file.isEmpty()) {
+            previewNumber++;
+            preview.set(new ExportPreview.Waiting(""));
+            return;
+        }
+        preview.set(new ExportPreview.Waiting(name));
+        int number = ++previewNumber;
+        background.execute(
+                () -> {
+                    // Who runs down the list does not wait for what was passed by.
+                    if (number == previewNumber) {
+                        ExportPreview made = made(file.get());
+                        drawing.execute(
+                                () -> {
+                                    if (number == previewNumber) {
+                                        preview.set(made);
+                                    }
+                                });
+                    }
+                });
+    }
+
+    private static ExportPreview made(PlannedFile file) {
+        if (file.drawing().isPresent()) {
+            return new ExportPreview.Drawn(file.name(), file.drawing().get().get());
+        }
+        Optional<byte[]> content = file.content().get();
+        if (content.isEmpty()) {
+            return new ExportPreview.Failed(file.name(), "This file cannot be made");
+        }
+        if (file.name().endsWith(".png")) {
+            return new ExportPreview.Picture(file.name(), content.get());
+        }
+        int length = Math.min(content.get().length, MOST_SHOWN);
+        return new ExportPreview.Words(
+                file.name(), new String(content.get(), 0, length, StandardCharsets.UTF_8));
     }
 
     private static Optional<String> trouble(Path to) {
@@ -250,31 +352,48 @@ public final class ExportModel {
                 : Optional.of("The folder cannot be made there; choose another");
     }
 
-    /** Writes what was planned. Does nothing unless it is ready. */
+    /** Makes and writes what was planned, again too. Does nothing while there is nothing to. */
     public void write() {
-        if (progress.value().stage() != Progress.Stage.READY) {
+        if (!progress.value().canWrite()) {
             return;
         }
         List<Planned> planned = progress.value().planned();
-        List<OutputFile> now = files;
+        List<PlannedFile> now = files;
         Path to = folder.value();
-        progress.set(new Progress(Progress.Stage.WRITING, planned, ""));
+        progress.set(new Progress(Progress.Stage.WRITING, planned, 0, ""));
         background.execute(
                 () -> {
-                    Progress done;
-                    try {
-                        int count = OutputFolder.at(to).write(now).size();
-                        done =
-                                new Progress(
-                                        Progress.Stage.WRITTEN,
-                                        planned,
-                                        count + (count == 1 ? " file" : " files") + " in " + to);
-                    } catch (OutputException failed) {
-                        done = new Progress(Progress.Stage.FAILED, planned, failed.getMessage());
+                    List<OutputFile> made = new ArrayList<>();
+                    for (int i = 0; i < now.size(); i++) {
+                        double share = (double) i / now.size();
+                        String text = "Making " + now.get(i).name();
+                        drawing.execute(
+                                () ->
+                                        progress.set(
+                                                new Progress(
+                                                        Progress.Stage.WRITING,
+                                                        planned,
+                                                        share,
+                                                        text)));
+                        now.get(i).made().ifPresent(made::add);
                     }
-                    Progress shown = done;
-                    drawing.execute(() -> finish(shown, to));
+                    Progress done = written(made, planned, to);
+                    drawing.execute(() -> finish(done, to));
                 });
+    }
+
+    /** All or nothing: a folder of old and new sheets side by side would mislead. */
+    private static Progress written(List<OutputFile> made, List<Planned> planned, Path to) {
+        try {
+            int count = OutputFolder.at(to).write(made).size();
+            return new Progress(
+                    Progress.Stage.WRITTEN,
+                    planned,
+                    1,
+                    count + (count == 1 ? " file" : " files") + " in " + to);
+        } catch (OutputException failed) {
+            return new Progress(Progress.Stage.FAILED, planned, 1, failed.getMessage());
+        }
     }
 
     private void finish(Progress done, Path to) {

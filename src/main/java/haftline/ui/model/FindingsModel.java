@@ -98,6 +98,16 @@ public final class FindingsModel {
     }
 
     /**
+     * Whose rule a finding goes by, and where it is written.
+     *
+     * @param finding one of the findings
+     * @return key, value and file of a maker's rule, citations in full of published ones
+     */
+    public RuleSource source(Finding finding) {
+        return RuleSource.of(finding, worked().brief().stock(), editor.document().loaded());
+    }
+
+    /**
      * What mends a finding, tried on the handle; under two milliseconds the first time.
      *
      * @param finding one of the findings

@@ -17,4 +17,19 @@ public sealed interface Hit {
      * @param kind the trade's word for it
      */
     record OnDetail(int index, String kind) implements Hit {}
+
+    /**
+     * A grip of the chosen detail.
+     *
+     * @param index the detail's place in the shape's list
+     * @param kind what is changed there
+     */
+    record OnGrip(int index, Grip.Kind kind) implements Hit {}
+
+    /**
+     * The arm at the chosen node that turns its slope.
+     *
+     * @param node the node's name
+     */
+    record OnSlope(String node) implements Hit {}
 }

@@ -8,7 +8,27 @@ import java.util.Optional;
 
 /** Finds what is under a pixel. */
 final class HitTest {
+    /** Grips are small and stand close together, px. */
+    private static final double GRIP_REACH_PX = 8;
+
     private HitTest() {}
+
+    /** A grip of what is chosen on the board: it lies over everything else. */
+    static Optional<Hit> grip(Handle handle, View view, BoardModel board, double px, double py) {
+        Optional<Integer> detail = board.details().chosen().value();
+        if (detail.filter(i -> i < handle.brief().shape().details().size()).isPresent()) {
+            for (Grip grip : Grip.of(handle, detail.get(), view)) {
+                if (Math.hypot(grip.px() - px, grip.py() - py) <= GRIP_REACH_PX) {
+                    return Optional.of(new Hit.OnGrip(detail.get(), grip.kind()));
+                }
+            }
+        }
+        return board.selected()
+                .value()
+                .flatMap(node -> SlopeGrip.of(handle, node, view))
+                .filter(arm -> Math.hypot(arm.px() - px, arm.py() - py) <= GRIP_REACH_PX)
+                .map(arm -> new Hit.OnSlope(arm.slope().node()));
+    }
 
     /** The nearest node within reach, above or below the axis, else a detail. */
     static Optional<Hit> of(Handle handle, View view, double px, double py, double reachPx) {

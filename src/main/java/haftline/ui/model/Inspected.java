@@ -2,6 +2,7 @@ package haftline.ui.model;
 
 import haftline.edit.Choice;
 import haftline.edit.ChoiceEdits;
+import haftline.edit.Command;
 import haftline.edit.Outcome;
 import haftline.edit.ShapeEdits;
 import haftline.figures.Figures;
@@ -34,6 +35,21 @@ final class Inspected {
 
     EditorModel editor() {
         return editor;
+    }
+
+    /** Done, or refused where it was typed: the row says why, so the window need not. */
+    Outcome run(Command command) {
+        return saidHere(editor.run(command));
+    }
+
+    /** The same, unless the piece could then not be drawn. */
+    Outcome runIfDrawable(Command command) {
+        return saidHere(editor.runIfDrawable(command));
+    }
+
+    private Outcome saidHere(Outcome outcome) {
+        editor.notice().set(Optional.empty());
+        return outcome;
     }
 
     Brief brief() {
@@ -137,11 +153,11 @@ final class Inspected {
 
     /** Refused where the handle could then not be drawn: the last good value stays. */
     Outcome choose(Choice choice, java.util.function.UnaryOperator<ChoicesBuilder> set) {
-        return editor.runIfDrawable(edits().choose(choice, set));
+        return runIfDrawable(edits().choose(choice, set));
     }
 
     Outcome free(Choice choice) {
-        return editor.runIfDrawable(edits().byRule(choice));
+        return runIfDrawable(edits().byRule(choice));
     }
 
     Choices choices() {

@@ -12,6 +12,7 @@ import java.util.Optional;
 public final class InspectorModel {
     private final Inspected at;
     private final NodeTableModel nodes;
+    private final DetailTableModel details;
     private final Watched<List<Section>> sections;
     private MakeUp makeUp;
 
@@ -45,15 +46,51 @@ public final class InspectorModel {
     }
 
     /**
-     * The rows of one step.
+     * Rows that fold away together.
+     *
+     * @param title what stands over them; empty for rows that stand directly in their section
+     * @param summary says in short what is folded away; a figure without a label
+     * @param rows the rows
+     */
+    public record Group(String title, Row summary, List<Row> rows) {
+        /** Copies the list. */
+        public Group {
+            rows = List.copyOf(rows);
+        }
+
+        static Group plain(List<Row> rows) {
+            return new Group("", Row.figure("", () -> Row.State.figure("", "")), rows);
+        }
+
+        void refresh() {
+            summary.refresh();
+            rows.forEach(Row::refresh);
+        }
+    }
+
+    /**
+     * One step.
      *
      * @param step the step
-     * @param rows its rows
+     * @param groups its rows, in groups
      */
-    public record Section(Step step, List<Row> rows) {
+    public record Section(Step step, List<Group> groups) {
         /** Copies the list. */
         public Section {
-            rows = List.copyOf(rows);
+            groups = List.copyOf(groups);
+        }
+
+        private static Section plain(Step step, List<Row> rows) {
+            return new Section(step, List.of(Group.plain(rows)));
+        }
+
+        /**
+         * All its rows.
+         *
+         * @return the rows of all groups
+         */
+        public List<Row> rows() {
+            return groups.stream().flatMap(group -> group.rows().stream()).toList();
         }
 
         /**
@@ -63,16 +100,18 @@ public final class InspectorModel {
          * @return the row, or empty
          */
         public Optional<Row> row(String label) {
-            return rows.stream().filter(row -> row.label().equals(label)).findFirst();
+            return rows().stream().filter(row -> row.label().equals(label)).findFirst();
         }
     }
 
     /** What decides which rows there are. */
-    private record MakeUp(String piece, String tang, boolean hasCap, boolean hasButtForm) {
+    private record MakeUp(
+            String piece, String tang, boolean hasFlare, boolean hasCap, boolean hasButtForm) {
         static MakeUp of(Brief brief) {
             return new MakeUp(
                     brief.name(),
                     brief.kit().tang().kind(),
+                    brief.kit().tang().flare().isPresent(),
                     brief.kit().cap().isPresent(),
                     brief.shape().butt().lengthMm() > 0);
         }
@@ -86,6 +125,7 @@ public final class InspectorModel {
     public InspectorModel(EditorModel editor) {
         at = new Inspected(editor);
         nodes = new NodeTableModel(editor);
+        details = new DetailTableModel(editor);
         makeUp = MakeUp.of(at.brief());
         sections = new Watched<>(made());
         editor.draft().watch(draft -> follow());
@@ -95,17 +135,17 @@ public final class InspectorModel {
 
     private List<Section> made() {
         return List.of(
-                new Section(Step.PARTS, new PartsRows(at).rows()),
-                new Section(Step.STOCK_AND_FIT, new StockRows(at).rows()),
-                new Section(Step.LENGTH_AND_BALANCE, new LengthRows(at).rows()),
-                new Section(Step.SHAPE, new ShapeRows(at).rows()),
-                new Section(Step.BORES, new BoreRows(at).rows()));
+                new Section(Step.PARTS, new PartsRows(at).groups()),
+                Section.plain(Step.STOCK_AND_FIT, new StockRows(at).rows()),
+                Section.plain(Step.LENGTH_AND_BALANCE, new LengthRows(at).rows()),
+                Section.plain(Step.SHAPE, new ShapeRows(at).rows()),
+                Section.plain(Step.BORES, new BoreRows(at).rows()));
     }
 
     private void follow() {
         MakeUp now = MakeUp.of(at.brief());
         if (now.equals(makeUp)) {
-            sections.value().forEach(section -> section.rows().forEach(Row::refresh));
+            sections.value().forEach(section -> section.groups().forEach(Group::refresh));
         } else {
             makeUp = now;
             sections.set(made());
@@ -138,5 +178,14 @@ public final class InspectorModel {
      */
     public NodeTableModel nodes() {
         return nodes;
+    }
+
+    /**
+     * The details by number.
+     *
+     * @return their table
+     */
+    public DetailTableModel details() {
+        return details;
     }
 }

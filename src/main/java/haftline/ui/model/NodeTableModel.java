@@ -164,7 +164,18 @@ public final class NodeTableModel {
         if (!line.get().fixedBy().isEmpty() && column != Column.SLOPE) {
             return new Outcome.Refused("The " + node + " does not change: " + line.get().fixedBy());
         }
-        NodeEdits edits = new NodeEdits(handle().orElseThrow(), editor.scope().value());
+        Outcome outcome =
+                enter(
+                        node,
+                        column,
+                        text,
+                        new NodeEdits(handle().orElseThrow(), editor.scope().value()));
+        // The table says it where it was typed.
+        editor.notice().set(Optional.empty());
+        return outcome;
+    }
+
+    private Outcome enter(String node, Column column, String text, NodeEdits edits) {
         return switch (column) {
             case NAME -> editor.run(edits.rename(node, text.strip()));
             case PLACE -> length(text, mm -> edits.move(node, mm, OptionalDouble.empty()));

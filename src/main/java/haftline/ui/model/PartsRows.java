@@ -1,18 +1,27 @@
 package haftline.ui.model;
 
+import haftline.edit.KitMakeUp;
+import haftline.edit.KitNumber;
+import haftline.edit.KitPart;
 import haftline.edit.KitSize;
 import haftline.edit.KitSizes;
 import haftline.edit.Outcome;
 import haftline.edit.PartsEdits;
 import haftline.edit.PieceEdits;
+import haftline.measure.Length;
 import haftline.measure.Measured;
 import haftline.measure.NumberText;
 import haftline.parts.Batch;
+import haftline.parts.EndCap;
 import haftline.parts.Kit;
+import haftline.stock.Metal;
+import haftline.ui.model.InspectorModel.Group;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** The measured parts, in the order of measuring. */
 final class PartsRows {
@@ -24,38 +33,213 @@ final class PartsRows {
         this.at = at;
     }
 
-    List<Row> rows() {
+    List<Group> groups() {
+        return List.of(
+                Group.plain(List.of(batch(), kitRow())),
+                new Group(
+                        "blade",
+                        summary(
+                                kit ->
+                                        length(kit.blade().length().mean())
+                                                + " long, "
+                                                + length(kit.blade().widthMm())
+                                                + " wide"),
+                        blade()),
+                new Group("tang", summary(this::tangInShort), tang()),
+                new Group(
+                        "ferrule",
+                        summary(
+                                kit ->
+                                        "⌀ "
+                                                + length(kit.ferrule().outside().mean())
+                                                + ", bore "
+                                                + length(kit.ferrule().bore().mean())),
+                        ferrule()),
+                new Group("end cap", summary(this::capInShort), cap()));
+    }
+
+    private Row summary(Function<Kit, String> text) {
+        return Row.figure("", () -> Row.State.figure(text.apply(kit()), ""));
+    }
+
+    private String length(double mm) {
+        return at.shown().length(mm);
+    }
+
+    private String tangInShort(Kit kit) {
+        return kit.tang().kind()
+                + ", "
+                + length(kit.tang().envelopeMm(0))
+                + " across, "
+                + length(kit.tang().length().mean());
+    }
+
+    private String capInShort(Kit kit) {
+        return kit.cap()
+                .map(
+                        cap ->
+                                "⌀ "
+                                        + length(cap.headDiameter().mean())
+                                        + ", spigot "
+                                        + length(cap.spigotDiameter().mean()))
+                .orElse("none");
+    }
+
+    private Row batch() {
+        return Row.choice(
+                "batch in use",
+                () -> at.set().parts().batches().stream().map(Batch::id).toList(),
+                () -> Row.State.of(at.set().batch(), batchNote(), Row.Source.SET),
+                id -> at.run(PartsEdits.useBatch(id)));
+    }
+
+    private String batchNote() {
+        int count = at.set().parts().batches().size();
+        String note = at.set().batchInUse().note();
+        String all =
+                count == 1
+                        ? "the only one; for the whole set"
+                        : "of " + count + "; for the whole set";
+        return note.isBlank() ? all : all + ". " + note;
+    }
+
+    private Row kitRow() {
+        return Row.choice(
+                "kit",
+                () -> at.set().batchInUse().kits().stream().map(Kit::name).toList(),
+                () -> Row.State.of(at.piece().kit(), "", Row.Source.PIECE),
+                name -> at.run(PieceEdits.kit(at.piece().name(), name)));
+    }
+
+    private List<Row> blade() {
+        List<Row> rows = sizes(KitPart.BLADE);
+        rows.add(metal("blade and tang of", KitPart.BLADE));
+        rows.add(
+                Row.tick(
+                        "tang weighed with the blade",
+                        () -> kit().blade().includesTang(),
+                        yes -> at.run(PartsEdits.weighedWithTang(at.piece().kit(), yes))));
+        return rows;
+    }
+
+    private List<Row> tang() {
         List<Row> rows = new ArrayList<>();
-        rows.add(
-                Row.choice(
-                        "batch",
-                        () -> at.set().parts().batches().stream().map(Batch::id).toList(),
-                        () -> Row.State.of(at.set().batch(), "", Row.Source.SET),
-                        id -> at.editor().run(PartsEdits.useBatch(id))));
-        rows.add(
-                Row.choice(
-                        "kit",
-                        () -> at.set().batchInUse().kits().stream().map(Kit::name).toList(),
-                        () -> Row.State.of(at.piece().kit(), "", Row.Source.PIECE),
-                        name -> at.editor().run(PieceEdits.kit(at.piece().name(), name))));
         rows.add(
                 Row.choice(
                         "kind of tang",
                         () -> KitSizes.TANG_KINDS,
                         () -> Row.State.of(kit().tang().kind(), "", Row.Source.MEASURED),
-                        kind -> at.editor().run(PartsEdits.tangKind(at.piece().kit(), kind))));
-        KitSizes.of(kit()).forEach(size -> rows.add(size(size)));
+                        kind -> at.run(PartsEdits.tangKind(at.piece().kit(), kind))));
+        rows.addAll(sizes(KitPart.TANG));
         rows.add(
                 Row.tick(
-                        "tang weighed with the blade",
-                        () -> kit().blade().includesTang(),
-                        yes -> at.editor().run(PartsEdits.weighedWithTang(at.piece().kit(), yes))));
+                        "flare at the root",
+                        () -> kit().tang().flare().isPresent(),
+                        yes -> at.run(PartsEdits.flare(at.piece().kit(), yes))));
+        return rows;
+    }
+
+    private List<Row> ferrule() {
+        List<Row> rows = sizes(KitPart.FERRULE);
+        rows.add(metal("ferrule of", KitPart.FERRULE));
+        return rows;
+    }
+
+    private List<Row> cap() {
+        List<Row> rows = new ArrayList<>();
         rows.add(
                 Row.tick(
                         "end cap",
                         () -> kit().cap().isPresent(),
-                        yes -> at.editor().run(PartsEdits.cap(at.piece().kit(), yes))));
+                        yes -> at.run(PartsEdits.cap(at.piece().kit(), yes))));
+        if (kit().cap().isPresent()) {
+            rows.addAll(sizes(KitPart.CAP));
+            rows.add(
+                    Row.choice(
+                            "cap's head",
+                            () -> List.of(word(EndCap.Form.FLAT), word(EndCap.Form.DOMED)),
+                            () -> Row.State.of(head(), "", Row.Source.MEASURED),
+                            word -> at.run(PartsEdits.head(at.piece().kit(), form(word)))));
+            rows.add(metal("cap of", KitPart.CAP));
+        }
         return rows;
+    }
+
+    private String head() {
+        return kit().cap().map(cap -> word(cap.form())).orElse("");
+    }
+
+    private static String word(EndCap.Form form) {
+        return form.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static EndCap.Form form(String word) {
+        return EndCap.Form.valueOf(word.toUpperCase(Locale.ROOT));
+    }
+
+    private Row metal(String label, KitPart part) {
+        List<Metal> all = at.editor().document().loaded().materials().metals().entries();
+        return Row.choice(
+                label,
+                () -> all.stream().map(Metal::name).toList(),
+                () ->
+                        Row.State.of(
+                                KitMakeUp.metal(kit(), part)
+                                        .flatMap(key -> name(all, key))
+                                        .orElse(""),
+                                "",
+                                Row.Source.MEASURED),
+                name ->
+                        all.stream()
+                                .filter(metal -> metal.name().equals(name))
+                                .findFirst()
+                                .map(
+                                        metal ->
+                                                at.run(
+                                                        PartsEdits.metal(
+                                                                at.piece().kit(),
+                                                                part,
+                                                                metal.key())))
+                                .orElseGet(
+                                        () ->
+                                                new Outcome.Refused(
+                                                        "\""
+                                                                + name
+                                                                + "\" is not in the catalogue")));
+    }
+
+    private static Optional<String> name(List<Metal> metals, String key) {
+        return metals.stream()
+                .filter(metal -> metal.key().equals(key))
+                .findFirst()
+                .map(Metal::name);
+    }
+
+    private List<Row> sizes(KitPart part) {
+        List<Row> rows = new ArrayList<>();
+        KitSizes.of(kit(), part).forEach(size -> rows.add(size(size)));
+        KitNumber.of(kit(), part).forEach(number -> rows.add(number(number)));
+        return rows;
+    }
+
+    private Row number(KitNumber number) {
+        return Row.field(
+                number.words(),
+                Row.Kind.NUMBER,
+                () -> {
+                    OptionalDouble now = number.read().apply(kit());
+                    return Row.State.of(
+                            now.isPresent() ? Entry.text(now.getAsDouble(), at.units()) : "",
+                            now.isPresent() ? "" : number.ifOpen(),
+                            Row.Source.MEASURED);
+                },
+                text -> {
+                    OptionalDouble mm = Length.parse(text, at.units());
+                    return text.isBlank() || mm.isPresent()
+                            ? at.run(PartsEdits.number(at.piece().kit(), number, mm))
+                            : new Outcome.Refused(
+                                    "Expected one length, such as 12.5 mm or -3 mm, or nothing");
+                });
     }
 
     private Kit kit() {
@@ -125,6 +309,14 @@ final class PartsRows {
                         "Expected a length or several readings, such as 12.0 12.1 11.95 mm");
             }
         }
-        return at.editor().run(PartsEdits.reading(at.piece().kit(), size, measured));
+        return inTurn(size, at.run(PartsEdits.reading(at.piece().kit(), size, measured)));
+    }
+
+    /** A size that is good but for another one, which is still the old part's. */
+    private static Outcome inTurn(KitSize size, Outcome outcome) {
+        return outcome.refusal()
+                .filter(why -> !why.startsWith(size.words()))
+                .map(why -> (Outcome) new Outcome.Refused(why + "; type that one first"))
+                .orElse(outcome);
     }
 }

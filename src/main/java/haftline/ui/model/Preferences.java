@@ -30,6 +30,7 @@ public final class Preferences {
     private static final String GUIDE = "guide-dismissed";
     private static final String WINDOW = "window";
     private static final String RECENT = "recent.";
+    private static final String UNFOLDED = "unfolded.";
     private static final String EXPORT = "export-folder";
 
     private final Path file;
@@ -171,6 +172,27 @@ public final class Preferences {
      */
     public void guideDismissed(boolean dismissed) {
         kept.setProperty(GUIDE, Boolean.toString(dismissed));
+    }
+
+    /**
+     * Whether a part of the inspector is unfolded.
+     *
+     * @param title its heading
+     * @param usually how it is where nobody folded it
+     * @return whether it is
+     */
+    public boolean isUnfolded(String title, boolean usually) {
+        return Boolean.parseBoolean(kept.getProperty(UNFOLDED + title, Boolean.toString(usually)));
+    }
+
+    /**
+     * Remembers whether a part of the inspector is unfolded.
+     *
+     * @param title its heading
+     * @param unfolded whether it is
+     */
+    public void unfolded(String title, boolean unfolded) {
+        kept.setProperty(UNFOLDED + title, Boolean.toString(unfolded));
     }
 
     /**

@@ -53,10 +53,8 @@ final class ShapeRows {
                         () -> BUTTS,
                         () -> Row.State.of(word(butt()), "", shapeSource()),
                         word ->
-                                at.editor()
-                                        .runIfDrawable(
-                                                at.shapeEdits()
-                                                        .butt(butt(word, lengthToBegin())))));
+                                at.runIfDrawable(
+                                        at.shapeEdits().butt(butt(word, lengthToBegin())))));
         if (butt().lengthMm() > 0) {
             rows.add(
                     length(
@@ -148,7 +146,7 @@ final class ShapeRows {
                         return Inspected.expectedLength();
                     }
                     try {
-                        return at.editor().runIfDrawable(edit.to(mm.getAsDouble()));
+                        return at.runIfDrawable(edit.to(mm.getAsDouble()));
                     } catch (IllegalArgumentException outOfRange) {
                         return new Outcome.Refused(outOfRange.getMessage());
                     }

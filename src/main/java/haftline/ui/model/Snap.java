@@ -9,7 +9,11 @@ public enum Snap {
     /** Half a millimetre. */
     HALF_MILLIMETRE(0.5),
     /** A sixty-fourth of an inch. */
-    SIXTY_FOURTH(25.4 / 64);
+    SIXTY_FOURTH(25.4 / 64),
+    /** A tenth of a millimetre, for the sizes of details. */
+    TENTH_MILLIMETRE(0.1),
+    /** Five thousandths of an inch, for the sizes of details. */
+    FIVE_THOUSANDTHS(0.127);
 
     private final double stepMm;
 
@@ -34,6 +38,19 @@ public enum Snap {
      */
     public static Snap of(Units units) {
         return units == Units.MM ? HALF_MILLIMETRE : SIXTY_FOURTH;
+    }
+
+    /**
+     * The step for the sizes of details, which are a fraction of those of nodes.
+     *
+     * @return a finer step
+     */
+    public Snap forDetails() {
+        return switch (this) {
+            case HALF_MILLIMETRE -> TENTH_MILLIMETRE;
+            case SIXTY_FOURTH -> FIVE_THOUSANDTHS;
+            default -> this;
+        };
     }
 
     /**

@@ -76,14 +76,9 @@ final class StockRows {
                                 materials().stock().entries().stream()
                                         .filter(stock -> stock.name().equals(name))
                                         .findFirst()
-                                        .map(stock -> at.editor().run(at.edits().stock(stock)))
+                                        .map(stock -> at.run(at.edits().stock(stock)))
                                         .orElseGet(() -> unknown(name)))
-                .releasedBy(
-                        () ->
-                                at.editor()
-                                        .run(
-                                                Differences.release(
-                                                        at.piece().name(), Difference.STOCK)));
+                .releasedBy(() -> at.run(Differences.release(at.piece().name(), Difference.STOCK)));
     }
 
     private Row adhesive() {
@@ -95,7 +90,7 @@ final class StockRows {
                         materials().adhesives().entries().stream()
                                 .filter(adhesive -> adhesive.name().equals(name))
                                 .findFirst()
-                                .map(adhesive -> at.editor().run(take(adhesive)))
+                                .map(adhesive -> at.run(take(adhesive)))
                                 .orElseGet(() -> unknown(name)));
     }
 

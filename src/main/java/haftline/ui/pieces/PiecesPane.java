@@ -4,6 +4,7 @@ import haftline.edit.Difference;
 import haftline.edit.Worked;
 import haftline.figures.Figures;
 import haftline.set.Piece;
+import haftline.ui.board.Pictures;
 import haftline.ui.board.PiecePicture;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.PiecesModel;
@@ -18,6 +19,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.Tooltip;
+import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -31,10 +33,14 @@ public final class PiecesPane extends VBox {
     private static final double ROW = 92;
     private static final int SCALED = 40;
 
+    /** Thumbnails that are kept: some screens full of them. */
+    private static final int KEPT = 64;
+
     private final EditorModel editor;
     private final PiecesModel model;
     private final Watched<Palette> palette;
     private final ListView<Piece> list = new ListView<>();
+    private final Pictures pictures = new Pictures(KEPT);
     private double longestMm = 100;
     private boolean filling;
 
@@ -83,6 +89,21 @@ public final class PiecesPane extends VBox {
         fill();
     }
 
+    /** Its size never goes by what it holds: the window is not laid out anew for a thumbnail. */
+    @Override
+    public void requestLayout() {
+        setNeedsLayout(true);
+    }
+
+    /**
+     * How many pictures of pieces were painted so far.
+     *
+     * @return the count
+     */
+    public int painted() {
+        return pictures.painted();
+    }
+
     private List<Piece> pieces() {
         return editor.draft().value().set().pieces();
     }
@@ -96,12 +117,24 @@ public final class PiecesPane extends VBox {
                 .flatMap(worked -> worked.figures().stream())
                 .forEach(f -> longestMm = Math.max(longestMm, f.handle().lengths().overallMm()));
         filling = true;
-        if (!list.getItems().equals(pieces())) {
-            list.getItems().setAll(pieces());
-        }
+        show(pieces());
         filling = false;
         select(editor.piece().value());
         list.refresh();
+    }
+
+    /** Puts in only what changed: a list that is filled anew makes all its rows anew. */
+    private void show(List<Piece> pieces) {
+        List<Piece> shown = list.getItems();
+        if (shown.size() != pieces.size()) {
+            list.getItems().setAll(pieces);
+            return;
+        }
+        for (int i = 0; i < pieces.size(); i++) {
+            if (!shown.get(i).equals(pieces.get(i))) {
+                shown.set(i, pieces.get(i));
+            }
+        }
     }
 
     private void select(String name) {
@@ -109,9 +142,18 @@ public final class PiecesPane extends VBox {
         for (int i = 0; i < list.getItems().size(); i++) {
             if (list.getItems().get(i).name().equals(name)) {
                 list.getSelectionModel().select(i);
+                bringIntoSight(i);
             }
         }
         filling = false;
+    }
+
+    /** No further than it must: a piece in sight stays where it is. */
+    private void bringIntoSight(int row) {
+        if (list.lookup(".virtual-flow") instanceof VirtualFlow<?> flow
+                && flow.getLastVisibleCell() != null) {
+            flow.scrollTo(row);
+        }
     }
 
     private final class Row extends ListCell<Piece> {
@@ -180,7 +222,7 @@ public final class PiecesPane extends VBox {
                             : Math.max(1, getScene().getWindow().getRenderScaleX());
             double tall = PICTURE_HEIGHT / (2 * PiecePicture.radius(figures.handle()));
             double scale = Math.min(tall, PICTURE_WIDTH / longestMm) * density;
-            picture.setImage(PiecePicture.of(figures.handle(), palette.value(), scale));
+            picture.setImage(pictures.of(figures.handle(), palette.value(), scale));
             picture.setFitWidth(picture.getImage().getWidth() / density);
             picture.setPreserveRatio(true);
         }

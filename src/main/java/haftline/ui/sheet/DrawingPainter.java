@@ -19,7 +19,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
 /** Paints a drawing in ink, at any scale. */
-final class DrawingPainter {
+public final class DrawingPainter {
     private static final Color INK = Color.web("#211E19");
 
     /** Greatest distance of an arc's chords from it, px. */
@@ -39,18 +39,24 @@ final class DrawingPainter {
     /**
      * A painter.
      *
+     * @param gc what it paints on
      * @param scale px a mm
      * @param left pixel of the drawing's x = 0
      * @param top pixel of the drawing's y = 0
      */
-    DrawingPainter(GraphicsContext gc, double scale, double left, double top) {
+    public DrawingPainter(GraphicsContext gc, double scale, double left, double top) {
         this.gc = gc;
         this.scale = scale;
         this.left = left;
         this.top = top;
     }
 
-    void paint(Drawing drawing) {
+    /**
+     * Paints a drawing.
+     *
+     * @param drawing the drawing
+     */
+    public void paint(Drawing drawing) {
         gc.setFill(INK);
         gc.setStroke(INK);
         drawing.elements().forEach(this::element);

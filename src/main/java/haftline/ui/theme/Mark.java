@@ -32,7 +32,11 @@ public final class Mark extends SVGPath {
      * @param gravity the gravity, or empty where all is well
      */
     public void show(Optional<Gravity> gravity) {
-        getStyleClass().setAll("mark", gravity.map(Mark::style).orElse("mark-good"));
+        String style = gravity.map(Mark::style).orElse("mark-good");
+        if (getStyleClass().contains(style)) {
+            return;
+        }
+        getStyleClass().setAll("mark", style);
         setContent(gravity.map(Mark::form).orElse(TICK));
         setAccessibleText(words(gravity));
     }

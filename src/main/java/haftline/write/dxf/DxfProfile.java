@@ -1,5 +1,7 @@
 package haftline.write.dxf;
 
+import haftline.set.FileSettings;
+
 /** What a DXF file is for. A purpose, not a version number: the version is ours to choose. */
 public enum DxfProfile {
     /**
@@ -27,6 +29,20 @@ public enum DxfProfile {
     DxfProfile(String version, String suffix) {
         this.version = version;
         this.suffix = suffix;
+    }
+
+    /**
+     * The profile of a workshop.
+     *
+     * @param purpose what the maker's DXF files are for
+     * @return the profile
+     */
+    public static DxfProfile of(FileSettings.Dxf purpose) {
+        return switch (purpose) {
+            case CUTTING -> CUTTING;
+            case DRAWING -> DRAWING;
+            case OLD_CONTROLLER -> OLD_CONTROLLER;
+        };
     }
 
     /**

@@ -18,6 +18,7 @@ import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 
 /** Draws elements on one page. */
@@ -128,6 +129,11 @@ final class PageCanvas {
     void text(Text text, Mapping mapping) throws IOException {
         Lettering lettering = Lettering.font();
         double sizeMm = text.heightMm() / lettering.capitalPerEm();
+        boolean wide = text.layer() == Layer.OUTLINE;
+        out.setRenderingMode(wide ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
+        if (wide) {
+            pen(Lettering.WIDE_STROKE_EM * sizeMm, List.of());
+        }
         double before =
                 switch (text.anchor()) {
                     case START -> 0;

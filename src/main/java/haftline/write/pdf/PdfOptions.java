@@ -1,6 +1,7 @@
 package haftline.write.pdf;
 
 import haftline.measure.Checks;
+import haftline.set.FileSettings;
 
 /**
  * How a drawing becomes printed sheets.
@@ -46,6 +47,26 @@ public record PdfOptions(
                 USUAL_MARGIN_MM,
                 USUAL_OVERLAP_MM,
                 PrinterCorrection.NONE);
+    }
+
+    /**
+     * The paper and the correction of a workshop, else as {@link #on}.
+     *
+     * @param files the maker's settings
+     * @return the options
+     */
+    public static PdfOptions of(FileSettings files) {
+        Paper paper =
+                switch (files.paper()) {
+                    case A4 -> Paper.A4;
+                    case A3 -> Paper.A3;
+                    case LETTER -> Paper.LETTER;
+                };
+        FileSettings.Printer printer = files.printer();
+        return on(paper)
+                .withCorrection(
+                        PrinterCorrection.measured(
+                                printer.shortEdgeBarMm(), printer.longEdgeBarMm()));
     }
 
     /**

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.function.Function;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -70,6 +71,21 @@ public final class PdfWriter {
     }
 
     /**
+     * Writes pages that were laid out for the paper's own field, each on one sheet: x from the
+     * field's left edge, y from its foot.
+     *
+     * @param title title of the document
+     * @param pages one or more pages
+     * @return the file
+     * @throws IllegalArgumentException where there is no page
+     */
+    public PdfFile writePages(String title, List<Drawing> pages) {
+        Sheet sheet = Sheet.of(options, options.orientation() == Orientation.LANDSCAPE);
+        Tiling one = new Tiling(sheet, 1, 1, 0, sheet.shownHeightMm(), options.overlapMm());
+        return write(title, pages, page -> one);
+    }
+
+    /**
      * Writes drawings one after the other, each on sheets of its own.
      *
      * @param title title of the document
@@ -78,6 +94,10 @@ public final class PdfWriter {
      * @throws IllegalArgumentException where there is no drawing
      */
     public PdfFile write(String title, List<Drawing> drawings) {
+        return write(title, drawings, drawing -> Tiling.of(drawing.bounds(), options));
+    }
+
+    private PdfFile write(String title, List<Drawing> drawings, Function<Drawing, Tiling> tilings) {
         if (drawings.isEmpty()) {
             throw new IllegalArgumentException("PDF: expected at least one drawing");
         }
@@ -93,7 +113,7 @@ public final class PdfWriter {
             document.getDocumentCatalog().setViewerPreferences(preferences);
             PDFont font = PDType0Font.load(document, fontFile, true);
             for (Drawing drawing : drawings) {
-                sheets(document, font, drawing);
+                sheets(document, font, drawing, tilings.apply(drawing));
             }
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             // Without object streams: a plain file, which old printers and simple checks can read.
@@ -104,8 +124,8 @@ public final class PdfWriter {
         }
     }
 
-    private void sheets(PDDocument document, PDFont font, Drawing drawing) throws IOException {
-        Tiling tiling = Tiling.of(drawing.bounds(), options);
+    private static void sheets(PDDocument document, PDFont font, Drawing drawing, Tiling tiling)
+            throws IOException {
         Sheet sheet = tiling.sheet();
         for (int row = 0; row < tiling.rows(); row++) {
             for (int column = 0; column < tiling.columns(); column++) {

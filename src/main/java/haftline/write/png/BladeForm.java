@@ -7,7 +7,7 @@ import haftline.parts.Blade;
  * from the axis, a rounded tip on the axis. The last third of the edge rises to the tip, as the
  * figures for the way a piece rests assume too (common practice, no source).
  */
-record BladeForm(
+public record BladeForm(
         double tipX, double lengthMm, double backMm, double edgeMm, double neckMm, double heelMm) {
     private static final double TIP_SHARE = 1.0 / 3;
     private static final double BACK_SHARE = 0.16;
@@ -17,7 +17,15 @@ record BladeForm(
     /** Share of the depth that the ground bevel takes. */
     static final double BEVEL = 0.2;
 
-    static BladeForm of(Blade blade, double seatX, double ferruleRadiusMm) {
+    /**
+     * The form of a blade.
+     *
+     * @param blade the blade
+     * @param seatX x of its seating face, mm
+     * @param ferruleRadiusMm outside radius of the ferrule, mm
+     * @return the form
+     */
+    public static BladeForm of(Blade blade, double seatX, double ferruleRadiusMm) {
         double length = blade.length().mean();
         double edge = blade.edgeMm();
         double neck = Math.max(1.2, Math.min(0.55 * ferruleRadiusMm, 0.4 * blade.widthMm()));
@@ -30,13 +38,23 @@ record BladeForm(
                 Math.min(HEEL_MM, HEEL_SHARE * length));
     }
 
-    /** Upper limit at x, mm from the axis. */
-    double top(double x) {
+    /**
+     * Upper limit.
+     *
+     * @param x where, mm
+     * @return mm from the axis
+     */
+    public double top(double x) {
         return side(x, backMm, BACK_SHARE);
     }
 
-    /** Lower limit at x, mm from the axis, negative below it. */
-    double bottom(double x) {
+    /**
+     * Lower limit.
+     *
+     * @param x where, mm
+     * @return mm from the axis, negative below it
+     */
+    public double bottom(double x) {
         return -side(x, edgeMm, TIP_SHARE);
     }
 

@@ -12,6 +12,7 @@ import haftline.drawing.Text;
 import haftline.drawing.Vertex;
 import haftline.measure.NumberText;
 import haftline.write.XmlText;
+import haftline.write.lettering.Lettering;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -118,7 +119,7 @@ public final class SvgWriter {
         out.append("<text x=\"" + sheet.x(position) + "\" y=\"" + sheet.y(position) + "\"")
                 .append(" font-family=\"" + FONT + "\"")
                 .append(" font-size=\"" + style(text.heightMm() / CAPITAL_PER_EM) + "\"")
-                .append(" fill=\"" + colour(text.layer()) + "\" stroke=\"none\"");
+                .append(" fill=\"" + colour(text.layer()) + "\" " + stroke(text));
         if (text.anchor() != Anchor.START) {
             out.append(" text-anchor=\"" + (text.anchor() == Anchor.END ? "end" : "middle") + "\"");
         }
@@ -127,6 +128,15 @@ public final class SvgWriter {
                     .append(sheet.x(position) + " " + sheet.y(position) + ")\"");
         }
         out.append(">" + XmlText.escaped(text.string()) + "</text>\n");
+    }
+
+    /** Lettering on the layer of wide lines is wide. */
+    private static String stroke(Text text) {
+        return text.layer() == Layer.OUTLINE
+                ? "stroke-width=\""
+                        + style(Lettering.WIDE_STROKE_EM * text.heightMm() / CAPITAL_PER_EM)
+                        + "\""
+                : "stroke=\"none\"";
     }
 
     private static void tag(StringBuilder out, String indent, String name, String content) {

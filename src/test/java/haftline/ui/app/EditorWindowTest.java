@@ -261,7 +261,7 @@ class EditorWindowTest {
         WaitForAsyncUtils.waitFor(
                 60,
                 TimeUnit.SECONDS,
-                () -> !robot.lookup("#export-result").queryAs(Label.class).getText().isEmpty());
+                () -> robot.lookup("#export-open-file").queryButton().isVisible());
         try (var written = Files.list(to)) {
             assertThat(written.map(Path::toString).toList())
                     .hasSize(planned)

@@ -212,8 +212,8 @@ class BoardModelTest {
         board.join(Join.SMOOTH);
         assertThat(node(node.name()).join()).isEqualTo(Join.SMOOTH);
         board.selected().set(Optional.of("shoulder"));
-        board.slope(OptionalDouble.of(2));
-        board.slope(OptionalDouble.of(80));
+        board.slopes().set(OptionalDouble.of(2));
+        board.slopes().set(OptionalDouble.of(80));
         assertThat(editor.notice().value().orElseThrow()).contains("is possible");
         assertThat(board.handle()).isPresent();
     }
@@ -269,7 +269,8 @@ class BoardModelTest {
 
     @Test
     void aDetailIsDraggedAlongTheWoodAndStaysOnIt() {
-        board.addDetail(new Detail.Bead(new Place.Share(0.6), 5, 1));
+        board.details().add(new Detail.Bead(new Place.Share(0.6), 5, 1));
+        board.details().chosen().set(Optional.empty());
         double x = 0.6 * handle().lengths().visibleWoodMm();
         View view = board.viewpoint().view().value();
         double py = view.py(handle().outline().r(x));
@@ -285,8 +286,8 @@ class BoardModelTest {
         board.release();
         assertThat(detailX()).isCloseTo(2.5, within(1e-3));
         assertThat(board.handle()).isPresent();
-        assertThat(board.removeDetail(new Hit.OnDetail(0, "bead")).isDone()).isTrue();
-        assertThat(board.removeDetail(new Hit.OnDetail(0, "bead")).isDone()).isFalse();
+        assertThat(board.details().remove(new Hit.OnDetail(0, "bead")).isDone()).isTrue();
+        assertThat(board.details().remove(new Hit.OnDetail(0, "bead")).isDone()).isFalse();
     }
 
     private double detailX() {

@@ -3,9 +3,10 @@ package haftline.ui.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import haftline.edit.DemoSet;
+import haftline.set.Piece;
 import haftline.store.LoadedSet;
 import haftline.ui.model.ExportModel.Progress.Stage;
-import haftline.write.OutputFile;
+import haftline.write.PlannedFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +25,8 @@ class ExportModelTest {
     private Preferences preferences;
     private ExportModel export;
     private boolean isSpoilt;
+    private boolean isLaidOut;
+    private int drawn;
 
     /** One file a piece and format. */
     private final class OneEach implements ExportModel.Maker {
@@ -33,22 +36,38 @@ class ExportModelTest {
         }
 
         @Override
-        public List<OutputFile> files(LoadedSet set, Set<String> formats) throws IOException {
+        public ExportModel.Plan plan(LoadedSet set) throws IOException {
             if (isSpoilt) {
                 throw new IOException("metals.csv is spoilt");
             }
-            List<OutputFile> files = new ArrayList<>();
-            set.set()
-                    .pieces()
-                    .forEach(
-                            piece ->
-                                    formats.forEach(
-                                            format ->
-                                                    files.add(
-                                                            OutputFile.text(
-                                                                    piece.kit() + "." + format,
-                                                                    "x"))));
-            return files;
+            return new ExportModel.Plan() {
+                @Override
+                public List<PlannedFile> ofPieces(Set<String> formats) {
+                    List<PlannedFile> files = new ArrayList<>();
+                    set.set()
+                            .pieces()
+                            .forEach(
+                                    piece ->
+                                            formats.forEach(
+                                                    format -> files.add(file(piece, format))));
+                    return files;
+                }
+
+                @Override
+                public List<PlannedFile> ofTemplates(Set<String> formats) {
+                    isLaidOut = true;
+                    return List.of();
+                }
+            };
+        }
+
+        private PlannedFile file(Piece piece, String format) {
+            return PlannedFile.of(
+                    piece.kit() + "." + format,
+                    () -> {
+                        drawn++;
+                        return new byte[] {'x'};
+                    });
         }
     }
 
@@ -83,8 +102,9 @@ class ExportModelTest {
         assertThat(stage()).isEqualTo(Stage.READY);
         assertThat(export.progress().value().planned())
                 .hasSize(8)
-                .contains(new ExportModel.Planned("fork.svg", 1, true))
-                .contains(new ExportModel.Planned("fork.dxf", 1, false));
+                .contains(new ExportModel.Planned("fork.svg", true))
+                .contains(new ExportModel.Planned("fork.dxf", false));
+        assertThat(drawn).as("files drawn before one is asked for").isZero();
         export.choose("dxf", false);
         work();
         assertThat(export.progress().value().planned()).hasSize(4);
@@ -151,5 +171,55 @@ class ExportModelTest {
         work();
         assertThat(stage()).isEqualTo(Stage.BLOCKED);
         assertThat(export.progress().value().text()).startsWith("Nothing to write");
+    }
+
+    @Test
+    void theFilesOfPiecesAreShownBeforeTemplatesAreLaidOut() {
+        export.plan();
+        work();
+        isLaidOut = false;
+        List<Stage> stages = new ArrayList<>();
+        export.progress()
+                .watch(
+                        progress -> {
+                            stages.add(progress.stage());
+                            if (progress.stage() == Stage.LAYING_OUT) {
+                                assertThat(progress.planned()).hasSize(8);
+                                assertThat(isLaidOut).isFalse();
+                            }
+                        });
+        export.choose(folder.resolve("out"));
+        work();
+        assertThat(stages).containsExactly(Stage.PLANNING, Stage.LAYING_OUT, Stage.READY);
+    }
+
+    @Test
+    void onlyTheFileThatIsChosenLastIsMadeForItsPreview() {
+        export.choose(folder.resolve("out"));
+        work();
+        export.preview("fork.svg");
+        export.preview("fork.dxf");
+        assertThat(export.preview().value()).isEqualTo(new ExportPreview.Waiting("fork.dxf"));
+        work();
+        assertThat(export.preview().value()).isEqualTo(new ExportPreview.Words("fork.dxf", "x"));
+        assertThat(drawn).isEqualTo(1);
+        export.preview("no such file");
+        assertThat(export.preview().value()).isEqualTo(new ExportPreview.Waiting(""));
+    }
+
+    @Test
+    void writingTellsHowFarItIsAndMayBeDoneAgain() {
+        export.choose(folder.resolve("out"));
+        work();
+        List<Double> shares = new ArrayList<>();
+        export.progress().watch(progress -> shares.add(progress.share()));
+        export.write();
+        export.choose("dxf", false);
+        work();
+        assertThat(shares).isSorted().hasSize(10).last().isEqualTo(1.0);
+        assertThat(export.progress().value().planned()).hasSize(8);
+        export.write();
+        work();
+        assertThat(stage()).isEqualTo(Stage.WRITTEN);
     }
 }

@@ -157,4 +157,47 @@ class FindingsModelTest {
                         + findings.count(Gravity.NOTE);
         assertThat(all).isEqualTo(findings.findings().value().size());
     }
+
+    @Test
+    void aWallsRuleIsShownWithItsValueFileAndLine() throws java.io.IOException {
+        RuleSource source = findings.source(thinWall());
+        assertThat(source.title()).isEqualTo("Your rule");
+        assertThat(source.lines().get(0)).endsWith("walls: body_wood: 3");
+        java.nio.file.Path file = source.file().orElseThrow();
+        String where = source.lines().get(1);
+        assertThat(where).startsWith(file.toString());
+        int line = Integer.parseInt(where.substring(where.lastIndexOf(' ') + 1));
+        assertThat(java.nio.file.Files.readAllLines(file).get(line - 1)).contains("body_wood: 3");
+    }
+
+    @Test
+    void everyFindingOfTheSetTellsWhoseRuleItIs() {
+        for (String piece :
+                List.of("shucker", "butter spreader", "seafood fork", "citrus zester")) {
+            editor.choose(piece);
+            for (Finding finding : findings.findings().value()) {
+                RuleSource source = findings.source(finding);
+                assertThat(source.title()).as(finding.code().text()).isNotBlank();
+                assertThat(source.lines()).as(finding.code().text()).isNotEmpty();
+            }
+        }
+    }
+
+    @Test
+    void aPublishedSourceIsCitedInFull() {
+        var irritant =
+                editor.document().loaded().materials().stock().entries().stream()
+                        .filter(stock -> !stock.cautions().isEmpty())
+                        .findFirst()
+                        .orElseThrow();
+        editor.run(new ChoiceEdits(editor.piece().value(), Scope.ALL_PIECES).stock(irritant));
+        RuleSource source = findings.source(find(Code.STOCK_IRRITATES).orElseThrow());
+        assertThat(source.title()).isEqualTo("Published");
+        assertThat(source.lines())
+                .contains(
+                        irritant.cautions().get(0).source().title()
+                                + " ("
+                                + irritant.cautions().get(0).source().basis().words()
+                                + ")");
+    }
 }

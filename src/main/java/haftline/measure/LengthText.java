@@ -1,15 +1,11 @@
-package haftline.cli;
-
-import haftline.measure.Length;
-import haftline.measure.NumberText;
-import haftline.measure.Units;
+package haftline.measure;
 
 /**
  * Lengths as they stand on a page at the lathe: as fine as they can be worked to and no finer.
  * Inches carry three decimals, and the nearest sixty-fourth where a rule or a drill is taken in
  * hand.
  */
-final class LengthText {
+public final class LengthText {
     private static final int INCH_DECIMALS = 3;
 
     /** Callipers on metal repeat within this, mm (common practice, no source). */
@@ -28,38 +24,73 @@ final class LengthText {
 
     private final Units units;
 
-    LengthText(Units units) {
+    /**
+     * Texts in one unit.
+     *
+     * @param units the unit
+     */
+    public LengthText(Units units) {
         this.units = units;
     }
 
-    Units units() {
+    /**
+     * The unit of the texts.
+     *
+     * @return the unit
+     */
+    public Units units() {
         return units;
     }
 
-    /** A turned size or a length, without its unit. */
-    String contour(double mm) {
+    /**
+     * A turned size or a length, without its unit.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String contour(double mm) {
         return number(mm, CONTOUR_DECIMALS);
     }
 
-    /** A size of metal, or one turned to fit metal, without its unit. */
-    String metal(double mm) {
+    /**
+     * A size of metal, or one turned to fit metal, without its unit.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String metal(double mm) {
         double shown = units == Units.MM ? Math.round(mm / METAL_STEP_MM) * METAL_STEP_MM : mm;
         return number(shown, METAL_DECIMALS);
     }
 
-    /** A small difference, without its unit. */
-    String difference(double mm) {
+    /**
+     * A small difference, without its unit.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String difference(double mm) {
         return number(mm, METAL_DECIMALS);
     }
 
-    /** A wall, rounded down, for none may be called thicker than it is; without its unit. */
-    String wall(double mm) {
+    /**
+     * A wall, rounded down, for none may be called thicker than it is; without its unit.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String wall(double mm) {
         double step = units == Units.MM ? WALL_STEP_MM : WALL_STEP_IN_MM;
         return number(Math.floor(mm / step + ROUNDING) * step, CONTOUR_DECIMALS);
     }
 
-    /** A drill's diameter, as it is stamped, without its unit. */
-    String drill(double mm) {
+    /**
+     * A drill's diameter, as it is stamped, without its unit.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String drill(double mm) {
         String tenths = NumberText.fixed(mm, CONTOUR_DECIMALS);
         String whole = NumberText.upTo(mm, METAL_DECIMALS);
         return units == Units.MM
@@ -68,14 +99,24 @@ final class LengthText {
                 : NumberText.fixed(mm / units.millimetres(), INCH_DECIMALS);
     }
 
-    /** A length in a sentence: with its unit, and in inches with the nearest sixty-fourth. */
-    String inWords(double mm) {
+    /**
+     * A length in a sentence: with its unit, and in inches with the nearest sixty-fourth.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String inWords(double mm) {
         String fraction = fraction(mm);
         return contour(mm) + " " + unit() + (fraction.isEmpty() ? "" : " (" + fraction + ")");
     }
 
-    /** The nearest sixty-fourth of an inch; nothing in millimetres, and for nothing. */
-    String fraction(double mm) {
+    /**
+     * The nearest sixty-fourth of an inch; nothing in millimetres, and for nothing.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String fraction(double mm) {
         if (units == Units.MM || mm < 0) {
             return "";
         }
@@ -86,7 +127,12 @@ final class LengthText {
                 : "≈ " + text.substring(0, text.length() - " in".length());
     }
 
-    String unit() {
+    /**
+     * The symbol of the unit.
+     *
+     * @return {@code mm} or {@code in}
+     */
+    public String unit() {
         return units.symbol();
     }
 

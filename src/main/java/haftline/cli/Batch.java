@@ -1,0 +1,104 @@
+package haftline.cli;
+
+import haftline.drawing.BatchDrawing;
+import haftline.drawing.Drawing;
+import haftline.measure.Units;
+import haftline.set.FileSettings;
+import haftline.set.production.BatchTable;
+import haftline.set.production.BatchTables;
+import haftline.set.production.Production;
+import haftline.set.production.Progress;
+import haftline.write.FileName;
+import haftline.write.OutputFile;
+import haftline.write.csv.CsvTable;
+import haftline.write.csv.CsvWriter;
+import haftline.write.pdf.Orientation;
+import haftline.write.pdf.PdfOptions;
+import haftline.write.pdf.PdfWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A batch with its progress, as it is shown and written.
+ *
+ * @param production the batch
+ * @param progress how far it is, where it was begun
+ * @param paper what its sheets are printed on
+ */
+record Batch(Production production, Optional<Progress> progress, FileSettings.Paper paper) {
+    /** What a printer leaves bare and the check bars take, along every edge. */
+    private static final double BORDER_MM = 10;
+
+    /** All tables, progress last. */
+    List<BatchTable> tables(Units units) {
+        List<BatchTable> tables = new ArrayList<>(BatchTables.of(production, units));
+        progress.ifPresent(far -> tables.add(BatchTables.of(far)));
+        return tables;
+    }
+
+    /** The files; tables in mm, the sheets for the workshop in the units asked for. */
+    List<OutputFile> files(Set<Format> formats, Units units) {
+        List<OutputFile> files = new ArrayList<>();
+        if (formats.contains(Format.CSV)) {
+            for (BatchTable table : tables(Units.MM)) {
+                if (!table.rows().isEmpty()) {
+                    files.add(OutputFile.text(name(table) + ".csv", CsvWriter.write(csv(table))));
+                }
+            }
+        }
+        if (formats.contains(Format.PDF)) {
+            // Not corrected for the printer: nothing on these sheets is measured.
+            haftline.write.pdf.Paper sheet = PdfOptions.of(uncorrected()).paper();
+            List<Drawing> pages =
+                    BatchDrawing.of(
+                            production,
+                            progress,
+                            tables(units),
+                            units,
+                            sheet.heightMm() - 2 * BORDER_MM);
+            PdfOptions options = PdfOptions.on(sheet).withOrientation(Orientation.PORTRAIT);
+            files.add(
+                    new OutputFile(
+                            stem() + ".pdf",
+                            new PdfWriter(options)
+                                    .write(production.set() + ", batch", pages)
+                                    .content()));
+        }
+        return files;
+    }
+
+    private FileSettings uncorrected() {
+        return FileSettings.COMMON_PRACTICE.withPaper(paper);
+    }
+
+    private String stem() {
+        return FileName.from(production.set()) + "-batch";
+    }
+
+    private String name(BatchTable table) {
+        return stem() + "-" + table.key().replace('_', '-');
+    }
+
+    private static CsvTable csv(BatchTable table) {
+        List<CsvTable.Column> columns =
+                table.columns().stream()
+                        .map(c -> new CsvTable.Column(c.name(), c.unit(), c.decimals()))
+                        .toList();
+        return new CsvTable(columns, table.rows());
+    }
+
+    /** What was written where, for the end of the page. */
+    String written(Set<Format> formats, Path folder, Ink ink) {
+        Paper paper = new Paper(ink, 0, 0);
+        List<OutputFile> files = files(formats, Units.MM);
+        paper.blank();
+        paper.words(
+                "Written",
+                files.size() + (files.size() == 1 ? " file" : " files") + " into " + folder);
+        files.forEach(file -> paper.words("Written", file.name()));
+        return paper.text();
+    }
+}

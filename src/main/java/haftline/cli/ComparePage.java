@@ -1,0 +1,308 @@
+package haftline.cli;
+
+import haftline.curve.OutlineDeviation;
+import haftline.findings.Finding;
+import haftline.findings.Gravity;
+import haftline.findings.Words;
+import haftline.handle.Fit;
+import haftline.measure.Measured;
+import haftline.measure.NumberText;
+import haftline.measure.Units;
+import haftline.set.BatchChange;
+import haftline.set.FigureChange;
+import haftline.set.PartChange;
+import haftline.set.PieceChange;
+import haftline.stock.Stock;
+import haftline.template.StillServes;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What a new batch changes, on a page: piece by piece, then what to do. */
+final class ComparePage {
+    /** A deviation smaller than this is not told with its place, mm: it is none. */
+    private static final double NONE_MM = 0.005;
+
+    private static final int INCH_DECIMALS = 4;
+
+    private final Comparison comparison;
+    private final Units units;
+    private final Paper paper;
+
+    private ComparePage(Comparison comparison, Units units, Ink ink) {
+        this.comparison = comparison;
+        this.units = units;
+        this.paper = new Paper(ink, 0, 0);
+    }
+
+    static String of(Comparison comparison, Units units, Ink ink) {
+        ComparePage page = new ComparePage(comparison, units, ink);
+        comparison.pieces().forEach(page::piece);
+        page.summary();
+        return page.paper.text();
+    }
+
+    private void piece(Comparison.Compared piece) {
+        PieceChange change = piece.change();
+        String batches =
+                comparison.chosen().before().batch().id()
+                        + " → "
+                        + comparison.chosen().after().batch().id();
+        paper.heading(change.name(), batches, batches);
+        parts(change);
+        work(change);
+        outline(change);
+        gauges(piece);
+        findings("New", change.appeared(), change.after().brief().stock());
+        findings("Gone", change.vanished(), change.before().brief().stock());
+    }
+
+    private void parts(PieceChange change) {
+        List<PartChange> changed = change.changedParts();
+        for (PartChange part : changed) {
+            paper.words("Parts", part.name() + ": " + part(part));
+        }
+        int same = change.parts().size() - changed.size();
+        if (same > 0) {
+            String others = changed.isEmpty() ? "" : "other ";
+            paper.words(
+                    "Parts",
+                    same == 1
+                            ? "one " + others + "size, the same within its doubt"
+                            : same + " " + others + "sizes, the same within their doubt");
+        }
+    }
+
+    private String part(PartChange part) {
+        if (part.before().isEmpty()) {
+            return "not there before, now " + length(part.after().orElseThrow().mean());
+        }
+        if (part.after().isEmpty()) {
+            return length(part.before().get().mean()) + " before, not there now";
+        }
+        return moved(part.before().get().mean(), part.after().get().mean())
+                + ", doubt "
+                + length(part.doubtMm())
+                + readings(part.before().get(), part.after().get());
+    }
+
+    private static String readings(Measured before, Measured after) {
+        return " (" + before.count() + " and " + after.count() + " readings)";
+    }
+
+    /** Such as {@code 6.00 mm before, now 6.10 mm, 0.10 mm more}. */
+    private String moved(double before, double after) {
+        return length(before)
+                + " before, now "
+                + length(after)
+                + ", "
+                + length(Math.abs(after - before))
+                + (after > before ? " more" : " less");
+    }
+
+    private void work(PieceChange change) {
+        if (change.before().figures().isEmpty() || change.after().figures().isEmpty()) {
+            paper.words(
+                    "Work",
+                    change.after().figures().isEmpty()
+                            ? "it cannot be drawn now"
+                            : "it could not be drawn before, and can be now");
+            return;
+        }
+        if (change.isFitChanged()) {
+            paper.words(
+                    "Change",
+                    "fit: " + fit(change.before()) + " before, now " + fit(change.after()));
+        }
+        for (FigureChange figure : change.changedFigures()) {
+            paper.words(
+                    figure.what().isWork() ? "Change" : "Follows",
+                    name(figure) + ": " + figure(figure));
+        }
+        List<String> same = new ArrayList<>();
+        for (FigureChange figure : change.figures()) {
+            if (!figure.isChange()) {
+                same.add(name(figure) + " " + amount(figure, figure.after()));
+            }
+        }
+        if (!same.isEmpty()) {
+            paper.words("As before", String.join(", ", same));
+        }
+    }
+
+    private static String fit(PieceChange.Side side) {
+        return side.figures().orElseThrow().handle().fit().fit() == Fit.PRESSED
+                ? "pressed"
+                : "bonded";
+    }
+
+    private String figure(FigureChange figure) {
+        if (Double.isNaN(figure.before())) {
+            return "new, " + amount(figure, figure.after());
+        }
+        if (Double.isNaN(figure.after())) {
+            return "no longer, " + amount(figure, figure.before()) + " before";
+        }
+        return amount(figure, figure.before())
+                + " before, now "
+                + amount(figure, figure.after())
+                + ", "
+                + amount(figure, Math.abs(figure.difference()))
+                + (figure.difference() > 0 ? " more" : " less");
+    }
+
+    private String amount(FigureChange figure, double value) {
+        if (figure.what() == FigureChange.What.MASS) {
+            return NumberText.fixed(value, 1) + " g";
+        }
+        return length(value);
+    }
+
+    private static String name(FigureChange figure) {
+        String name = name(figure.what());
+        return figure.step() == 1 ? name : name + ", step " + figure.step();
+    }
+
+    private static String name(FigureChange.What what) {
+        return switch (what) {
+            case TANG_DRILL -> "tang drill";
+            case TANG_DEPTH -> "depth of the tang's bore";
+            case CAP_DRILL -> "cap drill";
+            case CAP_DEPTH -> "depth of the cap's bore";
+            case TENON_DIAMETER -> "tenon";
+            case TENON_LENGTH -> "length of the tenon";
+            case SHOULDER_DIAMETER -> "diameter at the shoulder";
+            case SEAT_DIAMETER -> "diameter at the seat";
+            case LENGTH -> "length of the handle";
+            case VISIBLE_WOOD -> "visible wood";
+            case TENON_WALL -> "wall of the tenon";
+            case BODY_WALL -> "wall over the tang's bore";
+            case CAP_WALL -> "wall over the cap's bore";
+            case BALANCE -> "balance behind the ferrule's front";
+            case MASS -> "mass";
+        };
+    }
+
+    private void outline(PieceChange change) {
+        if (change.outline().isEmpty()) {
+            return;
+        }
+        OutlineDeviation off = change.outline().get();
+        paper.words(
+                "Outline",
+                Math.abs(off.mm()) < NONE_MM
+                        ? "the same from shoulder to seat"
+                        : "at most "
+                                + length(Math.abs(off.mm()))
+                                + (off.mm() > 0 ? " more" : " less")
+                                + " on the radius, "
+                                + (Math.abs(off.atX()) < NONE_MM
+                                        ? "at the shoulder"
+                                        : place(off.atX()) + " from the shoulder"));
+    }
+
+    private void gauges(Comparison.Compared piece) {
+        for (StillServes gauge : piece.toCutAgain()) {
+            paper.words("Cut again", gauge.kind().words() + ": " + gauge.why(units));
+        }
+        for (StillServes gauge : piece.gauges()) {
+            if (gauge.serves()) {
+                paper.words(
+                        "Serves",
+                        gauge.kind().words()
+                                + (gauge.offMm() < NONE_MM ? ": as cut" : ": " + gauge.why(units)));
+            }
+        }
+    }
+
+    private void findings(String margin, List<Finding> findings, Stock stock) {
+        for (Finding finding : findings) {
+            Gravity gravity = finding.gravity();
+            paper.words(
+                    margin,
+                    Verdict.mark(gravity)
+                            + " "
+                            + Verdict.word(gravity)
+                            + "  "
+                            + Words.message(finding, stock, units));
+        }
+    }
+
+    private void summary() {
+        ChosenBatch before = comparison.chosen().before();
+        ChosenBatch after = comparison.chosen().after();
+        String right = before.batch().id() + " → " + after.batch().id();
+        paper.heading(comparison.set() + ": what the new batch changes", right, right);
+        paper.words("Before", "batch " + before.batch().id() + " of " + before.file());
+        paper.words("New", "batch " + after.batch().id() + " of " + after.file());
+        for (Comparison.Compared piece : comparison.pieces()) {
+            paper.words("Do", piece.change().name() + ": " + todo(piece));
+        }
+        for (BatchChange.Missing missing : comparison.change().missing()) {
+            paper.words(
+                    "Missing",
+                    missing.piece()
+                            + ": no kit \""
+                            + missing.kit()
+                            + "\" in batch "
+                            + missing.batch());
+        }
+        paper.words(
+                "Judged",
+                "gauges and templates within "
+                        + length(comparison.toleranceMm())
+                        + (comparison.toleranceMm() == StillServes.USUAL_TOLERANCE_MM
+                                ? " (common practice)"
+                                : "")
+                        + ", the tenon's slots by their own go and no-go"
+                        + "; a fit follows the reading that hurts, not the mean");
+    }
+
+    /** What to do about a piece, in one sentence. */
+    private String todo(Comparison.Compared piece) {
+        if (piece.change().after().isStopped()) {
+            return "NOT TO BE MADE with this batch; see its findings";
+        }
+        List<String> todo = new ArrayList<>();
+        Set<String> changed = new LinkedHashSet<>();
+        if (piece.change().isFitChanged()) {
+            changed.add("fit");
+        }
+        piece.change().changedFigures().stream()
+                .filter(figure -> figure.what().isWork())
+                .forEach(figure -> changed.add(name(figure.what())));
+        if (!changed.isEmpty()) {
+            todo.add("change " + String.join(", ", changed));
+        }
+        if (!piece.toCutAgain().isEmpty()) {
+            todo.add(
+                    "cut again "
+                            + piece.toCutAgain().stream()
+                                    .map(gauge -> gauge.kind().words())
+                                    .collect(Collectors.joining(", ")));
+        }
+        if (todo.isEmpty()) {
+            return piece.change().changedParts().isEmpty()
+                    ? "nothing; the parts are the same within their doubt"
+                    : "nothing; the parts differ, and neither the work nor a gauge does";
+        }
+        if (piece.toCutAgain().isEmpty() && !piece.gauges().isEmpty()) {
+            todo.add("every gauge and template still serves");
+        }
+        return String.join("; ", todo);
+    }
+
+    private String length(double mm) {
+        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 2 : INCH_DECIMALS)
+                + " "
+                + units.symbol();
+    }
+
+    private String place(double mm) {
+        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 1 : 3)
+                + " "
+                + units.symbol();
+    }
+}

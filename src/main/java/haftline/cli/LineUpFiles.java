@@ -1,0 +1,54 @@
+package haftline.cli;
+
+import haftline.drawing.Drawing;
+import haftline.drawing.LineUpDrawing;
+import haftline.write.FileName;
+import haftline.write.PlannedFile;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** The line-up of a set as files: a picture file a sheet, and all sheets in one to print. */
+final class LineUpFiles {
+    private LineUpFiles() {}
+
+    /** The group; without files where the pieces were not taken together or none can be drawn. */
+    static FileGroup of(ExaminedSet set, Wanted wanted, DrawingFiles writers) {
+        FileGroup group = new FileGroup();
+        boolean svg = wanted.has(Part.DRAWINGS, Format.SVG);
+        boolean pdf = wanted.has(Part.DRAWINGS, Format.PDF);
+        if (set.family().isEmpty() || !svg && !pdf) {
+            return group;
+        }
+        List<Drawing> sheets = drawings(set, set.family().get());
+        String name = FileName.from(set.name()) + "-line-up";
+        for (int i = 0; i < sheets.size() && svg; i++) {
+            Supplier<Drawing> sheet = given(sheets.get(i));
+            group.add(writers.framedSvg(sheets.size() == 1 ? name : name + "-" + (i + 1), sheet));
+        }
+        if (pdf && !sheets.isEmpty()) {
+            Drawing first = sheets.get(0);
+            group.add(
+                    PlannedFile.of(
+                            name + writers.ending(Format.PDF),
+                            given(first),
+                            () -> writers.pdfWriter().write(first.title(), sheets).content()));
+        }
+        return group;
+    }
+
+    private static List<Drawing> drawings(ExaminedSet set, ExaminedFamily family) {
+        return LineUpDrawing.of(
+                        set.name(),
+                        set.batch(),
+                        family.family(),
+                        set.pieces().stream()
+                                .filter(ExaminedPiece::isStopped)
+                                .map(ExaminedPiece::name)
+                                .toList())
+                .drawings();
+    }
+
+    private static Supplier<Drawing> given(Drawing drawing) {
+        return () -> drawing;
+    }
+}

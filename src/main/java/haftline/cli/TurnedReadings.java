@@ -1,0 +1,281 @@
+package haftline.cli;
+
+import haftline.handle.Handle;
+import haftline.measure.Length;
+import haftline.measure.NearestWord;
+import haftline.measure.NumberText;
+import haftline.measure.Units;
+import haftline.set.CheckBack;
+import haftline.write.FileName;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * Readings of turned pieces: tables of stations that were filled in, or typed. Every mistake is
+ * told with its file, line and column.
+ */
+final class TurnedReadings {
+    /** A table of stations is a few kilobytes. */
+    private static final long GREATEST_BYTES = 4_000_000;
+
+    private static final double LEAST_MM = 0.5;
+    private static final double GREATEST_MM = 200;
+
+    private static final String PIECE = "piece";
+    private static final List<String> PLACE = List.of("from shoulder", "x", "x from shoulder");
+    private static final List<String> MEASURED =
+            List.of("measured diameter", "measured", "diameter");
+
+    /** What a file made by {@code make} ends in behind the piece's name. */
+    private static final String STATIONS = "-stations";
+
+    private final List<Handle> handles;
+    private final Optional<String> piece;
+    private final List<CheckBack.Reading> readings = new ArrayList<>();
+    private final List<String> problems = new ArrayList<>();
+
+    private TurnedReadings(List<Handle> handles, Optional<String> piece) {
+        this.handles = handles;
+        this.piece = piece;
+    }
+
+    /** A column of a table and the unit that its head names. */
+    private record Column(int index, String head, Units units) {}
+
+    /**
+     * Reads tables and typed readings.
+     *
+     * @param handles the pieces as designed
+     * @param files the tables
+     * @param typed readings as {@code piece, place, diameter}
+     * @param piece the piece of tables that do not say so
+     * @param units unit of typed lengths that name none
+     * @throws ReadingsException where anything is wrong, with all that is
+     */
+    static List<CheckBack.Reading> read(
+            List<Handle> handles,
+            List<Path> files,
+            List<String> typed,
+            Optional<String> piece,
+            Units units)
+            throws ReadingsException {
+        TurnedReadings reader = new TurnedReadings(handles, piece);
+        for (Path file : files) {
+            reader.table(file);
+        }
+        for (String text : typed) {
+            reader.typed(text, units);
+        }
+        if (!reader.problems.isEmpty()) {
+            throw new ReadingsException(reader.problems);
+        }
+        return List.copyOf(reader.readings);
+    }
+
+    private void typed(String text, Units units) {
+        String where = "reading \"" + text + "\"";
+        int last = text.lastIndexOf(',');
+        int middle = last < 0 ? -1 : text.lastIndexOf(',', last - 1);
+        if (middle < 0) {
+            problems.add(where + ": expected piece, place and diameter with commas between");
+            return;
+        }
+        add(
+                where,
+                where,
+                text.substring(0, middle).strip(),
+                text.substring(middle + 1, last).strip(),
+                text.substring(last + 1).strip(),
+                units,
+                units);
+    }
+
+    private void table(Path file) {
+        String text;
+        try {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                problems.add(file + ": is not a plain file");
+                return;
+            }
+            if (Files.size(file) > GREATEST_BYTES) {
+                problems.add(file + ": larger than 4 MB");
+                return;
+            }
+            text = Files.readString(file);
+        } catch (NoSuchFileException e) {
+            problems.add(file + ": no such file");
+            return;
+        } catch (CharacterCodingException e) {
+            problems.add(file + ": is not UTF-8 text; save it as \"CSV UTF-8\"");
+            return;
+        } catch (IOException e) {
+            problems.add(file + ": cannot be read: " + e.getMessage());
+            return;
+        }
+        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        try (CSVParser rows = format(plain).parse(new StringReader(plain))) {
+            rows(file, rows);
+        } catch (UncheckedIOException | IllegalStateException | IOException e) {
+            problems.add(
+                    file + ": is no table: a quotation mark is not closed or stands amid text");
+        }
+    }
+
+    /** Spreadsheets where the comma is the decimal mark write semicolons between cells. */
+    private static CSVFormat format(String text) {
+        String head = text.lines().findFirst().orElse("");
+        char between = head.indexOf(';') >= 0 ? ';' : head.indexOf('\t') >= 0 ? '\t' : ',';
+        return CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(between)
+                .setTrim(true)
+                .setIgnoreEmptyLines(true)
+                .get();
+    }
+
+    private void rows(Path file, CSVParser rows) {
+        Optional<Column> place = Optional.empty();
+        Optional<Column> measured = Optional.empty();
+        int named = -1;
+        boolean isHead = true;
+        int before = readings.size();
+        int faults = problems.size();
+        for (CSVRecord row : rows) {
+            if (isHead) {
+                isHead = false;
+                place = column(row, PLACE);
+                measured = column(row, MEASURED);
+                named = column(row, List.of(PIECE)).map(Column::index).orElse(-1);
+                if (place.isEmpty() || measured.isEmpty()) {
+                    problems.add(
+                            file
+                                    + ":1: "
+                                    + (place.isEmpty()
+                                            ? "no column says where: expected \"from shoulder [mm]\""
+                                            : "no column for what was measured: expected"
+                                                    + " \"measured diameter [mm]\""));
+                    return;
+                }
+                continue;
+            }
+            String diameter = cell(row, measured.get().index());
+            if (!diameter.isEmpty()) {
+                String where = file + ":" + rows.getCurrentLineNumber() + ": ";
+                String name = cell(row, named);
+                add(
+                        where + place.get().head(),
+                        where + measured.get().head(),
+                        name.isEmpty() ? piece(file) : name,
+                        cell(row, place.get().index()),
+                        diameter,
+                        place.get().units(),
+                        measured.get().units());
+            }
+        }
+        if (readings.size() == before && problems.size() == faults) {
+            problems.add(file + ": no diameter is filled in");
+        }
+    }
+
+    private static String cell(CSVRecord row, int index) {
+        return index >= 0 && index < row.size() ? row.get(index).strip() : "";
+    }
+
+    private static Optional<Column> column(CSVRecord head, List<String> names) {
+        for (String name : names) {
+            for (int i = 0; i < head.size(); i++) {
+                String cell = head.get(i).strip();
+                String plain = cell.toLowerCase(Locale.ROOT);
+                int bracket = plain.indexOf('[');
+                String bare = bracket < 0 ? plain : plain.substring(0, bracket).strip();
+                if (bare.equals(name)) {
+                    Units units = plain.contains("[in") ? Units.INCH : Units.MM;
+                    return Optional.of(new Column(i, cell, units));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The piece of a table that does not say so: as asked, else by the file's name. */
+    private String piece(Path file) {
+        if (piece.isPresent()) {
+            return piece.get();
+        }
+        String name = String.valueOf(file.getFileName());
+        List<String> names = FileName.unique(handles.stream().map(Handle::name).toList());
+        for (int i = 0; i < names.size(); i++) {
+            if (name.equals(names.get(i) + ".csv")
+                    || name.equals(names.get(i) + STATIONS + ".csv")) {
+                return handles.get(i).name();
+            }
+        }
+        return "";
+    }
+
+    private void add(
+            String atPlace,
+            String atDiameter,
+            String name,
+            String place,
+            String diameter,
+            Units placeUnits,
+            Units diameterUnits) {
+        Optional<Handle> handle =
+                handles.stream().filter(each -> each.name().equals(name)).findFirst();
+        OptionalDouble x = Length.parse(place, placeUnits);
+        OptionalDouble d = Length.parse(diameter, diameterUnits);
+        if (handle.isEmpty()) {
+            problems.add(atPlace + ": " + unknown(name));
+        } else if (x.isEmpty()) {
+            problems.add(atPlace + ": found \"" + place + "\", expected a length");
+        } else if (!CheckBack.isOn(handle.get(), x.getAsDouble())) {
+            problems.add(
+                    atPlace
+                            + ": "
+                            + NumberText.upTo(x.getAsDouble(), 2)
+                            + " mm is not on the wood of "
+                            + name
+                            + ", which reaches from "
+                            + NumberText.fixed(handle.get().outline().startX(), 2)
+                            + " to "
+                            + NumberText.fixed(handle.get().outline().endX(), 2)
+                            + " mm");
+        } else if (d.isEmpty()
+                || !(d.getAsDouble() >= LEAST_MM && d.getAsDouble() <= GREATEST_MM)) {
+            problems.add(
+                    atDiameter
+                            + ": found \""
+                            + diameter
+                            + "\", expected a diameter from 0.5 to 200 mm");
+        } else {
+            readings.add(new CheckBack.Reading(name, x.getAsDouble(), d.getAsDouble()));
+        }
+    }
+
+    private String unknown(String name) {
+        List<String> names = handles.stream().map(Handle::name).toList();
+        return name.isEmpty()
+                ? "which piece? add a column \"piece\", or say --piece"
+                : "there is no piece \""
+                        + name
+                        + "\" that can be drawn; there are "
+                        + String.join(", ", names)
+                        + NearestWord.to(names, name)
+                                .map(near -> "; did you mean " + near + "?")
+                                .orElse("");
+    }
+}

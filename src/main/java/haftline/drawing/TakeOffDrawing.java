@@ -1,0 +1,220 @@
+package haftline.drawing;
+
+import haftline.adjust.takeoff.Residual;
+import haftline.adjust.takeoff.TakeOff;
+import haftline.measure.NumberText;
+import haftline.shape.Detail;
+import haftline.shape.Node;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What was taken off a handle: its readings on the fitted outline at full size, and beneath, at a
+ * larger scale, how far each reading stands from it.
+ */
+public final class TakeOffDrawing {
+    /** Between the axis of the outline and the middle of the residuals' strip, mm. */
+    private static final double ROOM_MM = 12;
+
+    /** Height of half the strip, mm. */
+    private static final double STRIP_MM = 16;
+
+    private static final double DOT_MM = 0.45;
+    private static final double STRAY_MM = 1.2;
+    private static final double LETTER_MM = 2.5;
+    private static final double SMALL_MM = 1.9;
+    private static final double TICK_MM = 1;
+    private static final double EVERY_MM = 10;
+    private static final double LEFT_MM = 3;
+
+    private final TakeOff taken;
+    private final double tolerance;
+    private final double widest;
+    private final double middle;
+    private final double full;
+    private final List<Element> outline = new ArrayList<>();
+    private final List<Element> readings = new ArrayList<>();
+    private final List<Element> strip = new ArrayList<>();
+    private final List<Element> text = new ArrayList<>();
+
+    private TakeOffDrawing(TakeOff taken, double toleranceMm) {
+        this.taken = taken;
+        this.tolerance = toleranceMm;
+        this.widest = taken.outline().greatest().r();
+        double most = 2 * toleranceMm;
+        for (Residual residual : taken.residuals()) {
+            most = residual.stray() ? most : Math.max(most, Math.abs(residual.mm()));
+        }
+        this.full = Math.ceil(most * 10) / 10;
+        this.middle = -widest - ROOM_MM - STRIP_MM;
+    }
+
+    /**
+     * Draws it.
+     *
+     * @param taken what was taken off
+     * @param toleranceMm the tolerance that was asked for, mm on the diameter
+     * @return the drawing
+     */
+    public static Drawing of(TakeOff taken, double toleranceMm) {
+        TakeOffDrawing drawing = new TakeOffDrawing(taken, toleranceMm);
+        drawing.outline();
+        drawing.readings();
+        drawing.strip();
+        drawing.words();
+        return new Drawing(
+                taken.shape().name(),
+                "Readings, the outline taken off them, and what is left between the two.",
+                List.of(
+                        new Group("outline", drawing.outline),
+                        new Group("readings", drawing.readings),
+                        new Group("residuals", drawing.strip),
+                        new Group("text", drawing.text)));
+    }
+
+    private void outline() {
+        double wood = taken.woodMm();
+        var upper =
+                OutlinePath.follow(Path.from(0, 0), taken.outline())
+                        .lineTo(wood, 0)
+                        .open(Layer.OUTLINE);
+        outline.add(upper);
+        outline.add(upper.mirrored());
+        outline.add(
+                Path.line(Layer.CENTRE, new Vertex(-LEFT_MM, 0), new Vertex(wood + LEFT_MM, 0)));
+        for (Node node : taken.shape().nodes()) {
+            double x = node.place().x(wood);
+            double r = taken.outline().r(x);
+            outline.add(Path.line(Layer.DIMENSION, new Vertex(x, -r), new Vertex(x, r)));
+            text.add(
+                    Text.level(
+                            Layer.TEXT,
+                            x,
+                            widest + 2 * SMALL_MM,
+                            SMALL_MM,
+                            Anchor.MIDDLE,
+                            node.name() + " " + NumberText.fixed(2 * r, 1)));
+        }
+    }
+
+    private void readings() {
+        for (Residual residual : taken.residuals()) {
+            double r = residual.reading().diameterMm() / 2;
+            if (residual.stray()) {
+                cross(readings, residual.x(), r);
+            } else {
+                readings.add(new Circle(Layer.DIMENSION, new Vertex(residual.x(), r), DOT_MM));
+            }
+        }
+    }
+
+    private static void cross(List<Element> to, double x, double y) {
+        to.add(
+                Path.line(
+                        Layer.OUTLINE,
+                        new Vertex(x - STRAY_MM, y - STRAY_MM),
+                        new Vertex(x + STRAY_MM, y + STRAY_MM)));
+        to.add(
+                Path.line(
+                        Layer.OUTLINE,
+                        new Vertex(x - STRAY_MM, y + STRAY_MM),
+                        new Vertex(x + STRAY_MM, y - STRAY_MM)));
+    }
+
+    private double y(double residual) {
+        return middle + residual / full * STRIP_MM;
+    }
+
+    private void strip() {
+        double wood = taken.woodMm();
+        rule(0, Layer.DIMENSION);
+        rule(tolerance, Layer.HIDDEN);
+        rule(-tolerance, Layer.HIDDEN);
+        for (double mm : new double[] {full, tolerance, 0, -tolerance, -full}) {
+            text.add(
+                    Text.level(
+                            Layer.TEXT,
+                            -1,
+                            y(mm) - SMALL_MM / 2,
+                            SMALL_MM,
+                            Anchor.END,
+                            (mm > 0 ? "+" : "") + NumberText.upTo(mm, 2)));
+        }
+        double foot = y(-full) - 2;
+        strip.add(Path.line(Layer.DIMENSION, new Vertex(0, foot), new Vertex(wood, foot)));
+        for (double x = 0; x <= wood; x += EVERY_MM) {
+            strip.add(
+                    Path.line(Layer.DIMENSION, new Vertex(x, foot), new Vertex(x, foot - TICK_MM)));
+            text.add(
+                    Text.level(
+                            Layer.TEXT,
+                            x,
+                            foot - TICK_MM - 1.5 * SMALL_MM,
+                            SMALL_MM,
+                            Anchor.MIDDLE,
+                            NumberText.fixed(x, 0)));
+        }
+        for (Residual residual : taken.residuals()) {
+            double x = residual.x();
+            if (residual.stray()) {
+                cross(strip, x, y(Math.max(-full, Math.min(full, residual.mm()))));
+            } else {
+                double y = y(residual.mm());
+                if (Math.abs(y - middle) > DOT_MM) {
+                    strip.add(Path.line(Layer.HATCH, new Vertex(x, middle), new Vertex(x, y)));
+                }
+                strip.add(new Circle(Layer.DIMENSION, new Vertex(x, y), DOT_MM));
+            }
+        }
+    }
+
+    private void rule(double mm, Layer layer) {
+        strip.add(Path.line(layer, new Vertex(0, y(mm)), new Vertex(taken.woodMm(), y(mm))));
+    }
+
+    private void words() {
+        Residual greatest = taken.greatest();
+        double y = y(-full) - 2 - TICK_MM - 5 * SMALL_MM;
+        List<String> lines = new ArrayList<>();
+        lines.add(taken.shape().name());
+        lines.add(
+                taken.residuals().size()
+                        + " readings, "
+                        + taken.shape().nodes().size()
+                        + " nodes, "
+                        + details()
+                        + ". Left between reading and line, mm on the diameter: rms "
+                        + NumberText.fixed(taken.rmsMm(), 3)
+                        + ", greatest "
+                        + NumberText.fixed(greatest.mm(), 2)
+                        + " at "
+                        + NumberText.fixed(greatest.x(), 1)
+                        + " mm.");
+        int strays = taken.strays().size();
+        if (strays > 0) {
+            lines.add(
+                    strays
+                            + (strays == 1
+                                    ? " reading, marked with a cross, is"
+                                    : " readings, marked with crosses, are")
+                            + " left out.");
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            text.add(
+                    Text.level(
+                            Layer.TEXT,
+                            0,
+                            y - i * 2 * LETTER_MM,
+                            i == 0 ? LETTER_MM * 1.2 : SMALL_MM,
+                            Anchor.START,
+                            lines.get(i)));
+        }
+    }
+
+    private String details() {
+        List<Detail> details = taken.shape().details();
+        return details.isEmpty()
+                ? "no detail"
+                : String.join(", ", details.stream().map(Detail::kind).toList());
+    }
+}

@@ -1,0 +1,159 @@
+package haftline.edit;
+
+import haftline.set.production.Progress;
+import haftline.store.DocumentException;
+import haftline.store.ProgressFile;
+import haftline.store.SaveException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The progress of a batch, open to be ticked off: every change can be undone, and is kept in its
+ * file when it is saved.
+ *
+ * <p>Not safe for several threads at once.
+ */
+public final class OpenProgress {
+    private final Path file;
+    private final History<Progress> history;
+    private Optional<FileStamp> stamp;
+
+    private OpenProgress(Path file, Progress first) {
+        this.file = file;
+        history = new History<>(first);
+        stamp = FileStamp.of(file);
+    }
+
+    /**
+     * Opens the progress that a file keeps.
+     *
+     * @param file the file
+     * @return the progress, unmodified
+     * @throws DocumentException where it cannot be read or anything is wrong with it
+     */
+    public static OpenProgress read(Path file) throws DocumentException {
+        return new OpenProgress(file, ProgressFile.read(file));
+    }
+
+    /**
+     * Opens a batch that was not begun before; it is not kept before it is saved.
+     *
+     * @param file where it is to be kept, in place of any batch that is kept there
+     * @param first the progress, nothing done
+     * @return the progress, modified
+     */
+    public static OpenProgress begun(Path file, Progress first) {
+        OpenProgress open = new OpenProgress(file, first);
+        open.history.markUnsaved();
+        return open;
+    }
+
+    /**
+     * The progress now.
+     *
+     * @return the progress
+     */
+    public Progress progress() {
+        return history.state();
+    }
+
+    /**
+     * Where it is kept.
+     *
+     * @return the file
+     */
+    public Path file() {
+        return file;
+    }
+
+    /**
+     * Carries an edit out as one step.
+     *
+     * @param edit the edit
+     * @return done, or why not; the progress is then as before
+     */
+    public Outcome apply(ProgressEdits.Edit edit) {
+        try {
+            history.step(edit.name(), edit.change().apply(progress()));
+            return Outcome.DONE;
+        } catch (IllegalArgumentException refused) {
+            return new Outcome.Refused(refused.getMessage());
+        }
+    }
+
+    /**
+     * Goes one step back.
+     *
+     * @return whether there was one
+     */
+    public boolean undo() {
+        return history.undo();
+    }
+
+    /**
+     * Goes one step forward again.
+     *
+     * @return whether there was one
+     */
+    public boolean redo() {
+        return history.redo();
+    }
+
+    /**
+     * Name of the step that an undo takes back.
+     *
+     * @return the name, or empty where there is none
+     */
+    public Optional<String> undoName() {
+        return history.undoName();
+    }
+
+    /**
+     * Name of the step that a redo does again.
+     *
+     * @return the name, or empty where there is none
+     */
+    public Optional<String> redoName() {
+        return history.redoName();
+    }
+
+    /**
+     * Whether there is something to save.
+     *
+     * @return true where the progress differs from what the file keeps
+     */
+    public boolean isModified() {
+        return history.isModified();
+    }
+
+    /**
+     * Keeps the progress in its file.
+     *
+     * @return saved, or why not
+     */
+    public SaveResult save() {
+        boolean isChanged = stamp.map(known -> !known.isOf(file)).orElse(file.toFile().exists());
+        return isChanged ? new SaveResult.ChangedOnDisk(List.of(file)) : write();
+    }
+
+    /**
+     * Keeps the progress in its file, over what another program has put there.
+     *
+     * @return saved, or why not
+     */
+    public SaveResult saveOver() {
+        return write();
+    }
+
+    private SaveResult write() {
+        try {
+            ProgressFile.save(file, progress());
+        } catch (SaveException failed) {
+            return new SaveResult.Failed(failed.getMessage(), List.of());
+        }
+        stamp = FileStamp.of(file);
+        history.markSaved();
+        return new SaveResult.Saved(List.of(file));
+    }
+}

@@ -1,0 +1,106 @@
+package haftline.set;
+
+import java.util.Locale;
+
+/**
+ * One figure of a handle with the parts of two batches.
+ *
+ * @param what which figure
+ * @param step which step of a bore, from 1, the deepest first; 1 for every other figure
+ * @param before the figure with the batch before; not a number where it has none
+ * @param after the figure with the new batch; not a number where it has none
+ */
+public record FigureChange(What what, int step, double before, double after) {
+    /** Differences under this are rounding. */
+    private static final double ROUNDING = 1e-9;
+
+    /**
+     * What is worked to, and how small a difference of it is not worked to: a drill is another or
+     * not, callipers on metal and tenon repeat within 0.05 mm, a depth stop is set to half a
+     * millimetre (all common practice, no source).
+     */
+    public enum What {
+        /** Drill for the tang, mm. */
+        TANG_DRILL(0),
+        /** Depth of the tang's bore to full diameter from the tenon's end, mm. */
+        TANG_DEPTH(0.5),
+        /** Drill for the cap's spigot, mm. */
+        CAP_DRILL(0),
+        /** Depth of the cap's bore to full diameter from the butt, mm. */
+        CAP_DEPTH(0.5),
+        /** Diameter of the tenon, mm. */
+        TENON_DIAMETER(0.05),
+        /** Length of the tenon, mm. */
+        TENON_LENGTH(0.25),
+        /** Diameter of the wood at the shoulder, mm. */
+        SHOULDER_DIAMETER(0.1),
+        /** Diameter of the wood at the seat, mm. */
+        SEAT_DIAMETER(0.1),
+        /** Ferrule's front face to butt, cap included, mm. */
+        LENGTH(0.5),
+        /** Shoulder to the wood's butt face, mm. */
+        VISIBLE_WOOD(0.5),
+        /** Least wall of the tenon at the worst wander, mm. */
+        TENON_WALL(0.1),
+        /** Least wall over the tang's bore at the worst wander, mm. */
+        BODY_WALL(0.1),
+        /** Least wall over the cap's bore at the worst wander, mm. */
+        CAP_WALL(0.1),
+        /** Balance point behind the ferrule's front face, mm. */
+        BALANCE(0.5),
+        /** Mass of the finished piece, g. */
+        MASS(0.5);
+
+        private final double worth;
+
+        What(double worth) {
+            this.worth = worth;
+        }
+
+        /**
+         * Whether it is set or turned at the lathe; else it follows from what is.
+         *
+         * @return false for walls, balance and mass
+         */
+        public boolean isWork() {
+            return compareTo(TENON_WALL) < 0;
+        }
+
+        /**
+         * The largest difference that nobody works to.
+         *
+         * @return in the figure's unit, 0 where any difference counts
+         */
+        public double worth() {
+            return worth;
+        }
+
+        /**
+         * The figure's name as it is written in answers for other programs.
+         *
+         * @return lower-case words joined by underscores, the unit behind
+         */
+        public String text() {
+            return name().toLowerCase(Locale.ROOT) + (this == MASS ? "_g" : "_mm");
+        }
+    }
+
+    /**
+     * How much the figure grew.
+     *
+     * @return in the figure's unit; not a number where one batch has no such figure
+     */
+    public double difference() {
+        return after - before;
+    }
+
+    /**
+     * Whether somebody at the lathe would work otherwise.
+     *
+     * @return true where the difference is over its worth, or the figure is there only once
+     */
+    public boolean isChange() {
+        return Double.isNaN(before) != Double.isNaN(after)
+                || Math.abs(difference()) > what.worth() + ROUNDING;
+    }
+}

@@ -1,0 +1,185 @@
+package haftline.set;
+
+import haftline.measure.Checks;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the maker's time and goods cost and what a piece must earn. All amounts are in the maker's
+ * own currency, of which nothing is assumed.
+ *
+ * @param currency symbol or code that stands before an amount, may be empty
+ * @param hour what an hour at work costs
+ * @param overheadPercent rent, power, tools and the like on top of stock, parts and time, %
+ * @param marginPercent what is to be left of the selling price, % of that price
+ * @param roundUpTo the selling price is rounded up to a multiple of this; 0 for to the hundredth
+ * @param sparePercent blanks cut beyond the quantity, %
+ * @param adhesive what adhesive costs, or empty where it was not said
+ * @param kits what kits cost
+ * @param steps the steps of the work in their order
+ * @param consumables what is used up beside stock, kits and adhesive
+ */
+public record Rates(
+        String currency,
+        double hour,
+        double overheadPercent,
+        double marginPercent,
+        double roundUpTo,
+        double sparePercent,
+        Optional<AdhesivePrice> adhesive,
+        List<KitPrice> kits,
+        List<WorkStep> steps,
+        List<Consumable> consumables) {
+    /** More would be a slip in any currency. */
+    public static final double GREATEST_PRICE = 10_000_000;
+
+    /** A margin of all of the price leaves nothing for the cost. */
+    public static final double GREATEST_MARGIN = 95;
+
+    /** Ten times the cost on top is no overhead. */
+    public static final double GREATEST_OVERHEAD = 1000;
+
+    /** A week. */
+    public static final double MOST_MINUTES = 10_080;
+
+    /** More of one thing for one piece is a slip. */
+    public static final double MOST_OF_A_CONSUMABLE = 100_000;
+
+    /** Longer is no symbol. */
+    public static final int LONGEST_CURRENCY = 8;
+
+    /** Checks the ranges and copies the lists. */
+    public Rates {
+        if (currency.length() > LONGEST_CURRENCY) {
+            throw new IllegalArgumentException(
+                    "currency " + currency + ": expected at most " + LONGEST_CURRENCY + " signs");
+        }
+        Checks.within("hour", hour, 0, GREATEST_PRICE);
+        Checks.within("overhead", overheadPercent, 0, GREATEST_OVERHEAD);
+        Checks.within("margin", marginPercent, 0, GREATEST_MARGIN);
+        Checks.within("round_up_to", roundUpTo, 0, GREATEST_PRICE);
+        Checks.within("spare", sparePercent, 0, 100);
+        kits = List.copyOf(kits);
+        steps = List.copyOf(steps);
+        consumables = List.copyOf(consumables);
+        different("kit", kits.stream().map(KitPrice::kit).toList());
+        different("step", steps.stream().map(WorkStep::name).toList());
+        different("consumable", consumables.stream().map(Consumable::name).toList());
+    }
+
+    private static void different(String what, List<String> names) {
+        if (names.stream().distinct().count() != names.size()) {
+            throw new IllegalArgumentException(what + ": two have one name");
+        }
+    }
+
+    static void checkPrice(String field, OptionalDouble price) {
+        if (price.isPresent()) {
+            Checks.within(field, price.getAsDouble(), 0, GREATEST_PRICE);
+        }
+    }
+
+    /**
+     * What adhesive costs.
+     *
+     * @param perMl price of a millilitre, mixed
+     * @param allowancePercent mixed beyond what the joints hold: what stays in the cup and is wiped
+     *     off, %
+     */
+    public record AdhesivePrice(double perMl, double allowancePercent) {
+        /** What is mixed too much before the maker says otherwise (common practice, no source). */
+        public static final double USUAL_ALLOWANCE_PERCENT = 30;
+
+        /** Checks the ranges. */
+        public AdhesivePrice {
+            Checks.within("per_ml", perMl, 0, GREATEST_PRICE);
+            Checks.within("allowance", allowancePercent, 0, GREATEST_OVERHEAD);
+        }
+    }
+
+    /**
+     * What a kit costs: blade, ferrule and cap together.
+     *
+     * @param kit name of the kit
+     * @param each price of one
+     */
+    public record KitPrice(String kit, double each) {
+        /** Checks name and range. */
+        public KitPrice {
+            Checks.named("kit", kit);
+            Checks.within("price of kit " + kit, each, 0, GREATEST_PRICE);
+        }
+    }
+
+    /**
+     * A step of the work.
+     *
+     * @param name what is done, in a word or two
+     * @param setupMinutes once for the batch
+     * @param eachMinutes for each piece
+     * @param isGluing whether adhesive is mixed for it, so that its pace tells how many mixes there
+     *     are
+     * @param pieces pieces that take another time
+     */
+    public record WorkStep(
+            String name,
+            double setupMinutes,
+            double eachMinutes,
+            boolean isGluing,
+            List<PieceMinutes> pieces) {
+        /** Checks name and ranges and copies the list. */
+        public WorkStep {
+            Checks.named("step", name);
+            Checks.within("setup of " + name, setupMinutes, 0, MOST_MINUTES);
+            Checks.within("minutes of " + name, eachMinutes, 0, MOST_MINUTES);
+            pieces = List.copyOf(pieces);
+            different("piece of step " + name, pieces.stream().map(PieceMinutes::piece).toList());
+        }
+
+        /**
+         * Time for one piece.
+         *
+         * @param piece the piece's name
+         * @return minutes
+         */
+        public double minutes(String piece) {
+            return pieces.stream()
+                    .filter(own -> own.piece().equals(piece))
+                    .mapToDouble(PieceMinutes::eachMinutes)
+                    .findFirst()
+                    .orElse(eachMinutes);
+        }
+    }
+
+    /**
+     * A piece that takes another time than the others.
+     *
+     * @param piece its name
+     * @param eachMinutes minutes for each
+     */
+    public record PieceMinutes(String piece, double eachMinutes) {
+        /** Checks name and range. */
+        public PieceMinutes {
+            Checks.named("piece", piece);
+            Checks.within("minutes of " + piece, eachMinutes, 0, MOST_MINUTES);
+        }
+    }
+
+    /**
+     * Something that is used up.
+     *
+     * @param name what it is
+     * @param unit what it is counted in, may be empty
+     * @param each how much one piece takes
+     * @param price price of one unit
+     */
+    public record Consumable(String name, String unit, double each, double price) {
+        /** Checks name and ranges. */
+        public Consumable {
+            Checks.named("consumable", name);
+            Checks.within("amount of " + name, each, 0, MOST_OF_A_CONSUMABLE);
+            Checks.within("price of " + name, price, 0, GREATEST_PRICE);
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package haftline.store;
+
+import haftline.adjust.takeoff.Reading;
+import haftline.measure.Units;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Readings of a handle: a table of calliper readings, or an outline traced in an SVG or DXF file.
+ */
+public final class ReadingsFile {
+    private ReadingsFile() {}
+
+    /**
+     * Reads a file by its name's end: {@code .svg}, {@code .dxf}, else a table with commas.
+     *
+     * @param file the file
+     * @param units unit of a table's lengths that its heading does not name, or empty for mm
+     * @param tracing how a traced outline is to be read
+     * @return the readings in the order of the file
+     * @throws DocumentException where it cannot be read or anything is wrong with it
+     */
+    public static List<Reading> read(Path file, Optional<Units> units, Tracing tracing)
+            throws DocumentException {
+        Problems problems = new Problems(file.toString());
+        Optional<String> text = SourceText.read(file, problems);
+        problems.refuseIfAny();
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        List<Reading> readings;
+        if (name.endsWith(".svg")) {
+            readings = new SvgTrace(problems).read(text.orElseThrow(), tracing);
+        } else if (name.endsWith(".dxf")) {
+            readings = new DxfTrace(problems).read(text.orElseThrow(), tracing);
+        } else {
+            readings = new ReadingsTable(problems, units).read(text.orElseThrow());
+        }
+        problems.refuseIfAny();
+        return readings;
+    }
+}

@@ -1,0 +1,149 @@
+package haftline.store;
+
+import haftline.adjust.takeoff.Reading;
+import haftline.measure.Units;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A table of calliper readings: a heading that names the columns {@code x} and {@code diameter}
+ * with their unit in brackets, one reading a line; commas, or semicolons with decimal commas.
+ */
+final class ReadingsTable {
+    private static final List<String> PLACES = List.of("x", "place", "from shoulder");
+    private static final List<String> SIZES = List.of("diameter", "d", "finished diameter");
+
+    private final Problems problems;
+    private final Optional<Units> units;
+
+    ReadingsTable(Problems problems, Optional<Units> units) {
+        this.problems = problems;
+        this.units = units;
+    }
+
+    /** A column and the mm that one of its units is. */
+    private record Column(int index, String name, double millimetres) {}
+
+    List<Reading> read(String text) {
+        boolean semicolons = firstLine(text).contains(";");
+        CSVFormat format =
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setDelimiter(semicolons ? ';' : ',')
+                        .setCommentMarker('#')
+                        .setIgnoreEmptyLines(true)
+                        .setTrim(true)
+                        .get();
+        List<Reading> readings = new ArrayList<>();
+        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+            Column x = null;
+            Column d = null;
+            for (CSVRecord row : parser) {
+                int line = (int) parser.getCurrentLineNumber();
+                if (x == null) {
+                    x = column(row, PLACES, line);
+                    d = column(row, SIZES, line);
+                    if (x == null || d == null) {
+                        return List.of();
+                    }
+                } else {
+                    reading(row, x, d, semicolons, line).ifPresent(readings::add);
+                }
+            }
+        } catch (IOException | java.io.UncheckedIOException broken) {
+            problems.addToFile("is no table: " + broken.getMessage());
+        }
+        if (readings.isEmpty() && problems.isEmpty()) {
+            problems.addToFile("holds no reading; expected a heading \"x (mm),diameter (mm)\"");
+        }
+        return readings;
+    }
+
+    private static String firstLine(String text) {
+        return text.lines()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .findFirst()
+                .orElse("");
+    }
+
+    private Column column(CSVRecord heading, List<String> names, int line) {
+        for (int i = 0; i < heading.size(); i++) {
+            String cell = heading.get(i).toLowerCase(Locale.ROOT).replace("\uFEFF", "");
+            int bracket = cell.indexOf('(');
+            String name = (bracket < 0 ? cell : cell.substring(0, bracket)).strip();
+            if (names.contains(name)) {
+                String unit =
+                        bracket < 0 ? "" : cell.substring(bracket + 1).replace(")", "").strip();
+                Optional<Double> size = millimetres(unit);
+                if (size.isEmpty()) {
+                    problems.add(
+                            line, 0, name, "unit " + Quote.plain(unit) + ": expected mm or in");
+                    return null;
+                }
+                return new Column(i, name, size.get());
+            }
+        }
+        problems.add(
+                line,
+                0,
+                names.get(0),
+                "no such column in the heading; expected one called " + String.join(" or ", names));
+        return null;
+    }
+
+    private Optional<Double> millimetres(String unit) {
+        if (unit.isEmpty()) {
+            return Optional.of(units.orElse(Units.MM).millimetres());
+        }
+        for (Units one : Units.values()) {
+            if (one.symbol().equals(unit)) {
+                return Optional.of(one.millimetres());
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Reading> reading(
+            CSVRecord row, Column x, Column d, boolean decimalCommas, int line) {
+        Optional<Double> place =
+                number(row, x, -Reading.LONGEST_MM, 2 * Reading.LONGEST_MM, decimalCommas, line);
+        Optional<Double> size = number(row, d, 0, Reading.WIDEST_MM, decimalCommas, line);
+        return place.isPresent() && size.isPresent()
+                ? Optional.of(new Reading(place.get(), size.get(), line))
+                : Optional.empty();
+    }
+
+    private Optional<Double> number(
+            CSVRecord row,
+            Column column,
+            double low,
+            double high,
+            boolean decimalCommas,
+            int line) {
+        String cell = column.index() < row.size() ? row.get(column.index()) : "";
+        String range =
+                "expected a number from "
+                        + low / column.millimetres()
+                        + " to "
+                        + high / column.millimetres();
+        try {
+            double value =
+                    Double.parseDouble(decimalCommas ? cell.replace(',', '.') : cell)
+                            * column.millimetres();
+            if (value >= low && value <= high) {
+                return Optional.of(value);
+            }
+        } catch (NumberFormatException notOne) {
+            // Told below, as a number out of range is.
+        }
+        problems.add(line, 0, column.name(), Quote.plain(cell) + ": " + range);
+        return Optional.empty();
+    }
+}

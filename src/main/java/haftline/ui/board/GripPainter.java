@@ -1,0 +1,111 @@
+package haftline.ui.board;
+
+import haftline.handle.Handle;
+import haftline.measure.NumberText;
+import haftline.ui.model.BoardModel;
+import haftline.ui.model.Grip;
+import haftline.ui.model.Hit;
+import haftline.ui.model.SlopeGrip;
+import haftline.ui.model.View;
+import haftline.ui.theme.Palette;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.canvas.GraphicsContext;
+
+/**
+ * The grips of what is chosen, over everything else: edges and depth of a detail, the arm of a
+ * node's slope, each with its figure.
+ */
+final class GripPainter {
+    private static final double HALF = 4;
+
+    /** The figures stand clear over the grips, px. */
+    private static final double OVER = 18;
+
+    /** Room that the card of the cross-hair takes beside its line, px. */
+    private static final double CARD = 290;
+
+    private final Pen pen;
+    private final BoardModel model;
+    private final Palette palette;
+    private final View view;
+
+    GripPainter(GraphicsContext gc, BoardModel model, Palette palette) {
+        pen = new Pen(gc);
+        this.model = model;
+        this.palette = palette;
+        view = model.viewpoint().view().value();
+    }
+
+    void paint(double width) {
+        Optional<Handle> handle = model.handle();
+        if (handle.isEmpty()) {
+            return;
+        }
+        model.details()
+                .detail()
+                .ifPresent(
+                        detail ->
+                                detail(
+                                        Grip.of(
+                                                handle.get(),
+                                                model.details().chosen().value().orElseThrow(),
+                                                view),
+                                        width));
+        model.selected()
+                .value()
+                .flatMap(node -> SlopeGrip.of(handle.get(), node, view))
+                .ifPresent(arm -> slope(arm, width));
+    }
+
+    private void detail(List<Grip> grips, double width) {
+        double top = grips.stream().mapToDouble(Grip::py).min().orElseThrow();
+        pen.style(palette.accent(), 1);
+        pen.line(grips.get(0).px(), grips.get(0).py(), grips.get(1).px(), grips.get(1).py());
+        grips.stream()
+                .filter(grip -> grip.kind() == Grip.Kind.PROUD)
+                .forEach(g -> pen.line(g.px(), g.py(), g.px(), g.py() + Grip.OVER_PX));
+        for (Grip grip : grips) {
+            boolean hovered =
+                    model.hovered()
+                            .value()
+                            .filter(hit -> hit instanceof Hit.OnGrip on && on.kind() == grip.kind())
+                            .isPresent();
+            square(grip.px(), grip.py(), hovered);
+        }
+        double middle = (grips.get(0).px() + grips.get(1).px()) / 2;
+        words(model.details().words().orElse(""), middle, top - OVER, width);
+    }
+
+    /** Squares for what is sized, so that they are not taken for nodes. */
+    private void square(double x, double y, boolean hovered) {
+        double half = hovered ? HALF + 1.5 : HALF;
+        pen.gc.setFill(hovered ? palette.accent() : palette.paper());
+        pen.style(palette.accent(), 1.8);
+        pen.gc.fillRect(x - half, y - half, 2 * half, 2 * half);
+        pen.gc.strokeRect(x - half, y - half, 2 * half, 2 * half);
+    }
+
+    private void slope(SlopeGrip arm, double width) {
+        pen.style(palette.accent(), 1.2);
+        pen.line(arm.nodePx(), arm.nodePy(), arm.px(), arm.py());
+        boolean hovered =
+                model.hovered().value().filter(hit -> hit instanceof Hit.OnSlope).isPresent();
+        square(arm.px(), arm.py(), hovered);
+        String words = "slope " + NumberText.upTo(arm.slope().deg(), 1) + "°";
+        String range = hovered ? ", " + arm.slope().range() : "";
+        words(words + range, arm.nodePx(), Math.min(arm.py(), arm.nodePy()) - 2 * OVER, width);
+    }
+
+    /**
+     * Words on a patch of paper, wholly on the board, on the side of a place where the card of the
+     * cross-hair does not stand.
+     */
+    private void words(String text, double at, double y, double width) {
+        double half = Pen.width(text) / 2 + 6;
+        boolean cardIsRight = at + CARD < width;
+        double middle = cardIsRight ? at - half : at + half;
+        double x = Math.max(half, Math.min(width - half, middle));
+        pen.patched(text, x, Math.max(Sheet.RULER + 14, y), palette.accent(), palette.paper());
+    }
+}

@@ -1,0 +1,126 @@
+package haftline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import haftline.support.TagFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The workshop as a document and on the command line, and what comes of it. */
+class WorkshopOptionsTest {
+    private static final String WORKSHOP = "shared/workshop.yaml";
+
+    @TempDir Path folder;
+
+    private Run make(String set, String... more) {
+        List<String> words = new ArrayList<>(List.of("make", set, "--to", out().toString()));
+        words.addAll(List.of(more));
+        return Run.of(words.toArray(String[]::new));
+    }
+
+    private Path out() {
+        return folder.resolve("out");
+    }
+
+    private List<String> written() throws IOException {
+        try (Stream<Path> files = Files.list(out())) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--tool lazer       | expected hand-saw, laser or router; did you mean laser?",
+                "--kerf 0.2         | --kerf is the laser's: say --tool laser",
+                "--bit 6            | --bit is the router's: say --tool router",
+                "--tool laser --kerf 3  | kerf 3.0: expected a number from 0.0 to 2.0",
+                "--tool router --bit 40 | bit 40.0: expected a number from 0.2 to 30.0",
+                "--tool laser --kerf thin | expected a length such as 0.15",
+                "--sheet 600        | two lengths with an x between them, such as 600x400",
+                "--sheet 10x400     | sheet width 10.0: expected a number from 20.0 to 5000.0",
+                "--lettering stroke | strokes, outlines, font or none; did you mean strokes?",
+                "--dxf r12          | expected cutting, drawing or old-controller",
+                "--paper A5         | expected A4, A3 or Letter",
+                "--printer 90x100   | bar along the short edge 90.0: expected a number from 95.3",
+                "--only gauge       | did you mean gauges?",
+            })
+    void whatMakesNoSense_isBadUsage(String words, String told) {
+        Run run = make(Run.DEMO, words.split(" "));
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(told).contains("--help");
+        assertThat(out()).doesNotExist();
+    }
+
+    @Test
+    void workshopWithAMistake_isABadDocument() throws IOException {
+        DemoCopy demo = DemoCopy.in(folder).change(WORKSHOP, "kerf: 0.15", "kerf: 15");
+        Run run = Run.of("check", demo.set());
+        assertThat(run.code()).isEqualTo(3);
+        assertThat(run.err())
+                .contains("workshop.yaml:9:17: templates.laser.kerf: found 15, expected a length");
+    }
+
+    @Test
+    void workshopOfTheSet_isFollowed_andTheCommandLineOverrulesIt() throws IOException {
+        DemoCopy demo =
+                DemoCopy.in(folder)
+                        .change(WORKSHOP, "tool: hand saw", "tool: laser")
+                        .change(WORKSHOP, "cards: slots apart", "cards: all on one")
+                        .change(WORKSHOP, "width: 277", "width: 600")
+                        .change(WORKSHOP, "dxf: cutting", "dxf: old controller");
+        assertThat(make(demo.set(), "--only", "gauges,svg,dxf").code()).isZero();
+        assertThat(written())
+                .containsExactly("tidewater-gauges-1-r12-mm.dxf", "tidewater-gauges-1.svg");
+        Path svg = out().resolve("tidewater-gauges-1.svg");
+        assertThat(svg)
+                .content()
+                .contains("600 x 168 mm \u00b7 laser: kerf of 0.15 mm allowed for")
+                .contains("shucker, profile gauge, story rod, sizing slots: edge");
+        assertThat(TagFile.read(Files.readString(out().resolve("tidewater-gauges-1-r12-mm.dxf"))))
+                .isNotNull();
+        make(demo.set(), "--only", "profile-gauge,svg", "--tool", "hand-saw", "--sheet", "500x200");
+        assertThat(out().resolve("tidewater-profile-gauges-1.svg"))
+                .content()
+                .contains("500 x 200 mm \u00b7 by hand")
+                .doesNotContain("story rod")
+                .doesNotContain("slots");
+    }
+
+    @Test
+    void cardLargerThanTheSheet_isAStopOnThePage_onTheSheet_andInTheExitCode() throws IOException {
+        Run run = make(Run.DEMO, "--only", "slots,svg", "--sheet", "160x60");
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.out())
+                .containsPattern(
+                        "■ stop\\s+shucker, sizing slots: It is \\S+ mm long or high, the\\s+sheet");
+        assertThat(out().resolve("tidewater-slots-1.svg"))
+                .content()
+                .contains("STOP shucker, sizing slots: larger than sheet");
+    }
+
+    @Test
+    void sheetsThatAreNoLongerNeeded_areToldOfAsOutOfDate() {
+        make(Run.DEMO, "--only", "copying,svg", "--sheet", "160x60");
+        Run again = make(Run.DEMO, "--only", "copying,svg", "--sheet", "277x168");
+        assertThat(again.err())
+                .contains("tidewater-copying-templates-2.svg is out of date: there are fewer");
+    }
+
+    @Test
+    void entitiesAreCounted_andPagesWhereThereAreSeveral() {
+        Run run = make(Run.DEMO, "--only", "slots,dxf,pdf", "--sheet", "600x400");
+        assertThat(run.out())
+                .containsPattern("slots-1\\.dxf \\(\\d+ entities\\) \\.pdf \\(\\d+ pages\\)");
+    }
+}
