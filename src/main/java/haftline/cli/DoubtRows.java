@@ -54,13 +54,13 @@ final class DoubtRows {
                 stated.under().count() == 0
                         ? "a wall's rule"
                         : one
-                        ? "the "
-                                + lengths.contour(worst.limitMm())
-                                + " "
-                                + lengths.unit()
-                                + " rule "
-                                + zone(worst.zone())
-                        : "a wall's rule, mostly " + zone(worst.zone());
+                                ? "the "
+                                        + lengths.contour(worst.limitMm())
+                                        + " "
+                                        + lengths.unit()
+                                        + " rule "
+                                        + zone(worst.zone())
+                                : "a wall's rule, mostly " + zone(worst.zone());
         String otherwise =
                 doubt.otherWay().equals(PieceDoubt.CENTRED)
                         ? "drilling on the lathe with a centre drill first makes it "
@@ -82,7 +82,10 @@ final class DoubtRows {
                         + otherwise
                         + inWords(doubt.other().under()).replace("about ", ""));
         if (stated.stopped().count() > 0) {
-            paper.row(MARGIN, "not to be made", inWords(stated.stopped()) + " under the least wall that is made at all");
+            paper.row(
+                    MARGIN,
+                    "not to be made",
+                    inWords(stated.stopped()) + " under the least wall that is made at all");
         }
     }
 
@@ -149,11 +152,7 @@ final class DoubtRows {
             double share = of(weight, wall);
             if (share >= LEAST_WEIGHT) {
                 words.add(
-                        weight.input().text()
-                                + " "
-                                + Math.round(100 * share)
-                                + Paper.JOINED
-                                + "%");
+                        weight.input().text() + " " + Math.round(100 * share) + Paper.JOINED + "%");
             }
         }
         if (!words.isEmpty()) {

@@ -62,6 +62,7 @@ public final class Main {
                 new CommandLine(new Haftline())
                         .addSubcommand(new MakeCommand(console))
                         .addSubcommand(new CheckCommand(console))
+                        .addSubcommand(new TakeoffCommand(console))
                         .addSubcommand(new EditCommand(console))
                         .setColorScheme(
                                 Help.defaultColorScheme(

@@ -34,8 +34,7 @@ record PieceDoubt(Doubt stated, String otherWay, Doubt other) {
         Resolution otherwise =
                 Resolve.of(
                         brief.withChoices(
-                                brief.choices()
-                                        .toBuilder()
+                                brief.choices().toBuilder()
                                         .wander(Wander.PRESETS.get(way))
                                         .build()));
         // Wander moves no outline, so what could be drawn can be drawn again.

@@ -93,7 +93,7 @@ public final class TakeOffDrawing {
                             widest + 2 * SMALL_MM,
                             SMALL_MM,
                             Anchor.MIDDLE,
-                            node.name() + " " + NumberText.fixed(2 * r, 1)));
+                            node.name()));
         }
     }
 
@@ -103,8 +103,7 @@ public final class TakeOffDrawing {
             if (residual.stray()) {
                 cross(readings, residual.x(), r);
             } else {
-                readings.add(
-                        new Circle(Layer.DIMENSION, new Vertex(residual.x(), r), DOT_MM));
+                readings.add(new Circle(Layer.DIMENSION, new Vertex(residual.x(), r), DOT_MM));
             }
         }
     }
@@ -144,7 +143,8 @@ public final class TakeOffDrawing {
         double foot = y(-full) - 2;
         strip.add(Path.line(Layer.DIMENSION, new Vertex(0, foot), new Vertex(wood, foot)));
         for (double x = 0; x <= wood; x += EVERY_MM) {
-            strip.add(Path.line(Layer.DIMENSION, new Vertex(x, foot), new Vertex(x, foot - TICK_MM)));
+            strip.add(
+                    Path.line(Layer.DIMENSION, new Vertex(x, foot), new Vertex(x, foot - TICK_MM)));
             text.add(
                     Text.level(
                             Layer.TEXT,
@@ -182,19 +182,21 @@ public final class TakeOffDrawing {
                         + " readings, "
                         + taken.shape().nodes().size()
                         + " nodes, "
-                        + details()
-                        + ". Left between reading and line, mm on the diameter: rms "
+                        + details());
+        lines.add(
+                "Left between reading and line, mm on the diameter: rms "
                         + NumberText.fixed(taken.rmsMm(), 3)
                         + ", greatest "
                         + NumberText.fixed(greatest.mm(), 2)
                         + " at "
-                        + NumberText.fixed(greatest.x(), 1)
-                        + " mm.");
+                        + NumberText.fixed(greatest.x(), 1));
         int strays = taken.strays().size();
         if (strays > 0) {
             lines.add(
                     strays
-                            + (strays == 1 ? " reading, marked with a cross, is" : " readings, marked with crosses, are")
+                            + (strays == 1
+                                    ? " reading, marked with a cross, is"
+                                    : " readings, marked with crosses, are")
                             + " left out.");
         }
         for (int i = 0; i < lines.size(); i++) {

@@ -33,8 +33,7 @@ public final class Dressing {
             return Optional.empty();
         }
         List<Segment> end = buttSegments(butt, x, r, visibleWoodMm);
-        return Optional.of(
-                end.isEmpty() ? laid.body() : laid.body().followedBy(new Outline(end)));
+        return Optional.of(end.isEmpty() ? laid.body() : laid.body().followedBy(new Outline(end)));
     }
 
     /** The form of the butt, from the seat node to the wood's end. */

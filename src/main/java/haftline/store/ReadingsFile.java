@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Readings of a handle: a table of calliper readings, or an outline traced in an SVG or DXF file. */
+/**
+ * Readings of a handle: a table of calliper readings, or an outline traced in an SVG or DXF file.
+ */
 public final class ReadingsFile {
     private ReadingsFile() {}
 

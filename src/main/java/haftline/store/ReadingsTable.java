@@ -112,7 +112,8 @@ final class ReadingsTable {
 
     private Optional<Reading> reading(
             CSVRecord row, Column x, Column d, boolean decimalCommas, int line) {
-        Optional<Double> place = number(row, x, -Reading.LONGEST_MM, 2 * Reading.LONGEST_MM, decimalCommas, line);
+        Optional<Double> place =
+                number(row, x, -Reading.LONGEST_MM, 2 * Reading.LONGEST_MM, decimalCommas, line);
         Optional<Double> size = number(row, d, 0, Reading.WIDEST_MM, decimalCommas, line);
         return place.isPresent() && size.isPresent()
                 ? Optional.of(new Reading(place.get(), size.get(), line))

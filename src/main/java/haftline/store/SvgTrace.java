@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -44,14 +45,15 @@ final class SvgTrace {
             }
             return List.of();
         }
-        if (lines.isOpen() && tracing.axis().isEmpty()) {
+        OptionalDouble axis = tracing.axis().isPresent() ? tracing.axis() : lines.axis();
+        if (axis.isEmpty()) {
             problems.addToFile(
-                    "the outline is open, so its axis cannot be told: say --axis Y, the lathe axis"
-                            + " as y in the drawing");
+                    "the outline is open or its two sides differ, so its axis cannot be told: say"
+                            + " --axis Y, the lathe axis as y in the drawing");
             return List.of();
         }
         double scale = tracing.mmPerUnit().orElseGet(() -> scale(document.get()));
-        return lines.readings(tracing.axis().orElse(lines.middle()), scale);
+        return lines.readings(axis.getAsDouble(), scale);
     }
 
     private Optional<Document> parsed(String text) {
@@ -59,8 +61,7 @@ final class SvgTrace {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
             // No entity of a file from anywhere may name another file.
-            factory.setFeature(
-                    "http://xml.org/sax/features/external-general-entities", false);
+            factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
             factory.setFeature(
                     "http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
             factory.setExpandEntityReferences(false);
@@ -68,7 +69,8 @@ final class SvgTrace {
             builder.setErrorHandler(null);
             return Optional.of(builder.parse(new InputSource(new StringReader(text))));
         } catch (SAXParseException e) {
-            problems.add(e.getLineNumber(), e.getColumnNumber(), "", "is no SVG: " + e.getMessage());
+            problems.add(
+                    e.getLineNumber(), e.getColumnNumber(), "", "is no SVG: " + e.getMessage());
         } catch (SAXException | IOException e) {
             problems.addToFile("is no SVG: " + e.getMessage());
         } catch (ParserConfigurationException e) {

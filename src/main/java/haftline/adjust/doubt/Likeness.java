@@ -308,9 +308,7 @@ final class Likeness {
                     one.steps().stream()
                             .flatMap(
                                     step ->
-                                            List.of(
-                                                    step.depthMm(),
-                                                    step.depthMm() + step.pointMm())
+                                            List.of(step.depthMm(), step.depthMm() + step.pointMm())
                                                     .stream())
                             .map(one::xAt)
                             .filter(at -> at > low && at < high)

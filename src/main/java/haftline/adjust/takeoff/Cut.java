@@ -48,12 +48,7 @@ record Cut(Kind kind, double x) {
      * @param clear how much more, in squares over the variance, a simpler way to meet may cost
      */
     static Cut between(
-            Stretch before,
-            Stretch after,
-            double[] x,
-            double[] d,
-            double deviation,
-            double clear) {
+            Stretch before, Stretch after, double[] x, double[] d, double deviation, double clear) {
         int from = Math.max(before.from(), before.to() - WINDOW + 1);
         int to = Math.min(after.to(), after.from() + WINDOW - 1);
         Polynomial left = new Polynomial(x, d, from, before.to());

@@ -157,7 +157,9 @@ final class DetailSearch {
             from--;
         }
         int to = after.from();
-        while (to < after.to() && to - after.from() < SIDE - 1 && x[to + 1] - x[after.from()] < SIDE_MM) {
+        while (to < after.to()
+                && to - after.from() < SIDE - 1
+                && x[to + 1] - x[after.from()] < SIDE_MM) {
             to++;
         }
         int left = before.to() - from + 1;
@@ -188,7 +190,10 @@ final class DetailSearch {
         if (!between && width > WIDEST_AT_END_MM) {
             return List.of();
         }
-        if (first == last && between && from.kind() == Cut.Kind.STEP && to.kind() == Cut.Kind.STEP) {
+        if (first == last
+                && between
+                && from.kind() == Cut.Kind.STEP
+                && to.kind() == Cut.Kind.STEP) {
             fillet(left, seen);
         }
         if (first == last && between && onBody) {
@@ -260,7 +265,8 @@ final class DetailSearch {
             for (int j = first; j <= last; j++) {
                 double at = Math.max(from, Math.min(to, x[j]));
                 double slope = 2 * arc.slope(at);
-                double weight = 1 / Math.hypot(deviation, Math.min(1e3, Math.abs(slope)) * deviation);
+                double weight =
+                        1 / Math.hypot(deviation, Math.min(1e3, Math.abs(slope)) * deviation);
                 residuals[j - first] = (d[j] - 2 * arc.r(at)) * weight;
             }
         } catch (IllegalArgumentException leansBack) {
@@ -288,7 +294,8 @@ final class DetailSearch {
                                 p -> {
                                     double[] residuals = new double[last - first + 1];
                                     for (int j = first; j <= last; j++) {
-                                        double t = Math.max(-1, Math.min(1, (x[j] - centre) / half));
+                                        double t =
+                                                Math.max(-1, Math.min(1, (x[j] - centre) / half));
                                         double deep = (p[0] + p[1]) / 2 - p[2];
                                         double edge = t < 0 ? p[0] : p[1];
                                         double fitted = deep + (edge - deep) * Math.abs(t);
@@ -300,9 +307,7 @@ final class DetailSearch {
                                 new double[] {100, 100, 2 * (to - from)},
                                 new double[] {1, 1, 1})
                         .from(
-                                new double[] {
-                                    d[first] / 2, d[last] / 2, (d[first] - bottom) / 2
-                                },
+                                new double[] {d[first] / 2, d[last] / 2, (d[first] - bottom) / 2},
                                 ROUNDS,
                                 1e-4);
         if (fit.parameters()[2] > LEAST_MM) {

@@ -70,8 +70,7 @@ record Draft(
         batten.add(BattenNode.smooth(0, shoulderMm / 2, first));
         double before = 0;
         for (DraftNode node : nodes) {
-            if (node.x() - before < SPACING_MM
-                    || node.diameterMm() < THINNEST_MM) {
+            if (node.x() - before < SPACING_MM || node.diameterMm() < THINNEST_MM) {
                 return Optional.empty();
             }
             before = node.x();
@@ -80,8 +79,7 @@ record Draft(
                             ? BattenNode.crisp(node.x(), node.diameterMm() / 2)
                             : BattenNode.smooth(node.x(), node.diameterMm() / 2));
         }
-        if (seatX() - before < SPACING_MM
-                || Math.min(shoulderMm, seatMm) < THINNEST_MM) {
+        if (seatX() - before < SPACING_MM || Math.min(shoulderMm, seatMm) < THINNEST_MM) {
             return Optional.empty();
         }
         batten.add(BattenNode.smooth(seatX(), seatMm / 2, last));

@@ -63,7 +63,9 @@ final class DraftFit {
         return now;
     }
 
-    /** Each node keeps to its own half of the way to its neighbours, which is why it is repeated. */
+    /**
+     * Each node keeps to its own half of the way to its neighbours, which is why it is repeated.
+     */
     private Fitted fitOnce(Draft start, int rounds) {
         double[] at = parameters(start);
         double[] low = new double[at.length];
@@ -103,8 +105,7 @@ final class DraftFit {
     /** Edges at a step stay at the step; a flat has no height. */
     private void bounds(Draft start, double[] low, double[] high, double[] scale) {
         int i = 0;
-        for (OptionalDouble known :
-                List.of(table.ends().shoulderMm(), table.ends().seatMm())) {
+        for (OptionalDouble known : List.of(table.ends().shoulderMm(), table.ends().seatMm())) {
             double least = known.orElse(1);
             double most = known.orElse(Reading.WIDEST_MM);
             set(low, high, scale, i++, least, most, MATTERS_MM);
@@ -204,7 +205,8 @@ final class DraftFit {
             details.add(detail.with(p[i], p[i + 1], p[i + 2]));
             i += 3;
         }
-        return new Draft(start.woodMm(), p[0], p[1], nodes, start.first(), start.last(), details, butt);
+        return new Draft(
+                start.woodMm(), p[0], p[1], nodes, start.first(), start.last(), details, butt);
     }
 
     /** The same form of another length, within what a shape may hold. */

@@ -15,10 +15,11 @@ import java.util.Optional;
  * @param left how the outline passes the left edge
  * @param right how it passes the right edge
  */
-record LaidDetail(
-        Kind kind, double from, double to, double heightMm, Cut left, Cut right) {
+record LaidDetail(Kind kind, double from, double to, double heightMm, Cut left, Cut right) {
     /** A groove no wider than this was burnt with a wire, mm (common practice, no source). */
     private static final double BURNT_MM = 1;
+
+    private static final double CLEAN = 1e9;
 
     /** The details that readings can show. */
     enum Kind {
@@ -66,18 +67,24 @@ record LaidDetail(
         return isOnChord() && right.kind() != Cut.Kind.MARKED ? 1 : 0;
     }
 
+    /** Without the rounding of binary fractions, which would be written out in full. */
+    private static double clean(double mm) {
+        return Math.rint(mm * CLEAN) / CLEAN;
+    }
+
     /** As a detail of a shape; empty where its sizes are out of range. */
     Optional<Detail> detail() {
-        Place place = new Place.FromShoulder((from + to) / 2);
-        double width = to - from;
+        Place place = new Place.FromShoulder(clean((from + to) / 2));
+        double width = clean(to - from);
         try {
             return Optional.of(
                     switch (kind) {
                         case BEAD -> new Detail.Bead(place, width, heightMm);
                         case COVE -> new Detail.Cove(place, width, heightMm);
-                        case VEE -> width <= BURNT_MM
-                                ? new Detail.BurntLine(place, width, heightMm)
-                                : new Detail.Vee(place, width, heightMm);
+                        case VEE ->
+                                width <= BURNT_MM
+                                        ? new Detail.BurntLine(place, width, heightMm)
+                                        : new Detail.Vee(place, width, heightMm);
                         case FILLET -> new Detail.Fillet(place, width, heightMm);
                         case FLAT -> new Detail.Flat(place, width);
                     });

@@ -22,7 +22,8 @@ record Run(int from, int to, Cut left, Cut right, List<Stretch> stretches) {
     }
 
     /** Joins stretches through their smooth cuts. */
-    static List<Run> of(List<Stretch> stretches, double[] x, double[] d, double deviation, double clear) {
+    static List<Run> of(
+            List<Stretch> stretches, double[] x, double[] d, double deviation, double clear) {
         List<Run> runs = new ArrayList<>();
         List<Stretch> within = new ArrayList<>();
         Cut left = new Cut(Cut.Kind.END, x[0]);

@@ -54,8 +54,8 @@ final class Segmentation {
     }
 
     /**
-     * The cheapest row of stretches; where the wood ends steeply also the cheapest that ends in each
-     * form of the butt.
+     * The cheapest row of stretches; where the wood ends steeply also the cheapest that ends in
+     * each form of the butt.
      */
     List<List<Stretch>> rows() {
         int n = x.length;

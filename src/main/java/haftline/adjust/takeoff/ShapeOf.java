@@ -40,10 +40,7 @@ final class ShapeOf {
                             false));
         }
         List<Detail> details =
-                draft.details().stream()
-                        .map(LaidDetail::detail)
-                        .flatMap(Optional::stream)
-                        .toList();
+                draft.details().stream().map(LaidDetail::detail).flatMap(Optional::stream).toList();
         return new Shape(
                 name,
                 NOTE,

@@ -37,7 +37,8 @@ public record TakeOff(
      *
      * @param readings at least {@link #FEWEST}, in any order, the first by x at the shoulder, the
      *     last at the butt
-     * @param toleranceMm how far the line may run beside the true one, mm on the diameter, 0.01 to 5
+     * @param toleranceMm how far the line may run beside the true one, mm on the diameter, 0.01 to
+     *     5
      * @param name name of the shape
      * @param ends what is known of the ends besides
      * @return the shape; empty where the engine can draw none through the readings

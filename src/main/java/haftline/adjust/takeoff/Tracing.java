@@ -97,7 +97,9 @@ final class Tracing {
         Arrays.fill(counts, true);
         int[] kept = indices(counts);
         List<List<Stretch>> rows = rows(kept);
-        for (int round = 0; round < MOST_STRAY_ROUNDS && dropLone(rows.get(0), kept, counts); round++) {
+        for (int round = 0;
+                round < MOST_STRAY_ROUNDS && dropLone(rows.get(0), kept, counts);
+                round++) {
             kept = indices(counts);
             rows = rows(kept);
         }
@@ -144,10 +146,6 @@ final class Tracing {
     private Best best(
             List<Run> runs, double[] x, double[] d, Butt butt, int[] kept, boolean[] all) {
         DetailSearch.Reading seen = new DetailSearch(runs, x, d, deviation).cheapest();
-        if (BodyFit.DEBUG) {
-            for (Run t : runs) System.out.printf("  run %s .. %s (%d..%d)%n", t.left(), t.right(), t.from(), t.to());
-            for (var t : seen.details()) System.out.println("  seen " + t);
-        }
         Draft draft = draft(seen.body(), x, d, butt);
         draft = fitBody(draft, bodyOnly(seen.body(), kept, x.length));
         draft = dress(draft, seen.details());
@@ -176,13 +174,15 @@ final class Tracing {
         }
         long crisp = draft.nodes().stream().filter(DraftNode::crisp).count();
         double figures = 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size();
-        if (BodyFit.DEBUG) System.out.println("  score " + sum + " + " + figures + "*" + Math.log(counts.length));
         return sum + figures * Math.log(counts.length);
     }
 
     private List<List<Stretch>> rows(int[] kept) {
         return new Segmentation(
-                        pick(table.places(), kept), pick(table.diameters(), kept), deviation, PLACE_MM)
+                        pick(table.places(), kept),
+                        pick(table.diameters(), kept),
+                        deviation,
+                        PLACE_MM)
                 .rows();
     }
 
@@ -205,7 +205,9 @@ final class Tracing {
         return picked;
     }
 
-    /** Leaves out each reading that stands alone between two stretches; true where there was one. */
+    /**
+     * Leaves out each reading that stands alone between two stretches; true where there was one.
+     */
     private boolean dropLone(List<Stretch> stretches, int[] kept, boolean[] counts) {
         boolean dropped = false;
         for (int k = 1; k + 1 < stretches.size(); k++) {
@@ -310,8 +312,7 @@ final class Tracing {
                 best = fitted.sum() < best.sum() ? fitted : best;
             }
         }
-        double[] weights =
-                DraftFit.weights(table, best.draft(), deviation, PLACE_MM, counts);
+        double[] weights = DraftFit.weights(table, best.draft(), deviation, PLACE_MM, counts);
         return new BodyFit(table, weights, toleranceMm).of(best.draft()).draft();
     }
 
@@ -339,7 +340,9 @@ final class Tracing {
         return fitOnce(draft, counts).draft();
     }
 
-    /** Puts each edge of a detail where a reading marks it, unless the readings speak against it. */
+    /**
+     * Puts each edge of a detail where a reading marks it, unless the readings speak against it.
+     */
     private Draft marked(Draft fitted, boolean[] counts) {
         Draft now = fitted;
         double sum = fitOnce(now, counts).sum();
@@ -368,17 +371,20 @@ final class Tracing {
             for (boolean left : new boolean[] {true, false}) {
                 LaidDetail detail = now.details().get(i);
                 Cut edge = left ? detail.left() : detail.right();
-                double at = left ? detail.from() : detail.to();
-                double mark = edge.kind() == Cut.Kind.STEP ? edge.x() : table.markNear(at);
-                if (!detail.isOnChord() || Double.isNaN(mark)) {
-                    continue;
-                }
-                List<LaidDetail> details = new ArrayList<>(now.details());
-                details.set(i, detail.markedAt(left, mark));
-                DraftFit.Fitted moved = fitOnce(now.withDetails(details), counts);
-                if (moved.sum() < sum + MARK_COSTS) {
-                    now = moved.draft();
-                    sum = moved.sum();
+                double near = table.markNear(left ? detail.from() : detail.to());
+                for (double mark : new double[] {edge.x(), near}) {
+                    boolean step = edge.kind() == Cut.Kind.STEP || mark == near;
+                    if (!detail.isOnChord() || Double.isNaN(mark) || !step) {
+                        continue;
+                    }
+                    List<LaidDetail> details = new ArrayList<>(now.details());
+                    details.set(i, detail.markedAt(left, mark));
+                    DraftFit.Fitted moved = fitOnce(now.withDetails(details), counts);
+                    if (moved.sum() < sum + MARK_COSTS) {
+                        now = moved.draft();
+                        sum = moved.sum();
+                        break;
+                    }
                 }
             }
         }

@@ -43,7 +43,8 @@ final class DoubtBench {
                     doubt.under().value(),
                     doubt.under().low(),
                     doubt.under().high());
-            System.out.println("   " + doubt.leastWall() + " " + doubt.balance() + " " + doubt.mass());
+            System.out.println(
+                    "   " + doubt.leastWall() + " " + doubt.balance() + " " + doubt.mass());
             System.out.println("   " + doubt.weights());
             System.out.println("   " + doubt.zones());
             System.out.println("   " + doubt.bands().subList(0, 3));

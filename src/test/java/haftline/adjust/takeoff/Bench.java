@@ -46,7 +46,10 @@ final class Bench {
                 shape,
                 brief.rules(),
                 brief.rack(),
-                Choices.builder().buttMm(shape.seatSlopeDeg().isPresent() ? 24 : 16).swellMm(24).build());
+                Choices.builder()
+                        .buttMm(shape.seatSlopeDeg().isPresent() ? 24 : 16)
+                        .swellMm(24)
+                        .build());
     }
 
     static Outline visible(Brief brief) {

@@ -30,7 +30,11 @@ final class StarterRun {
         Bench bench = new Bench(shape);
         SplittableRandom random = new SplittableRandom(seed);
         Optional<TakeOff> taken =
-                TakeOff.of(bench.readings(1, DEVIATION_MM, random), TOLERANCE_MM, "taken off", KNOWN ? bench.ends() : Ends.UNKNOWN);
+                TakeOff.of(
+                        bench.readings(1, DEVIATION_MM, random),
+                        TOLERANCE_MM,
+                        "taken off",
+                        KNOWN ? bench.ends() : Ends.UNKNOWN);
         if (taken.isEmpty()) {
             return new Case(shape.name(), seed, 99, 99, 99, 0);
         }
