@@ -84,7 +84,7 @@ final class CopyingSettings {
                 made(
                         fields.number(
                                 "follower to cutter",
-                                "how far the follower moves for each mm of the cutter",
+                                "the follower's way over the cutter's, across the axis",
                                 " : 1",
                                 new Limits(0.25, 4),
                                 t -> t.copying().radialRatio(),
@@ -149,7 +149,7 @@ final class CopyingSettings {
                                         ? Inspected.number(now().cutterAngleDeg().getAsDouble())
                                                 + "°"
                                         : "",
-                                "angle between its flanks; empty where it is not pointed",
+                                "angle between its flanks, or empty",
                                 Row.Source.SET),
                 entry -> {
                     OptionalDouble deg = Entry.number(entry, "°");

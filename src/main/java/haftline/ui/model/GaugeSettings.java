@@ -73,7 +73,7 @@ final class GaugeSettings {
                         .where(() -> now().profile()),
                 length(
                                 "clearance",
-                                "0 to judge by the light gap, 0.3 mm for roughing",
+                                "0 to judge by the light gap, more for roughing",
                                 new Limits(0, 2),
                                 Gauges::clearanceMm,
                                 GaugesBuilder::clearanceMm)

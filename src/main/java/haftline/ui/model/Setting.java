@@ -9,7 +9,7 @@ import java.util.function.BooleanSupplier;
  * @param row how it is shown and changed
  * @param applies whether it means anything as the others stand: a router's bit does not while a
  *     laser cuts
- * @param picture what it means, drawn under it; empty where the words are enough
+ * @param picture what it means, drawn beside it; empty where the words are enough
  */
 public record Setting(Row row, BooleanSupplier applies, Optional<Picture> picture) {
     /** A plain drawing of what settings mean, as they stand. */

@@ -61,14 +61,9 @@ final class CopyingSketch {
                     axis - hole.heightMm() * scale,
                     Math.max(1.5, hole.diameterMm() / 2 * scale));
         }
-        pen.middle("run on", Math.max(26, (left + shoulder) / 2), 96);
-        pen.middle("run off", Math.min(254, (seat + left + wide) / 2), 96);
-        pen.middle(
-                isFull
-                        ? "full: may be turned over"
-                        : "back " + pen.length(copying.backMm()) + " below the axis",
-                140,
-                96);
+        pen.text("run on " + pen.length(copying.runOnMm()), 6, 96);
+        pen.middle(isFull ? "both sides" : "back " + pen.length(copying.backMm()), 140, 96);
+        pen.right("run off " + pen.length(copying.runOffMm()), 274, 96);
     }
 
     /** One side, from run on to run off, or back for the lower side. */

@@ -94,7 +94,7 @@ final class FileSketches {
             pen.dashed(p.accent(), 74, 30, 96, 50);
             pen.dashed(p.accent(), 96, 50, 112, 64);
             pen.dashed(p.accent(), 134, 66, 158, 46);
-            for (double[] at : new double[][] {{50, 12}, {74, 30}, {112, 64}, {134, 66}}) {
+            for (double[] at : new double[][] {{50, 8}, {74, 30}, {112, 64}, {134, 66}}) {
                 pen.circle(p.margin(), p.accent(), at[0], at[1], 2.6);
             }
             for (double[] at : new double[][] {{14, 62}, {96, 50}, {158, 46}}) {

@@ -89,10 +89,10 @@ final class GaugeSketches {
         pen.finish(pen.card(), p.ink(), 1.5);
         // Where two share a card there is no edge between them.
         if (joinedLeft) {
-            pen.line(pen.card(), 3, x, TOP + 1.5, x, BOTTOM - 1.5);
+            pen.line(pen.card(), 3, x, TOP + 2.5, x, BOTTOM - 2.5);
         }
         if (joinedRight) {
-            pen.line(pen.card(), 3, x + PART, TOP + 1.5, x + PART, BOTTOM - 1.5);
+            pen.line(pen.card(), 3, x + PART, TOP + 2.5, x + PART, BOTTOM - 2.5);
         }
     }
 
@@ -100,15 +100,16 @@ final class GaugeSketches {
         Palette p = pen.palette();
         GraphicsContext gc = pen.gc();
         boolean onFerrule = gauges.register() == Gauges.Register.FERRULE_FACE;
+        double front = 66;
         double shoulder = 112;
         double axis = 92;
         pen.polygon(
                 pen.wood(),
                 p.ink(),
                 1,
-                78,
+                front,
                 axis,
-                78,
+                front,
                 axis - 20,
                 shoulder,
                 axis - 20,
@@ -123,10 +124,10 @@ final class GaugeSketches {
         pen.finish(pen.wood(), p.ink(), 1.2);
         if (onFerrule) {
             pen.polygon(
-                    p.steel(), p.ink(), 1.2, 78, axis, 78, axis - 32, shoulder, axis - 32, shoulder,
-                    axis);
+                    p.steel(), p.ink(), 1.2, front, axis, front, axis - 32, shoulder, axis - 32,
+                    shoulder, axis);
         }
-        double bears = onFerrule ? 78 : shoulder;
+        double bears = onFerrule ? front : shoulder;
         double hook = onFerrule ? axis - 12 : axis - 22;
         gc.beginPath();
         gc.moveTo(bears - 16, 26);
@@ -148,9 +149,10 @@ final class GaugeSketches {
         pen.finish(pen.card(), p.ink(), 1.5);
         pen.line(p.accent(), 3.2, bears, onFerrule ? axis - 31 : axis - 31, bears, hook);
         pen.strong("gauge", 150, 45);
-        pen.text(onFerrule ? "ferrule" : "tenon", onFerrule ? 79 : 80, 87);
-        pen.strong("bears here", 6, 62);
-        pen.pointer(p.accent(), 40, 66, bears - 2, onFerrule ? axis - 20 : axis - 26);
+        pen.strong(onFerrule ? "ferrule" : "tenon", front + 5, 87);
+        pen.strong("bears", 6, 58);
+        pen.strong("here", 6, 71);
+        pen.pointer(p.accent(), 34, 64, bears - 2, onFerrule ? axis - 20 : axis - 26);
         pen.strong("relief " + pen.length(gauges.reliefMm()), 6, 18);
         pen.pointer(p.soft(), 60, 22, bears + 3, axis - 41);
         pen.strong("clearance " + pen.length(gauges.clearanceMm()), 160, 18);

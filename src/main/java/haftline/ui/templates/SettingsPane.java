@@ -83,7 +83,12 @@ final class SettingsPane extends ScrollPane {
                             canvas.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
                             canvas.setId(
                                     "picture-" + picture.name().toLowerCase(java.util.Locale.ROOT));
-                            rows.add(canvas);
+                            // What a whole chapter means is seen before its first figure.
+                            rows.add(
+                                    picture == Setting.Picture.SHEET
+                                            ? rows.indexOf(row)
+                                            : rows.size(),
+                                    canvas);
                             followers.add(
                                     () -> {
                                         show(canvas, setting.applies().getAsBoolean());

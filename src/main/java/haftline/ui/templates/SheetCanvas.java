@@ -17,7 +17,6 @@ import haftline.ui.model.View;
 import haftline.ui.model.Watched;
 import haftline.ui.sheet.DrawingPainter;
 import haftline.ui.theme.Palette;
-import haftline.ui.words.Shown;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.VPos;
@@ -280,7 +279,7 @@ final class SheetCanvas extends Region {
         double h = size.heightMm() * view.scale();
         gc.setFill(Color.gray(0, 0.16));
         gc.fillRect(x + 3, y + 4, w, h);
-        gc.setFill(p.panel());
+        gc.setFill(SketchPen.isDark(p) ? p.paper() : p.panel());
         gc.fillRect(x, y, w, h);
         gc.setStroke(p.soft());
         gc.setLineWidth(1);
@@ -308,28 +307,24 @@ final class SheetCanvas extends Region {
 
     private void measures(
             GraphicsContext gc, Palette p, TemplateSettings.Sheet size, double x, double y) {
-        Shown shown = new Shown(units.value());
         gc.setFont(SMALL);
         gc.setFill(p.soft());
         gc.setTextAlign(TextAlignment.CENTER);
         gc.setTextBaseline(VPos.BASELINE);
         gc.fillText(
-                shown.length(size.widthMm()),
+                SketchPen.length(size.widthMm(), units.value()),
                 x + size.widthMm() * view.scale() / 2,
                 view.py(0) + 20);
         gc.save();
         gc.translate(x - 11, y + size.heightMm() * view.scale() / 2);
         gc.rotate(-90);
-        gc.fillText(shown.length(size.heightMm()), 0, 0);
+        gc.fillText(SketchPen.length(size.heightMm(), units.value()), 0, 0);
         gc.restore();
     }
 
     /** The material that is left: the outline filled, its openings not. */
     private void card(GraphicsContext gc, Palette p, Card card) {
-        gc.setFill(
-                card.stopped()
-                        ? p.paper().interpolate(p.stop(), 0.14)
-                        : p.paper().interpolate(p.glue(), 0.34));
+        gc.setFill(card.stopped() ? p.paper().interpolate(p.stop(), 0.14) : SketchPen.hardboard(p));
         gc.beginPath();
         trace(gc, card.outline());
         card.openings().forEach(opening -> trace(gc, opening.reversed()));

@@ -19,6 +19,8 @@ import javafx.scene.text.TextAlignment;
 record SketchPen(GraphicsContext gc, Palette palette, Units units) {
     private static final Font SMALL = Font.font(10.5);
     private static final double ARROW = 4;
+    private static final Color LIGHT_BOARD = Color.web("#F2E6C9");
+    private static final Color DARK_BOARD = Color.web("#4A4134");
 
     void clear(double width, double height) {
         gc.clearRect(0, 0, width, height);
@@ -30,7 +32,16 @@ record SketchPen(GraphicsContext gc, Palette palette, Units units) {
 
     /** The material of a card. */
     Color card() {
-        return palette.paper().interpolate(palette.glue(), 0.5);
+        return hardboard(palette);
+    }
+
+    /** Light hardboard on paper, dark on slate: lettering keeps its contrast on either. */
+    static Color hardboard(Palette palette) {
+        return isDark(palette) ? DARK_BOARD : LIGHT_BOARD;
+    }
+
+    static boolean isDark(Palette palette) {
+        return palette.paper().getBrightness() < 0.5;
     }
 
     Color wood() {
@@ -38,6 +49,11 @@ record SketchPen(GraphicsContext gc, Palette palette, Units units) {
     }
 
     String length(double mm) {
+        return length(mm, units);
+    }
+
+    /** A length as it was entered, without noughts behind. */
+    static String length(double mm, Units units) {
         return NumberText.upTo(mm / units.millimetres(), units == Units.MM ? 3 : 4)
                 + " "
                 + units.symbol();
@@ -88,6 +104,10 @@ record SketchPen(GraphicsContext gc, Palette palette, Units units) {
 
     void middle(String words, double x, double y) {
         write(words, x, y, TextAlignment.CENTER, palette.soft());
+    }
+
+    void right(String words, double x, double y) {
+        write(words, x, y, TextAlignment.RIGHT, palette.soft());
     }
 
     void strong(String words, double x, double y) {

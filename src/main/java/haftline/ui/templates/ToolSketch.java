@@ -100,11 +100,11 @@ final class ToolSketch {
                             ArcType.OPEN);
             pen.line(p.ink(), 1.8, x, 8, x, y - 2 * off);
             pen.line(p.ink(), 1.8, x + 2 * off, y, RIGHT, y);
-            pen.circle(p.steel(), p.soft(), x + off, y - off, r);
+            bit(pen, x + off, y - off, r);
         } else {
             pen.gc().setFill(p.stop().interpolate(p.margin(), 0.45));
             pen.gc().fillRect(x, y - r, r, r);
-            pen.circle(p.steel(), p.soft(), x + r, y - r, r);
+            bit(pen, x + r, y - r, r);
             pen.line(p.ink(), 1.8, x, 8, x, y);
             pen.line(p.ink(), 1.8, x, y, RIGHT, y);
             pen.pointer(p.stop(), 62, 84, x + 3, y - 2);
@@ -112,11 +112,18 @@ final class ToolSketch {
         pen.strong("bit " + pen.length(bitMm), 154, 26);
         if (isRelieved) {
             pen.strong("corner opened by a", 154, 44);
-            pen.strong("round the bit can follow", 154, 57);
+            pen.strong("round for the bit", 154, 57);
         } else {
             pen.strong("line in the file:", 154, 44);
             pen.strong("the true edge", 154, 57);
         }
         pen.strong(isRelieved ? "card" : "left by the bit", 14, isRelieved ? 84 : 90);
+    }
+
+    /** Seen from above, its end unfilled so that what it leaves is seen. */
+    private static void bit(SketchPen pen, double x, double y, double r) {
+        pen.circle(pen.palette().steel().deriveColor(0, 1, 1, 0.3), pen.palette().soft(), x, y, r);
+        pen.line(pen.palette().soft(), 1, x - 4, y, x + 4, y);
+        pen.line(pen.palette().soft(), 1, x, y - 4, x, y + 4);
     }
 }

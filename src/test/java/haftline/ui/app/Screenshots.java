@@ -17,6 +17,7 @@ import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.beans.Observable;
 import javafx.scene.Scene;
 import javafx.scene.control.ListView;
 import javafx.stage.Stage;
@@ -81,7 +82,7 @@ public final class Screenshots extends Application {
                         new Shot("line-up-slate", () -> lineUp(true)),
                         new Shot("sheet", this::sheet),
                         new Shot("templates", this::templates),
-                        new Shot("templates-slate", this::laserCutTemplates),
+                        new Shot("templates-slate", this::routedTemplates),
                         new Shot("export", this::export),
                         new Shot("first-run", this::firstRun));
         take(all.stream().filter(shot -> shot.name().startsWith(wanted)).toList(), 0);
@@ -124,21 +125,26 @@ public final class Screenshots extends Application {
         workbench.showTemplates();
     }
 
-    /** All on one large sheet. */
-    private void laserCutTemplates() {
+    /** All on one large sheet, the first of the findings chosen. */
+    private void routedTemplates() {
         board("butter spreader", Units.MM, true);
         editor.run(
                 WorkshopEdits.templates(
-                        "cut with laser",
+                        "cut with router",
                         t ->
                                 t.withCutting(
                                                 new TemplateSettings.Cutting(
-                                                        TemplateSettings.Tool.LASER,
+                                                        TemplateSettings.Tool.ROUTER,
                                                         0.15,
                                                         3.175,
                                                         false))
                                         .withSheet(new TemplateSettings.Sheet(600, 400, 6, 3, 3))));
         workbench.showTemplates();
+        ListView<?> findings = (ListView<?>) workbench.lookup("#template-findings");
+        findings.getItems()
+                .addListener(
+                        (Observable changed) ->
+                                Platform.runLater(() -> findings.getSelectionModel().select(0)));
     }
 
     private void export() {
