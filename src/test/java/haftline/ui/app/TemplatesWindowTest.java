@@ -85,10 +85,11 @@ class TemplatesWindowTest {
         robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT4);
         LaidOut byHand = wait(robot, laid -> is(laid, Tool.HAND_SAW, 0.15));
         WritableImage sawn = picture(robot);
-        assertThat(robot.lookup("#row-kerf").match(Node::isVisible).tryQuery()).isEmpty();
+        assertThat(isSeen(robot.lookup("#row-kerf").query())).isFalse();
 
         ComboBox<?> tool = robot.lookup("#row-tool").queryAs(ComboBox.class);
         robot.interact(() -> choose(tool, "laser"));
+        assertThat(isSeen(robot.lookup("#row-kerf").query())).isTrue();
         TextField kerf = robot.lookup("#row-kerf").queryAs(TextField.class);
         robot.interact(
                 () -> {
@@ -115,6 +116,10 @@ class TemplatesWindowTest {
         robot.interact(() -> robot.lookup("#template-sheet").query().requestFocus());
         robot.type(KeyCode.HOME);
         assertThat(tool.getValue()).isEqualTo("saw and file");
+    }
+
+    private static boolean isSeen(Node node) {
+        return node.isVisible() && (node.getParent() == null || isSeen(node.getParent()));
     }
 
     @SuppressWarnings("unchecked")
