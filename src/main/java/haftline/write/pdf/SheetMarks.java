@@ -94,7 +94,7 @@ final class SheetMarks {
         double room = sheet.fieldLeftMm() + sheet.fieldWidthMm() - x;
         String number =
                 tiling.count() == 1
-                        ? "One sheet, scale 1:1. "
+                        ? "One sheet. "
                         : "Sheet "
                                 + tiling.number(column, row)
                                 + " of "
