@@ -25,6 +25,7 @@ public final class TemplatesModel {
     private final Watched<Boolean> working = new Watched<>(false);
     private final Watched<Integer> sheet = new Watched<>(0);
     private final Watched<Optional<Remark>> chosen = new Watched<>(Optional.empty());
+    private final Watched<Optional<String>> trouble = new Watched<>(Optional.empty());
     private Optional<Asked> asked = Optional.empty();
     private boolean isShown;
 
@@ -61,6 +62,15 @@ public final class TemplatesModel {
      */
     public Watched<Boolean> working() {
         return working;
+    }
+
+    /**
+     * Why the sheets could not be laid out anew.
+     *
+     * @return watched; empty where they could
+     */
+    public Watched<Optional<String>> trouble() {
+        return trouble;
     }
 
     /**
@@ -134,6 +144,8 @@ public final class TemplatesModel {
             drawing.execute(() -> take(made, run));
         } catch (CancellationException overtaken) {
             // The next run is waiting for this thread.
+        } catch (IllegalArgumentException impossible) {
+            drawing.execute(() -> fail(String.valueOf(impossible.getMessage()), run));
         }
     }
 
@@ -143,10 +155,18 @@ public final class TemplatesModel {
         }
     }
 
+    private void fail(String why, int run) {
+        if (run == number) {
+            working.set(false);
+            trouble.set(Optional.of("Cards cannot be made: " + why));
+        }
+    }
+
     private void take(LaidOut made, int run) {
         if (run != number) {
             return;
         }
+        trouble.set(Optional.empty());
         chosen.set(Optional.empty());
         laidOut.set(Optional.of(made));
         turn(0);
@@ -183,6 +203,9 @@ public final class TemplatesModel {
      * @return a few words; why there are none, where there are none
      */
     public String use() {
+        if (trouble.value().isPresent()) {
+            return trouble.value().get();
+        }
         if (laidOut.value().isEmpty()) {
             return "";
         }

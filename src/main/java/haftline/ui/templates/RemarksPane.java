@@ -9,6 +9,7 @@ import haftline.ui.model.Watched;
 import haftline.ui.theme.Mark;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -81,6 +82,7 @@ final class RemarksPane extends VBox {
             box = new HBox(10, mark, sentence, where);
             box.setAlignment(Pos.CENTER_LEFT);
             box.setMinHeight(30);
+            box.setPadding(new Insets(4, 0, 4, 0));
             setPrefWidth(0);
         }
 

@@ -76,7 +76,7 @@ final class SheetCanvas extends Region {
         setOnScroll(this::scroll);
         setOnKeyPressed(this::key);
         focusedProperty().addListener(o -> stale());
-        model.laidOut().watch(laid -> stale());
+        model.laidOut().watch(laid -> laid.ifPresent(this::take));
         model.sheet().watch(number -> fit());
         model.chosen().watch(remark -> showChosen());
         palette.watch(theme -> stale());
@@ -91,6 +91,15 @@ final class SheetCanvas extends Region {
     @Override
     public void requestLayout() {
         setNeedsLayout(true);
+    }
+
+    /** Another sheet is shown whole; new cards on the same are looked at from where one was. */
+    private void take(LaidOut laid) {
+        if (!laid.layout().size().equals(fitted)) {
+            fitted = laid.layout().size();
+            isFitting = true;
+        }
+        stale();
     }
 
     private void stale() {
@@ -248,10 +257,6 @@ final class SheetCanvas extends Region {
         Optional<LaidOut> laid = model.laidOut().value();
         if (laid.isEmpty()) {
             return;
-        }
-        if (!laid.get().layout().size().equals(fitted)) {
-            fitted = laid.get().layout().size();
-            isFitting = true;
         }
         if (isFitting) {
             view = whole();

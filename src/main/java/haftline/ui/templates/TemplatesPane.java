@@ -79,6 +79,7 @@ public final class TemplatesPane extends BorderPane {
         model.laidOut().follow(laid -> tell());
         model.sheet().watch(shown -> tell());
         model.working().follow(this::busy);
+        model.trouble().watch(why -> tell());
         editor.units().watch(units -> tell());
         sheet.under().watch(this::say);
     }

@@ -103,7 +103,12 @@ final class ToolSketch {
             bit(pen, x + off, y - off, r);
         } else {
             pen.gc().setFill(p.stop().interpolate(p.margin(), 0.45));
-            pen.gc().fillRect(x, y - r, r, r);
+            pen.gc().beginPath();
+            pen.gc().moveTo(x, y - r);
+            pen.gc().lineTo(x, y);
+            pen.gc().lineTo(x + r, y);
+            pen.gc().arc(x + r, y - r, r, r, 270, -90);
+            pen.gc().fill();
             bit(pen, x + r, y - r, r);
             pen.line(p.ink(), 1.8, x, 8, x, y);
             pen.line(p.ink(), 1.8, x, y, RIGHT, y);
