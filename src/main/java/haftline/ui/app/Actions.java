@@ -12,6 +12,8 @@ interface Actions {
 
     void showSheet();
 
+    void showTemplates();
+
     void showExport();
 
     void units(Units units);

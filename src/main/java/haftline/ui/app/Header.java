@@ -18,6 +18,7 @@ final class Header extends HBox {
     private final ToggleButton board = new ToggleButton("Board");
     private final ToggleButton lineUp = new ToggleButton("Line-up");
     private final ToggleButton sheet = new ToggleButton("Sheet");
+    private final ToggleButton templates = new ToggleButton("Templates");
     private final ToggleButton mm = new ToggleButton("mm");
     private final ToggleButton inch = new ToggleButton("inch");
     private final EditorModel editor;
@@ -28,10 +29,11 @@ final class Header extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         name.getStyleClass().add("set-name");
         state.getStyleClass().add("small");
-        HBox views = pair("views", board, lineUp, sheet);
+        HBox views = pair("views", board, lineUp, sheet, templates);
         board.setOnAction(e -> actions.showBoard());
         lineUp.setOnAction(e -> actions.showLineUp());
         sheet.setOnAction(e -> actions.showSheet());
+        templates.setOnAction(e -> actions.showTemplates());
         Button export = new Button("Export");
         export.setId("export");
         export.getStyleClass().add("first");
@@ -79,6 +81,7 @@ final class Header extends HBox {
         board.setSelected(showing == Workbench.Showing.BOARD);
         lineUp.setSelected(showing == Workbench.Showing.LINE_UP);
         sheet.setSelected(showing == Workbench.Showing.SHEET);
+        templates.setSelected(showing == Workbench.Showing.TEMPLATES);
     }
 
     private void refresh() {

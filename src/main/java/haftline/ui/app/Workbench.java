@@ -21,6 +21,7 @@ import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
 import haftline.ui.sheet.SheetPane;
+import haftline.ui.templates.TemplatesPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
@@ -54,7 +55,11 @@ public final class Workbench extends BorderPane implements Actions {
     private final BoardPane board;
     private final LineUpPane lineUp;
     private final SheetPane sheet;
+    private final TemplatesPane templates;
+    private final ExportModel exporting;
     private final ExportPane export;
+    private final InspectorPane inspector;
+    private final StackPane foot = new StackPane();
     private final FindingsPane found;
     private final Header header;
     private final StackPane middle = new StackPane();
@@ -95,17 +100,16 @@ public final class Workbench extends BorderPane implements Actions {
         lineUp.setVisible(false);
         sheet = new SheetPane(editor);
         sheet.setVisible(false);
-        export =
-                new ExportPane(
-                        new ExportModel(
-                                editor,
-                                preferences,
-                                new Maker(),
-                                ExportPane.background(),
-                                Platform::runLater),
-                        dialogs::folder,
-                        opener,
-                        this::showBoard);
+        templates = new TemplatesPane(editor, preferences, palette, this::exportTemplates);
+        templates.setVisible(false);
+        exporting =
+                new ExportModel(
+                        editor,
+                        preferences,
+                        new Maker(),
+                        ExportPane.background(),
+                        Platform::runLater);
+        export = new ExportPane(exporting, dialogs::folder, opener, this::showBoard);
         export.setVisible(false);
         unmade.getStyleClass().add("unmade");
         unmade.setVisible(false);
@@ -114,10 +118,11 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, sheet, export, rule);
+        middle.getChildren().addAll(board, unmade, lineUp, sheet, templates, export, rule);
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
-        SplitPane halves = new SplitPane(middle, found);
+        foot.getChildren().add(found);
+        SplitPane halves = new SplitPane(middle, foot);
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         VBox centre = new VBox(noticeBar, halves);
@@ -128,7 +133,8 @@ public final class Workbench extends BorderPane implements Actions {
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
         setCenter(centre);
-        setRight(new InspectorPane(new InspectorModel(editor), model, preferences));
+        inspector = new InspectorPane(new InspectorModel(editor), model, preferences);
+        setRight(inspector);
         files.question().watch(this::put);
         editor.notice().follow(this::tell);
         editor.worked().follow(this::drawnOrNot);
@@ -203,6 +209,7 @@ public final class Workbench extends BorderPane implements Actions {
         BOARD,
         LINE_UP,
         SHEET,
+        TEMPLATES,
         EXPORT
     }
 
@@ -223,14 +230,29 @@ public final class Workbench extends BorderPane implements Actions {
     }
 
     @Override
+    public void showTemplates() {
+        show(Showing.TEMPLATES);
+    }
+
+    @Override
     public void showExport() {
+        exporting.choose(false);
+        show(Showing.EXPORT);
+    }
+
+    private void exportTemplates() {
+        exporting.choose(true);
         show(Showing.EXPORT);
     }
 
     private void show(Showing showing) {
         lineUp.setVisible(showing == Showing.LINE_UP);
         sheet.setVisible(showing == Showing.SHEET);
+        boolean isTemplates = showing == Showing.TEMPLATES;
+        templates.setVisible(isTemplates);
         export.setVisible(showing == Showing.EXPORT);
+        setRight(isTemplates ? templates.settings() : inspector);
+        foot.getChildren().setAll(isTemplates ? templates.remarks() : found);
         header.viewing(showing);
     }
 
@@ -333,12 +355,20 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void fit() {
-        board.fit();
+        if (templates.isVisible()) {
+            templates.fit();
+        } else {
+            board.fit();
+        }
     }
 
     @Override
     public void zoom(boolean in) {
-        board.zoom(in);
+        if (templates.isVisible()) {
+            templates.zoom(in);
+        } else {
+            board.zoom(in);
+        }
     }
 
     @Override

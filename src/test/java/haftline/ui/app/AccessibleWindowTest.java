@@ -63,6 +63,7 @@ class AccessibleWindowTest {
                         workbench::showBoard,
                         workbench::showLineUp,
                         workbench::showSheet,
+                        workbench::showTemplates,
                         workbench::showExport);
         for (Runnable view : views) {
             robot.interact(view);

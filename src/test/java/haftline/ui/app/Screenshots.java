@@ -1,8 +1,10 @@
 package haftline.ui.app;
 
 import haftline.edit.OpenDocument;
+import haftline.edit.WorkshopEdits;
 import haftline.findings.Gravity;
 import haftline.measure.Units;
+import haftline.set.TemplateSettings;
 import haftline.store.SetFile;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.FilesModel;
@@ -15,6 +17,7 @@ import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.beans.Observable;
 import javafx.scene.Scene;
 import javafx.scene.control.ListView;
 import javafx.stage.Stage;
@@ -23,7 +26,8 @@ import javafx.util.Duration;
 
 /**
  * Takes the pictures in docs/screenshots of the real window; started by docs/screenshots/take.sh,
- * which gives it a virtual screen. Arguments: folder, suffix of the names.
+ * which gives it a virtual screen. Arguments: folder, suffix of the names and, where not all are
+ * wanted, how the wanted names begin.
  */
 public final class Screenshots extends Application {
     private record Shot(String name, Runnable state) {}
@@ -67,7 +71,8 @@ public final class Screenshots extends Application {
         var screen = javafx.stage.Screen.getPrimary().getBounds();
         stage.setScene(new Scene(workbench, screen.getWidth(), screen.getHeight()));
         stage.show();
-        take(
+        String wanted = getParameters().getRaw().size() > 2 ? getParameters().getRaw().get(2) : "";
+        List<Shot> all =
                 List.of(
                         new Shot("board", () -> board("butter spreader", Units.MM, false)),
                         new Shot(
@@ -76,12 +81,17 @@ public final class Screenshots extends Application {
                         new Shot("line-up", () -> lineUp(false)),
                         new Shot("line-up-slate", () -> lineUp(true)),
                         new Shot("sheet", this::sheet),
+                        new Shot("templates", this::templates),
+                        new Shot("templates-slate", this::routedTemplates),
                         new Shot("export", this::export),
-                        new Shot("first-run", this::firstRun)),
-                0);
+                        new Shot("first-run", this::firstRun));
+        take(all.stream().filter(shot -> shot.name().startsWith(wanted)).toList(), 0);
     }
 
     private void board(String piece, Units units, boolean dark) {
+        while (editor.status().value().undoName().isPresent()) {
+            editor.undo();
+        }
         workbench.showBoard();
         workbench.units(units);
         workbench.dark(dark);
@@ -110,6 +120,33 @@ public final class Screenshots extends Application {
         workbench.showSheet();
     }
 
+    private void templates() {
+        board("butter spreader", Units.MM, false);
+        workbench.showTemplates();
+    }
+
+    /** All on one large sheet, the first of the findings chosen. */
+    private void routedTemplates() {
+        board("butter spreader", Units.MM, true);
+        editor.run(
+                WorkshopEdits.templates(
+                        "cut with router",
+                        t ->
+                                t.withCutting(
+                                                new TemplateSettings.Cutting(
+                                                        TemplateSettings.Tool.ROUTER,
+                                                        0.15,
+                                                        3.175,
+                                                        false))
+                                        .withSheet(new TemplateSettings.Sheet(600, 400, 6, 3, 3))));
+        workbench.showTemplates();
+        ListView<?> findings = (ListView<?>) workbench.lookup("#template-findings");
+        findings.getItems()
+                .addListener(
+                        (Observable changed) ->
+                                Platform.runLater(() -> findings.getSelectionModel().select(0)));
+    }
+
     private void export() {
         board("butter spreader", Units.MM, false);
         workbench.showExport();
@@ -126,10 +163,13 @@ public final class Screenshots extends Application {
             return;
         }
         shots.get(at).state().run();
-        // Export first works out what it will write, the longest wait of all.
+        // Export and templates lay sheets out first, the longest wait of all.
         PauseTransition settle =
                 new PauseTransition(
-                        Duration.millis(shots.get(at).name().equals("export") ? 12_000 : 1500));
+                        Duration.millis(
+                                shots.get(at).name().matches("export|templates.*")
+                                        ? 12_000
+                                        : 1500));
         settle.setOnFinished(
                 e -> {
                     Path file = folder.resolve(shots.get(at).name() + suffix + ".png");
