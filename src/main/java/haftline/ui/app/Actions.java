@@ -12,7 +12,14 @@ interface Actions {
 
     void showSheet();
 
+    void showBatch();
+
+    void showProduction();
+
     void showExport();
+
+    /** Prints the paper of the piece at hand. */
+    void print();
 
     void units(Units units);
 

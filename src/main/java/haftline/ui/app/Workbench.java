@@ -20,7 +20,6 @@ import haftline.ui.model.Preferences;
 import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
-import haftline.ui.sheet.SheetPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
@@ -53,7 +52,7 @@ public final class Workbench extends BorderPane implements Actions {
     private final BoardModel model;
     private final BoardPane board;
     private final LineUpPane lineUp;
-    private final SheetPane sheet;
+    private final PaperViews papers;
     private final ExportPane export;
     private final FindingsPane found;
     private final Header header;
@@ -93,8 +92,7 @@ public final class Workbench extends BorderPane implements Actions {
         board.setId("board");
         lineUp = new LineUpPane(editor, palette, this::showBoard);
         lineUp.setVisible(false);
-        sheet = new SheetPane(editor);
-        sheet.setVisible(false);
+        papers = new PaperViews(editor, palette, dialogs, this::folder);
         export =
                 new ExportPane(
                         new ExportModel(
@@ -114,7 +112,8 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, sheet, export, rule);
+        middle.getChildren().addAll(board, unmade, lineUp, export, rule);
+        papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
         SplitPane halves = new SplitPane(middle, found);
@@ -203,6 +202,8 @@ public final class Workbench extends BorderPane implements Actions {
         BOARD,
         LINE_UP,
         SHEET,
+        BATCH,
+        PRODUCTION,
         EXPORT
     }
 
@@ -223,13 +224,29 @@ public final class Workbench extends BorderPane implements Actions {
     }
 
     @Override
+    public void showBatch() {
+        show(Showing.BATCH);
+    }
+
+    @Override
+    public void showProduction() {
+        show(Showing.PRODUCTION);
+    }
+
+    @Override
+    public void print() {
+        showSheet();
+        papers.print();
+    }
+
+    @Override
     public void showExport() {
         show(Showing.EXPORT);
     }
 
     private void show(Showing showing) {
         lineUp.setVisible(showing == Showing.LINE_UP);
-        sheet.setVisible(showing == Showing.SHEET);
+        papers.show(showing);
         export.setVisible(showing == Showing.EXPORT);
         header.viewing(showing);
     }

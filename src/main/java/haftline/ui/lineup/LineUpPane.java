@@ -61,6 +61,7 @@ public final class LineUpPane extends StackPane {
         this.opened = opened;
         getStyleClass().add("line-up");
         list.setId("line-up");
+        list.getStyleClass().add("line-up-rows");
         list.setAccessibleText("All pieces at one scale; Enter puts one on the board");
         list.setCellFactory(view -> new Row());
         list.setOnMouseClicked(

@@ -63,6 +63,8 @@ class AccessibleWindowTest {
                         workbench::showBoard,
                         workbench::showLineUp,
                         workbench::showSheet,
+                        workbench::showBatch,
+                        workbench::showProduction,
                         workbench::showExport);
         for (Runnable view : views) {
             robot.interact(view);

@@ -1,5 +1,6 @@
 package haftline.ui.app;
 
+import haftline.edit.DemoSet;
 import haftline.edit.OpenDocument;
 import haftline.findings.Gravity;
 import haftline.measure.Units;
@@ -8,6 +9,7 @@ import haftline.ui.model.EditorModel;
 import haftline.ui.model.FilesModel;
 import haftline.ui.model.Preferences;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,15 +17,20 @@ import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.event.ActionEvent;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import javafx.util.Duration;
 
 /**
  * Takes the pictures in docs/screenshots of the real window; started by docs/screenshots/take.sh,
- * which gives it a virtual screen. Arguments: folder, suffix of the names.
+ * which gives it a virtual screen. Arguments: folder, suffix of the names, and where only some are
+ * wanted a pattern of their names.
  */
 public final class Screenshots extends Application {
     private record Shot(String name, Runnable state) {}
@@ -46,6 +53,8 @@ public final class Screenshots extends Application {
     public void start(Stage stage) throws Exception {
         folder = Path.of(getParameters().getRaw().get(0));
         suffix = getParameters().getRaw().get(1);
+        String wanted =
+                getParameters().getRaw().size() > 2 ? getParameters().getRaw().get(2) : ".*";
         editor =
                 new EditorModel(
                         OpenDocument.of(SetFile.read(Path.of("profiles/sets/tidewater.yaml"))));
@@ -69,15 +78,28 @@ public final class Screenshots extends Application {
         stage.show();
         take(
                 List.of(
-                        new Shot("board", () -> board("butter spreader", Units.MM, false)),
-                        new Shot(
-                                "board-inch-slate", () -> board("citrus zester", Units.INCH, true)),
-                        new Shot("finding", this::finding),
-                        new Shot("line-up", () -> lineUp(false)),
-                        new Shot("line-up-slate", () -> lineUp(true)),
-                        new Shot("sheet", this::sheet),
-                        new Shot("export", this::export),
-                        new Shot("first-run", this::firstRun)),
+                                new Shot("board", () -> board("butter spreader", Units.MM, false)),
+                                new Shot(
+                                        "board-inch-slate",
+                                        () -> board("citrus zester", Units.INCH, true)),
+                                new Shot("finding", this::finding),
+                                new Shot("line-up", () -> lineUp(false)),
+                                new Shot("line-up-slate", () -> lineUp(true)),
+                                new Shot("sheet", this::sheet),
+                                new Shot("lathe-sheet", () -> paper("lathe", true)),
+                                new Shot("instructions", () -> paper("instructions", false)),
+                                new Shot("new-batch", () -> newBatch(Units.MM, false)),
+                                new Shot("new-batch-inch-slate", () -> newBatch(Units.INCH, true)),
+                                new Shot("production", () -> production(Units.MM, false)),
+                                new Shot(
+                                        "production-inch-slate",
+                                        () -> production(Units.INCH, true)),
+                                new Shot("export", this::export),
+                                new Shot("first-run", this::firstRun),
+                                new Shot("progress", this::progress))
+                        .stream()
+                        .filter(shot -> shot.name().matches(wanted))
+                        .toList(),
                 0);
     }
 
@@ -110,6 +132,74 @@ public final class Screenshots extends Application {
         workbench.showSheet();
     }
 
+    private void paper(String kind, boolean large) {
+        board("shucker", Units.MM, false);
+        workbench.showSheet();
+        press("#sheet-large", large);
+        press("#paper-" + kind, true);
+    }
+
+    private void press(String id, boolean wanted) {
+        ToggleButton button = (ToggleButton) workbench.lookup(id);
+        if (button.isSelected() != wanted) {
+            button.fire();
+        }
+    }
+
+    private void newBatch(Units units, boolean dark) {
+        board("butter spreader", units, dark);
+        workbench.showBatch();
+    }
+
+    private void production(Units units, boolean dark) {
+        board("butter spreader", units, dark);
+        workbench.showProduction();
+        TextField every = (TextField) workbench.lookup("#production-every");
+        later(
+                () -> {
+                    every.setText("12");
+                    every.fireEvent(new ActionEvent());
+                });
+    }
+
+    /** On a copy, for the progress is kept beside the set. */
+    private void progress() {
+        try {
+            editor.show(
+                    OpenDocument.of(
+                            DemoSet.read(DemoSet.copyTo(Files.createTempDirectory("shots")))));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        production(Units.MM, false);
+        press("#production-progress", true);
+        PauseTransition begin = new PauseTransition(Duration.millis(900));
+        begin.setOnFinished(
+                e -> {
+                    ((Button) workbench.lookup("#production-begin")).fire();
+                    workbench.applyCss();
+                    workbench.layout();
+                    List<Button> heads =
+                            workbench.lookupAll(".progress-head .button").stream()
+                                    .map(Button.class::cast)
+                                    .toList();
+                    heads.get(0).fire();
+                    List<Button> ticks =
+                            workbench.lookupAll(".tick").stream().map(Button.class::cast).toList();
+                    for (int i = 0; i < 9; i++) {
+                        ticks.get(1).fire();
+                        ticks.get(i < 4 ? 2 : 8).fire();
+                    }
+                });
+        begin.play();
+    }
+
+    private static void later(Runnable what) {
+        PauseTransition pause = new PauseTransition(Duration.millis(500));
+        pause.setOnFinished(e -> what.run());
+        pause.play();
+    }
+
     private void export() {
         board("butter spreader", Units.MM, false);
         workbench.showExport();
@@ -129,7 +219,7 @@ public final class Screenshots extends Application {
         // Export first works out what it will write, the longest wait of all.
         PauseTransition settle =
                 new PauseTransition(
-                        Duration.millis(shots.get(at).name().equals("export") ? 12_000 : 1500));
+                        Duration.millis(shots.get(at).name().equals("export") ? 12_000 : 2200));
         settle.setOnFinished(
                 e -> {
                     Path file = folder.resolve(shots.get(at).name() + suffix + ".png");
