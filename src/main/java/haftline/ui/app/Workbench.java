@@ -12,6 +12,7 @@ import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.ExportModel;
+import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FilesModel;
 import haftline.ui.model.FindingsModel;
 import haftline.ui.model.InspectorModel;
@@ -90,7 +91,12 @@ public final class Workbench extends BorderPane implements Actions {
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
         board = new BoardPane(editor, model, findings.chosen(), palette);
         board.setId("board");
-        lineUp = new LineUpPane(editor, palette, this::showBoard);
+        lineUp =
+                new LineUpPane(
+                        editor,
+                        palette,
+                        new FamilyModel(editor, ExportPane.background(), Platform::runLater),
+                        this::showBoard);
         lineUp.setVisible(false);
         papers = new PaperViews(editor, palette, dialogs, this::folder);
         export =

@@ -54,7 +54,7 @@ public final class BatchPane extends BorderPane {
     private final ComboBox<Candidate> other = new ComboBox<>();
     private final Label inUse = new Label();
     private final TextField tolerance = new TextField();
-    private final Button use = new Button();
+    private final Button use = new Button("Use this batch");
     private final Label says = new Label();
     private final ListView<ComparedPiece> pieces = new ListView<>();
     private final ListView<Line> lines = new ListView<>();

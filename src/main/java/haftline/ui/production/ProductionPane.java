@@ -28,7 +28,7 @@ import javafx.scene.layout.VBox;
 
 /** A batch of pieces: how many of each, what they take and cost, how far they are. */
 public final class ProductionPane extends BorderPane {
-    private static final double SIDE_WIDTH = 200;
+    private static final double SIDE_WIDTH = 214;
 
     private final EditorModel editor;
     private final ProductionModel model;

@@ -39,6 +39,7 @@ public final class SheetPane extends BorderPane {
     private final ScrollPane desk = new ScrollPane(pages);
     private final Label says = new Label();
     private final Map<Kind, ToggleButton> kinds = new EnumMap<>(Kind.class);
+    private final Map<Kind, Boolean> isLarge = new EnumMap<>(Kind.class);
     private final ToggleButton large = new ToggleButton("Large");
     private final Button print = new Button("Print…");
     private final Button save = new Button("PDF…");
@@ -68,8 +69,11 @@ public final class SheetPane extends BorderPane {
         large.setId("sheet-large");
         large.setMinWidth(Region.USE_PREF_SIZE);
         large.setAccessibleText("Large, as wide as the view");
-        large.setSelected(true);
-        large.setOnAction(e -> lay());
+        large.setOnAction(
+                e -> {
+                    isLarge.put(model.kind().value(), large.isSelected());
+                    lay();
+                });
         print.setId("print");
         print.setMinWidth(Region.USE_PREF_SIZE);
         print.getStyleClass().add("first");
@@ -91,7 +95,13 @@ public final class SheetPane extends BorderPane {
         editor.worked().watch(worked -> later.call());
         editor.draft().watch(draft -> later.call());
         editor.units().watch(units -> later.call());
-        model.kind().follow(kind -> kinds.get(kind).setSelected(true));
+        model.kind()
+                .follow(
+                        kind -> {
+                            kinds.get(kind).setSelected(true);
+                            // A drawing is seen whole; words are read.
+                            large.setSelected(isLarge.getOrDefault(kind, kind != Kind.DRAWING));
+                        });
         model.shown().watch(shown -> show());
         model.saved().watch(saved -> words());
         show();

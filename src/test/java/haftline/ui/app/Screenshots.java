@@ -85,6 +85,7 @@ public final class Screenshots extends Application {
                                 new Shot("finding", this::finding),
                                 new Shot("line-up", () -> lineUp(false)),
                                 new Shot("line-up-slate", () -> lineUp(true)),
+                                new Shot("line-up-strays", this::strays),
                                 new Shot("sheet", this::sheet),
                                 new Shot("lathe-sheet", () -> paper("lathe", true)),
                                 new Shot("instructions", () -> paper("instructions", false)),
@@ -125,6 +126,12 @@ public final class Screenshots extends Application {
     private void lineUp(boolean dark) {
         board("shucker", Units.MM, dark);
         workbench.showLineUp();
+        press("#show-differences", true);
+    }
+
+    private void strays() {
+        lineUp(false);
+        press("#show-strays", true);
     }
 
     private void sheet() {
