@@ -1,7 +1,8 @@
 #!/bin/sh
-# Takes all pictures in this folder: sh docs/screenshots/take.sh
+# Takes all pictures in this folder: sh docs/screenshots/take.sh; those whose names match a pattern: sh docs/screenshots/take.sh "line-up.*"
 # Wants Xvfb, GTK 3 and ImageMagick (Debian: xvfb libgtk-3-0 imagemagick), and `mvn test-compile` done before.
 set -e
+only=${1:-.*}
 cd "$(dirname "$0")/../.."
 classpath=$(mktemp)
 mvn -q dependency:build-classpath -Dmdep.outputFile="$classpath" -Dmdep.includeScope=test
@@ -12,7 +13,7 @@ shots() { # size, scale, suffix
     sleep 1
     DISPLAY="$display" java -Dprism.order=sw -Dglass.gtk.uiScale="$2" \
         -cp "target/classes:target/test-classes:$(cat "$classpath")" \
-        'haftline.ui.app.Screenshots$Take' docs/screenshots "$3" || { kill "$server"; exit 1; }
+        'haftline.ui.app.Screenshots$Take' docs/screenshots "$3" "$only" || { kill "$server"; exit 1; }
     kill "$server"
     wait "$server" 2>/dev/null || true
 }

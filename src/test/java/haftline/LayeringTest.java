@@ -121,7 +121,7 @@ class LayeringTest {
                         .resideInAPackage("javafx..")
                         .because("view models are tested without a toolkit"));
         only("org.apache.pdfbox..", "write");
-        only("org.apache.commons.math3..", "measure", "figures", "set");
+        only("org.apache.commons.math3..", "measure", "figures", "set", "adjust");
     }
 
     private static void only(String library, String... rooms) {

@@ -28,6 +28,15 @@ public final class Making {
         return Arrays.stream(Format.values()).map(Format::id).toList();
     }
 
+    /**
+     * The formats that sheets of gauges and templates come in.
+     *
+     * @return their names
+     */
+    public static List<String> templateFormats() {
+        return Part.COPYING.formats().stream().map(Format::id).toList();
+    }
+
     /** The files of a set: those of its pieces are known at once, its templates are laid out. */
     public static final class Plan {
         private final ExaminedSet set;

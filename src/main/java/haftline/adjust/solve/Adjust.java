@@ -110,7 +110,8 @@ public final class Adjust {
         List<Certificate> proofs = proofs(start);
         double[] goals = new double[proofs.size()];
         for (int d = 0; d < goals.length; d++) {
-            goals[d] = proofs.get(d) == null ? 0 : proofs.get(d).bestMm();
+            // Under the best by more than the search keeps to spare, or that would miss it.
+            goals[d] = proofs.get(d) == null ? 0 : proofs.get(d).bestMm() - 2 * Descent.SPARE_MM;
         }
         SetModel asked = model.withGoals(goals);
         At asStarted = asked.at(start.point());
@@ -245,8 +246,11 @@ public final class Adjust {
         Band band = rows.wanted(is, demand.need());
         double before = rows.figure(was, demand.need(), marginBefore);
         double after = rows.figure(is, demand.need(), marginAfter);
-        // The search reckons hollows by curvature; people by the radius.
-        boolean isRadius = demand.need() == Need.COVES;
+        // The search reckons hollows by curvature and widths by nodes; people by the figure.
+        boolean byFigure =
+                demand.need() == Need.COVES
+                        || demand.need() == Need.GRIP
+                        || demand.need() == Need.COMMON_SWELL;
         Standing standing =
                 marginAfter >= -Descent.MET_MM
                         ? Standing.MET
@@ -258,8 +262,8 @@ public final class Adjust {
                 after,
                 band.lowMm(),
                 band.highMm(),
-                isRadius ? before - band.lowMm() : marginBefore,
-                isRadius ? after - band.lowMm() : marginAfter,
+                byFigure ? band.marginMm(before) : marginBefore,
+                byFigure ? band.marginMm(after) : marginAfter,
                 standing,
                 standing == Standing.IMPOSSIBLE ? proof.orElseThrow().because() : "");
     }

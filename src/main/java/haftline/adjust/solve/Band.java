@@ -21,4 +21,15 @@ public record Band(double lowMm, double highMm) {
     static Band from(double lowMm) {
         return new Band(lowMm, Double.POSITIVE_INFINITY);
     }
+
+    /**
+     * What a figure has to spare.
+     *
+     * @param figureMm the figure, mm
+     * @return mm, negative outside of the band
+     */
+    double marginMm(double figureMm) {
+        double over = figureMm - lowMm;
+        return highMm == Double.POSITIVE_INFINITY ? over : Math.min(over, highMm - figureMm);
+    }
 }

@@ -1,5 +1,6 @@
 package haftline.adjust.solve;
 
+import haftline.curve.Extreme;
 import haftline.curve.Outline;
 import haftline.curve.Segment;
 import haftline.figures.AdhesiveNeed;
@@ -136,22 +137,33 @@ record PieceRows(Wish wish, int[] rising, boolean commonSwell) {
         within(handle, band.lowMm(), band.highMm(), rows);
     }
 
-    /** Every segment under the high end; the widest place over the low one. */
+    /**
+     * Every segment under the high end, the widest place over the low one. Where the two fixed ends
+     * are not wide enough, that has to be a place between them: an end has no slope that would show
+     * which way to go.
+     */
     private static void within(Handle handle, double low, double high, Rows rows) {
         Outline outline = handle.outline();
         List<Segment> segments = outline.segments();
-        double greatest = 0;
+        double seatX = seatX(handle);
+        double ends = 2 * Math.max(outline.rAfter(0), outline.rBefore(seatX));
+        double between = 0;
         for (int s = outline.indexAt(0); s < segments.size(); s++) {
             Segment segment = segments.get(s);
             double from = Math.max(0, segment.startX());
-            double to = Math.min(seatX(handle), segment.endX());
+            double to = Math.min(seatX, segment.endX());
             if (from < to) {
-                double most = 2 * segment.greatest(from, to).r();
-                greatest = Math.max(greatest, most);
-                rows.add(s, high - most);
+                Extreme most = segment.greatest(from, to);
+                rows.add(s, high - 2 * most.r());
+                if (most.x() > 0 && most.x() < seatX) {
+                    between = Math.max(between, 2 * most.r());
+                }
             }
         }
-        rows.add(LOW, greatest - low);
+        for (PlacedNode node : handle.nodes()) {
+            between = node.isFree() ? Math.max(between, 2 * node.radiusMm()) : between;
+        }
+        rows.add(LOW, (ends >= low ? Math.max(ends, between) : between) - low);
     }
 
     private void commonSwell(Handle handle, Rows rows) {

@@ -23,6 +23,9 @@ final class SetModel {
      */
     private static final double NUDGE_MM = 1e-3;
 
+    /** Rounding of a figure over the step of a difference. */
+    private static final double ROUNDING = 1e-9;
+
     private final List<Brief> briefs;
     private final List<Quantity> quantities;
     private final List<Demand> demands;
@@ -139,7 +142,11 @@ final class SetModel {
         if (point[i] == 0) {
             return q.value();
         }
-        double value = q.value() + point[i] / q.weight();
+        // Held to the bounds, which a product of a weight may miss by rounding.
+        double value =
+                Math.max(
+                        Math.min(q.low(), q.value()),
+                        Math.min(Math.max(q.high(), q.value()), q.value() + point[i] / q.weight()));
         return decimals == null
                 ? value
                 : BigDecimal.valueOf(value)
@@ -286,7 +293,9 @@ final class SetModel {
                     there[d] = rowsOf(d, handle);
                 }
                 double value = there[d].valueOf(cut.key(), cut.index());
-                cut.slope()[i] = Double.isNaN(value) ? 0 : (value - cut.value()) / step;
+                double slope = (value - cut.value()) / step;
+                // What is fixed has no slope, not one of rounding; NaN where the piece is gone.
+                cut.slope()[i] = Math.abs(slope) > ROUNDING ? slope : 0;
             }
         }
     }

@@ -33,11 +33,11 @@ final class Tracing {
 
     /**
      * How much more, in squares over the variance, two stretches may cost joined smoothly before
-     * the place between them is taken for crisp: never by chance, then once in 20,000 cuts, in 400,
-     * in 50 (chi-square with two parameters between the hypotheses). Each is tried, the cheapest
+     * the place between them is taken for crisp: never by chance, then once in 20,000 cuts, in 150,
+     * in 12 (chi-square with two parameters between the hypotheses). Each is tried, the cheapest
      * shape that comes of them stands.
      */
-    private static final double[] CLEAR = {200, 20, 12, 8};
+    private static final double[] CLEAR = {200, 20, 10, 5};
 
     /** Squares over the variance that a marked edge may cost: four standard deviations. */
     private static final double MARK_COSTS = 16;
@@ -146,12 +146,6 @@ final class Tracing {
     private Best best(
             List<Run> runs, double[] x, double[] d, Butt butt, int[] kept, boolean[] all) {
         DetailSearch.Reading seen = new DetailSearch(runs, x, d, deviation).cheapest();
-        if (BodyFit.DEBUG) {
-            for (Run t : runs)
-                System.out.printf(
-                        "  run %s .. %s (%d..%d)%n", t.left(), t.right(), t.from(), t.to());
-            for (var t : seen.details()) System.out.println("  seen " + t);
-        }
         Draft draft = draft(seen.body(), x, d, butt);
         draft = fitBody(draft, bodyOnly(seen.body(), kept, x.length));
         draft = dress(draft, seen.details());
@@ -163,7 +157,7 @@ final class Tracing {
         for (int round = 0; round < MOST_STRAY_ROUNDS && dropStrays(draft, counts); round++) {
             draft = fitAll(draft, counts);
         }
-        draft = marked(draft, counts);
+        draft = marked(withoutFaint(draft, counts), counts);
         return new Best(draft, counts, score(draft, counts));
     }
 
@@ -179,9 +173,8 @@ final class Tracing {
             sum += one ? 0 : STRAY * STRAY;
         }
         long crisp = draft.nodes().stream().filter(DraftNode::crisp).count();
-        double figures = 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size();
-        if (BodyFit.DEBUG)
-            System.out.println("  score " + sum + " + " + figures + "*" + Math.log(counts.length));
+        double butt = draft.butt().lengthMm() > 0 ? 2 : 0;
+        double figures = 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size() + butt;
         return sum + figures * Math.log(counts.length);
     }
 
@@ -348,6 +341,21 @@ final class Tracing {
         return fitOnce(draft, counts).draft();
     }
 
+    /** Details that the fit has left with next to no height were none. */
+    private Draft withoutFaint(Draft draft, boolean[] counts) {
+        List<LaidDetail> kept =
+                draft.details().stream()
+                        .filter(
+                                one ->
+                                        one.kind() == LaidDetail.Kind.FLAT
+                                                || Math.abs(one.heightMm())
+                                                        >= DetailSearch.LEAST_MM)
+                        .toList();
+        return kept.size() == draft.details().size()
+                ? draft
+                : fitAll(draft.withDetails(kept), counts);
+    }
+
     /**
      * Puts each edge of a detail where a reading marks it, unless the readings speak against it.
      */
@@ -379,17 +387,20 @@ final class Tracing {
             for (boolean left : new boolean[] {true, false}) {
                 LaidDetail detail = now.details().get(i);
                 Cut edge = left ? detail.left() : detail.right();
-                double at = left ? detail.from() : detail.to();
-                double mark = edge.kind() == Cut.Kind.STEP ? edge.x() : table.markNear(at);
-                if (!detail.isOnChord() || Double.isNaN(mark)) {
-                    continue;
-                }
-                List<LaidDetail> details = new ArrayList<>(now.details());
-                details.set(i, detail.markedAt(left, mark));
-                DraftFit.Fitted moved = fitOnce(now.withDetails(details), counts);
-                if (moved.sum() < sum + MARK_COSTS) {
-                    now = moved.draft();
-                    sum = moved.sum();
+                double near = table.markNear(left ? detail.from() : detail.to());
+                for (double mark : new double[] {edge.x(), near}) {
+                    boolean step = edge.kind() == Cut.Kind.STEP || mark == near;
+                    if (!detail.isOnChord() || Double.isNaN(mark) || !step) {
+                        continue;
+                    }
+                    List<LaidDetail> details = new ArrayList<>(now.details());
+                    details.set(i, detail.markedAt(left, mark));
+                    DraftFit.Fitted moved = fitOnce(now.withDetails(details), counts);
+                    if (moved.sum() < sum + MARK_COSTS) {
+                        now = moved.draft();
+                        sum = moved.sum();
+                        break;
+                    }
                 }
             }
         }

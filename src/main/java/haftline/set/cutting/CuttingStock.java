@@ -23,8 +23,8 @@ public record CuttingStock(List<Item> items, List<Stick> sticks) {
     public static final int UNLIMITED = Integer.MAX_VALUE;
 
     /**
-     * Work after which a search is given up: one or two seconds on a machine of 2020. Batches of a
-     * workshop end after a few hundred.
+     * Work after which a search is given up: a few seconds on a machine of 2020.
+     * docs/formats/batch.md says what comes to a proof before.
      */
     public static final int USUAL_WORK = 20_000_000;
 

@@ -20,6 +20,9 @@ record LeastCost(List<Laid> laid, long cost, long bound, boolean isProven) {
     /** The share of the work that rounding the linear program may take. */
     private static final int ROUNDING_SHARE = 10;
 
+    /** The share of the work that each trial of one count of sticks may take. */
+    private static final int COUNTS_SHARE = 20;
+
     static LeastCost of(Case problem, int mostWork) {
         List<Laid> best = FirstFit.best(problem, problem.wanted, problem.stickCount);
         List<Prices> prices = new ArrayList<>(List.of(Prices.byLength(problem)));
@@ -35,6 +38,12 @@ record LeastCost(List<Laid> laid, long cost, long bound, boolean isProven) {
             }
         }
         boolean isProven = cost(problem, best) == bound;
+        if (!isProven && problem.sticks > 1 && prices.size() > 1) {
+            StickCounts counts = new StickCounts(problem, best, mostWork / COUNTS_SHARE);
+            bound = Math.max(bound, counts.search());
+            best = counts.best();
+            isProven = cost(problem, best) == bound;
+        }
         if (!isProven && best.size() <= MOST_DEEP) {
             PatternSearch search = new PatternSearch(problem, prices, mostWork);
             List<Laid> found =
@@ -56,7 +65,7 @@ record LeastCost(List<Laid> laid, long cost, long bound, boolean isProven) {
     }
 
     /** The whole sticks of the linear program's plan, and the best for the few that remain. */
-    private static List<Laid> rounded(
+    static List<Laid> rounded(
             Case problem, LinearBound.Relaxed relaxed, List<Prices> prices, long mostWork) {
         int[] remaining = problem.wanted.clone();
         int[] left = problem.stickCount.clone();

@@ -43,7 +43,7 @@ final class LinearBound {
     private LinearBound(Case of) {
         this.of = of;
         knapsack = new Knapsack(of);
-        scale = Arrays.stream(of.stickCost).min().orElseThrow();
+        scale = Arrays.stream(of.stickCost).filter(cost -> cost > 0).min().orElseThrow();
     }
 
     /**

@@ -19,7 +19,12 @@ public final class LatheHtml {
      * A browser that lacks the paper's font takes one that is up to a seventh wider, and more lines
      * wrap.
      */
-    private static final double PRINT_SHARE = 0.85;
+    private static final double PRINT_SHARE = 0.9;
+
+    /** Under this size of the type names and findings are long, and wrap the more. */
+    private static final double CROWDED = 0.75;
+
+    private static final double CROWDED_SHARE = 0.8;
 
     private final LatheSheet sheet;
     private final Page page;
@@ -46,7 +51,8 @@ public final class LatheHtml {
      */
     public static String of(LatheSheet sheet, Field field) {
         LathePage.Layout layout = LathePage.layout(sheet, field);
-        return new LatheHtml(sheet, field, BODY_PT * PRINT_SHARE * layout.size()).document(layout);
+        double share = layout.size() < CROWDED ? CROWDED_SHARE : PRINT_SHARE;
+        return new LatheHtml(sheet, field, BODY_PT * share * layout.size()).document(layout);
     }
 
     private String document(LathePage.Layout layout) {

@@ -37,7 +37,7 @@ final class Page {
             th { font-weight: normal; font-size: 0.72em; text-align: right; vertical-align: bottom;
               line-height: 1.1; }
             td, th { padding: 0.06em 0 0.06em 0.35em; border-bottom: 0.25mm solid; }
-            td { text-align: right; white-space: nowrap; font-size: 1.05em; vertical-align: baseline; }
+            td { text-align: right; white-space: nowrap; font-size: 1.05em; vertical-align: middle; }
             td.words, th.words { padding-left: 0; text-align: left; white-space: normal; overflow-wrap: anywhere; }
             td.words { font-size: 0.84em; line-height: 1.2; }
             td.main { font-weight: bold; font-size: 1.3em; }

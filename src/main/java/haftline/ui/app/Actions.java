@@ -12,6 +12,8 @@ interface Actions {
 
     void showSheet();
 
+    void showTemplates();
+
     void showBatch();
 
     void showProduction();

@@ -18,6 +18,7 @@ final class Header extends HBox {
     private final ToggleButton board = new ToggleButton("Board");
     private final ToggleButton lineUp = new ToggleButton("Line-up");
     private final ToggleButton sheet = new ToggleButton("Sheet");
+    private final ToggleButton templates = new ToggleButton("Templates");
     private final ToggleButton batch = new ToggleButton("New batch");
     private final ToggleButton production = new ToggleButton("Production");
     private final ToggleButton mm = new ToggleButton("mm");
@@ -30,10 +31,11 @@ final class Header extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         name.getStyleClass().add("set-name");
         state.getStyleClass().add("small");
-        HBox views = pair("views", board, lineUp, sheet, batch, production);
+        HBox views = pair("views", board, lineUp, sheet, templates, batch, production);
         board.setOnAction(e -> actions.showBoard());
         lineUp.setOnAction(e -> actions.showLineUp());
         sheet.setOnAction(e -> actions.showSheet());
+        templates.setOnAction(e -> actions.showTemplates());
         batch.setOnAction(e -> actions.showBatch());
         production.setOnAction(e -> actions.showProduction());
         Button export = new Button("Export");
@@ -88,6 +90,7 @@ final class Header extends HBox {
         board.setSelected(showing == Workbench.Showing.BOARD);
         lineUp.setSelected(showing == Workbench.Showing.LINE_UP);
         sheet.setSelected(showing == Workbench.Showing.SHEET);
+        templates.setSelected(showing == Workbench.Showing.TEMPLATES);
         batch.setSelected(showing == Workbench.Showing.BATCH);
         production.setSelected(showing == Workbench.Showing.PRODUCTION);
     }

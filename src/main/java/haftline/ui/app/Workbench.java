@@ -21,6 +21,7 @@ import haftline.ui.model.Preferences;
 import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
+import haftline.ui.templates.TemplatesPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
@@ -54,7 +55,11 @@ public final class Workbench extends BorderPane implements Actions {
     private final BoardPane board;
     private final LineUpPane lineUp;
     private final PaperViews papers;
+    private final TemplatesPane templates;
+    private final ExportModel exporting;
     private final ExportPane export;
+    private final InspectorPane inspector;
+    private final StackPane foot = new StackPane();
     private final FindingsPane found;
     private final Header header;
     private final StackPane middle = new StackPane();
@@ -99,17 +104,16 @@ public final class Workbench extends BorderPane implements Actions {
                         this::showBoard);
         lineUp.setVisible(false);
         papers = new PaperViews(editor, palette, dialogs, this::folder);
-        export =
-                new ExportPane(
-                        new ExportModel(
-                                editor,
-                                preferences,
-                                new Maker(),
-                                ExportPane.background(),
-                                Platform::runLater),
-                        dialogs::folder,
-                        opener,
-                        this::showBoard);
+        templates = new TemplatesPane(editor, preferences, palette, this::exportTemplates);
+        templates.setVisible(false);
+        exporting =
+                new ExportModel(
+                        editor,
+                        preferences,
+                        new Maker(),
+                        ExportPane.background(),
+                        Platform::runLater);
+        export = new ExportPane(exporting, dialogs::folder, opener, this::showBoard);
         export.setVisible(false);
         unmade.getStyleClass().add("unmade");
         unmade.setVisible(false);
@@ -118,11 +122,12 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, export, rule);
+        middle.getChildren().addAll(board, unmade, lineUp, templates, export, rule);
         papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
-        SplitPane halves = new SplitPane(middle, found);
+        foot.getChildren().add(found);
+        SplitPane halves = new SplitPane(middle, foot);
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         VBox centre = new VBox(noticeBar, halves);
@@ -133,7 +138,8 @@ public final class Workbench extends BorderPane implements Actions {
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
         setCenter(centre);
-        setRight(new InspectorPane(new InspectorModel(editor), model, preferences));
+        inspector = new InspectorPane(new InspectorModel(editor), model, preferences);
+        setRight(inspector);
         files.question().watch(this::put);
         editor.notice().follow(this::tell);
         editor.worked().follow(this::drawnOrNot);
@@ -208,6 +214,7 @@ public final class Workbench extends BorderPane implements Actions {
         BOARD,
         LINE_UP,
         SHEET,
+        TEMPLATES,
         BATCH,
         PRODUCTION,
         EXPORT
@@ -230,6 +237,11 @@ public final class Workbench extends BorderPane implements Actions {
     }
 
     @Override
+    public void showTemplates() {
+        show(Showing.TEMPLATES);
+    }
+
+    @Override
     public void showBatch() {
         show(Showing.BATCH);
     }
@@ -247,13 +259,23 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void showExport() {
+        exporting.choose(false);
+        show(Showing.EXPORT);
+    }
+
+    private void exportTemplates() {
+        exporting.choose(true);
         show(Showing.EXPORT);
     }
 
     private void show(Showing showing) {
         lineUp.setVisible(showing == Showing.LINE_UP);
         papers.show(showing);
+        boolean isTemplates = showing == Showing.TEMPLATES;
+        templates.setVisible(isTemplates);
         export.setVisible(showing == Showing.EXPORT);
+        setRight(isTemplates ? templates.settings() : inspector);
+        foot.getChildren().setAll(isTemplates ? templates.remarks() : found);
         header.viewing(showing);
     }
 
@@ -356,12 +378,20 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void fit() {
-        board.fit();
+        if (templates.isVisible()) {
+            templates.fit();
+        } else {
+            board.fit();
+        }
     }
 
     @Override
     public void zoom(boolean in) {
-        board.zoom(in);
+        if (templates.isVisible()) {
+            templates.zoom(in);
+        } else {
+            board.zoom(in);
+        }
     }
 
     @Override

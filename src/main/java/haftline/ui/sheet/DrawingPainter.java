@@ -44,7 +44,40 @@ public final class DrawingPainter {
         }
     }
 
+    /** How the lines of a layer look. */
+    public interface Pens {
+        /**
+         * Colour of a layer.
+         *
+         * @param layer the layer
+         * @return its colour
+         */
+        Color colour(Layer layer);
+
+        /**
+         * Width that its lines have at least.
+         *
+         * @param layer the layer
+         * @return px
+         */
+        double leastPx(Layer layer);
+    }
+
+    private static final Pens INKED =
+            new Pens() {
+                @Override
+                public Color colour(Layer layer) {
+                    return INK;
+                }
+
+                @Override
+                public double leastPx(Layer layer) {
+                    return THINNEST_PX;
+                }
+            };
+
     private final GraphicsContext gc;
+    private final Pens pens;
     private final double scale;
     private final double left;
     private final double top;
@@ -58,7 +91,21 @@ public final class DrawingPainter {
      * @param top pixel of the drawing's y = 0
      */
     public DrawingPainter(GraphicsContext gc, double scale, double left, double top) {
+        this(gc, scale, left, top, INKED);
+    }
+
+    /**
+     * A painter that tells layers apart.
+     *
+     * @param gc what it paints on
+     * @param scale px a mm
+     * @param left pixel of the drawing's x = 0
+     * @param top pixel of the drawing's y = 0
+     * @param pens how the lines of each layer look
+     */
+    public DrawingPainter(GraphicsContext gc, double scale, double left, double top, Pens pens) {
         this.gc = gc;
+        this.pens = pens;
         this.scale = scale;
         this.left = left;
         this.top = top;
@@ -79,8 +126,6 @@ public final class DrawingPainter {
      * @param elements the elements
      */
     public void paint(List<Element> elements) {
-        gc.setFill(INK);
-        gc.setStroke(INK);
         elements.forEach(this::element);
         gc.setLineDashes();
     }
@@ -94,6 +139,8 @@ public final class DrawingPainter {
     }
 
     private void element(Element element) {
+        gc.setFill(pens.colour(element.layer()));
+        gc.setStroke(pens.colour(element.layer()));
         if (element instanceof Path path) {
             path(path);
         } else if (element instanceof Circle circle) {
@@ -112,7 +159,7 @@ public final class DrawingPainter {
     }
 
     private void pen(Layer layer) {
-        gc.setLineWidth(Math.max(THINNEST_PX, layer.widthMm() * scale));
+        gc.setLineWidth(Math.max(pens.leastPx(layer), layer.widthMm() * scale));
         gc.setLineDashes(
                 layer.lineType().patternMm(layer.widthMm()).stream()
                         .mapToDouble(mm -> Math.max(THINNEST_PX, mm * scale))

@@ -70,7 +70,7 @@ record SheetBars(Sheet sheet) {
 
     /** The label of a sheet that is the only one of its drawing. */
     List<Element> label(String title) {
-        return label("One sheet, scale 1:1. ", title);
+        return label("One sheet. ", title);
     }
 
     /** Number of the sheet and how to print it; above, its title or what is corrected. */

@@ -282,6 +282,30 @@ class CuttingStockTest {
         }
     }
 
+    /**
+     * A larger batch from a rack that does not suffice: as many sticks as the linear program's
+     * bound, raised to what counts of sticks can cost, so that the plan is proven.
+     */
+    @Test
+    void provesABatchFromSeveralKindsOfStickToBuy() {
+        int dear = 200;
+        for (int count : new int[] {7, 42, 105}) {
+            List<Stick> sticks = new ArrayList<>();
+            for (int[] kind : new int[][] {{10015, 320, 2}, {10015, 260, 1}, {6415, 260, 2}}) {
+                long cost = (long) kind[0] * kind[1] * kind[1] / 10_000;
+                sticks.add(new Stick(kind[0], kind[1], kind[2], cost));
+                sticks.add(new Stick(kind[0], kind[1], CuttingStock.UNLIMITED, dear * cost));
+            }
+            List<Item> items =
+                    List.of(
+                            new Item(1035, 310, count),
+                            new Item(875, 250, count),
+                            new Item(1065, 250, count));
+            CuttingPlan plan = solved(new CuttingStock(items, sticks));
+            assertThat(plan.isProven()).as("%d of each", count).isTrue();
+        }
+    }
+
     @Test
     void saysTheBoundWhereTheWorkRunsOut() {
         CuttingStock problem =

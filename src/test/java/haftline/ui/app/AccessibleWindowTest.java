@@ -63,6 +63,7 @@ class AccessibleWindowTest {
                         workbench::showBoard,
                         workbench::showLineUp,
                         workbench::showSheet,
+                        workbench::showTemplates,
                         workbench::showBatch,
                         workbench::showProduction,
                         workbench::showExport);

@@ -2,8 +2,10 @@ package haftline.ui.app;
 
 import haftline.edit.DemoSet;
 import haftline.edit.OpenDocument;
+import haftline.edit.WorkshopEdits;
 import haftline.findings.Gravity;
 import haftline.measure.Units;
+import haftline.set.TemplateSettings;
 import haftline.store.SetFile;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.FilesModel;
@@ -17,6 +19,7 @@ import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.beans.Observable;
 import javafx.event.ActionEvent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -53,8 +56,6 @@ public final class Screenshots extends Application {
     public void start(Stage stage) throws Exception {
         folder = Path.of(getParameters().getRaw().get(0));
         suffix = getParameters().getRaw().get(1);
-        String wanted =
-                getParameters().getRaw().size() > 2 ? getParameters().getRaw().get(2) : ".*";
         editor =
                 new EditorModel(
                         OpenDocument.of(SetFile.read(Path.of("profiles/sets/tidewater.yaml"))));
@@ -76,35 +77,36 @@ public final class Screenshots extends Application {
         var screen = javafx.stage.Screen.getPrimary().getBounds();
         stage.setScene(new Scene(workbench, screen.getWidth(), screen.getHeight()));
         stage.show();
-        take(
+        String wanted =
+                getParameters().getRaw().size() > 2 ? getParameters().getRaw().get(2) : ".*";
+        List<Shot> all =
                 List.of(
-                                new Shot("board", () -> board("butter spreader", Units.MM, false)),
-                                new Shot(
-                                        "board-inch-slate",
-                                        () -> board("citrus zester", Units.INCH, true)),
-                                new Shot("finding", this::finding),
-                                new Shot("line-up", () -> lineUp(false)),
-                                new Shot("line-up-slate", () -> lineUp(true)),
-                                new Shot("line-up-strays", this::strays),
-                                new Shot("sheet", this::sheet),
-                                new Shot("lathe-sheet", () -> paper("lathe", true)),
-                                new Shot("instructions", () -> paper("instructions", false)),
-                                new Shot("new-batch", () -> newBatch(Units.MM, false)),
-                                new Shot("new-batch-inch-slate", () -> newBatch(Units.INCH, true)),
-                                new Shot("production", () -> production(Units.MM, false)),
-                                new Shot(
-                                        "production-inch-slate",
-                                        () -> production(Units.INCH, true)),
-                                new Shot("export", this::export),
-                                new Shot("first-run", this::firstRun),
-                                new Shot("progress", this::progress))
-                        .stream()
-                        .filter(shot -> shot.name().matches(wanted))
-                        .toList(),
-                0);
+                        new Shot("board", () -> board("butter spreader", Units.MM, false)),
+                        new Shot(
+                                "board-inch-slate", () -> board("citrus zester", Units.INCH, true)),
+                        new Shot("finding", this::finding),
+                        new Shot("line-up", () -> lineUp(false)),
+                        new Shot("line-up-slate", () -> lineUp(true)),
+                        new Shot("line-up-strays", this::strays),
+                        new Shot("sheet", this::sheet),
+                        new Shot("templates", this::templates),
+                        new Shot("templates-slate", this::routedTemplates),
+                        new Shot("lathe-sheet", () -> paper("lathe", true)),
+                        new Shot("instructions", () -> paper("instructions", false)),
+                        new Shot("new-batch", () -> newBatch(Units.MM, false)),
+                        new Shot("new-batch-inch-slate", () -> newBatch(Units.INCH, true)),
+                        new Shot("production", () -> production(Units.MM, false)),
+                        new Shot("production-inch-slate", () -> production(Units.INCH, true)),
+                        new Shot("export", this::export),
+                        new Shot("first-run", this::firstRun),
+                        new Shot("progress", this::progress));
+        take(all.stream().filter(shot -> shot.name().matches(wanted)).toList(), 0);
     }
 
     private void board(String piece, Units units, boolean dark) {
+        while (editor.status().value().undoName().isPresent()) {
+            editor.undo();
+        }
         workbench.showBoard();
         workbench.units(units);
         workbench.dark(dark);
@@ -207,6 +209,33 @@ public final class Screenshots extends Application {
         pause.play();
     }
 
+    private void templates() {
+        board("butter spreader", Units.MM, false);
+        workbench.showTemplates();
+    }
+
+    /** All on one large sheet, the first of the findings chosen. */
+    private void routedTemplates() {
+        board("butter spreader", Units.MM, true);
+        editor.run(
+                WorkshopEdits.templates(
+                        "cut with router",
+                        t ->
+                                t.withCutting(
+                                                new TemplateSettings.Cutting(
+                                                        TemplateSettings.Tool.ROUTER,
+                                                        0.15,
+                                                        3.175,
+                                                        false))
+                                        .withSheet(new TemplateSettings.Sheet(600, 400, 6, 3, 3))));
+        workbench.showTemplates();
+        ListView<?> findings = (ListView<?>) workbench.lookup("#template-findings");
+        findings.getItems()
+                .addListener(
+                        (Observable changed) ->
+                                Platform.runLater(() -> findings.getSelectionModel().select(0)));
+    }
+
     private void export() {
         board("butter spreader", Units.MM, false);
         workbench.showExport();
@@ -223,10 +252,13 @@ public final class Screenshots extends Application {
             return;
         }
         shots.get(at).state().run();
-        // Export first works out what it will write, the longest wait of all.
+        // Export and templates lay sheets out first, the longest wait of all.
         PauseTransition settle =
                 new PauseTransition(
-                        Duration.millis(shots.get(at).name().equals("export") ? 12_000 : 2200));
+                        Duration.millis(
+                                shots.get(at).name().matches("export|templates.*")
+                                        ? 12_000
+                                        : 2200));
         settle.setOnFinished(
                 e -> {
                     Path file = folder.resolve(shots.get(at).name() + suffix + ".png");

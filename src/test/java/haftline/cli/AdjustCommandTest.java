@@ -1,0 +1,97 @@
+package haftline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import haftline.support.InLocale;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class AdjustCommandTest {
+    @Test
+    void showsWhatItWouldMoveAndWritesNothing(@TempDir Path folder) throws Exception {
+        DemoCopy demo = DemoCopy.in(folder);
+        Path shape = folder.resolve("profiles/shapes/waisted.yaml");
+        String before = Files.readString(shape);
+        Run run = Run.of("adjust", demo.set(), "--demand", "walls");
+        assertThat(run.code()).isZero();
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains("all demands met")
+                .contains("in the")
+                .contains("butter spreader: gone wall-too-thin (warn)");
+        assertThat(run.out().lines()).allMatch(line -> Paper.width(line) <= Paper.WIDTH);
+        assertThat(Files.readString(shape)).isEqualTo(before);
+    }
+
+    @Test
+    void writesAndThenHasNothingLeftToDo(@TempDir Path folder) throws Exception {
+        DemoCopy demo = DemoCopy.in(folder);
+        Run run = Run.of("adjust", demo.set(), "--demand", "walls,character", "--each", "--write");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("Written").contains("tidewater.yaml");
+        try (var files = Files.list(folder.resolve("profiles/sets"))) {
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .as("one backup beside the set")
+                    .anyMatch(name -> name.startsWith("tidewater.yaml") && name.length() > 14);
+        }
+        Run again = Run.of("adjust", demo.set(), "--demand", "walls,character", "--each");
+        assertThat(again.code()).isZero();
+        assertThat(again.out()).contains("Moves     nothing");
+    }
+
+    @Test
+    void writesNothingWhereNotAllCanBeMetUnlessToldTo(@TempDir Path folder) throws Exception {
+        DemoCopy demo = DemoCopy.in(folder);
+        Run run = Run.of("adjust", demo.set(), "--write");
+        assertThat(run.code()).isEqualTo(ExitCode.STOPPED);
+        assertThat(run.out()).contains("not met together within reach").doesNotContain("Written");
+        assertThat(run.err()).contains("nothing written").contains("--nearest");
+        Run nearest = Run.of("adjust", demo.set(), "--write", "--nearest");
+        assertThat(nearest.code()).isEqualTo(ExitCode.STOPPED);
+        assertThat(nearest.out()).contains("Written");
+    }
+
+    @Test
+    void fairsAlone() {
+        Run run = Run.of("adjust", Run.DEMO, "--demand", "none", "--fair", "0.2");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("Faired").contains("variation of curvature");
+    }
+
+    @Test
+    void answersInJsonThatIsTheSameEverywhere() throws Exception {
+        String[] words = {"adjust", Run.DEMO, "--demand", "walls,grip", "--json", "--fair", "0.2"};
+        Run run = Run.of(words);
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        assertThat(answer.get("haftline").asInt()).isEqualTo(1);
+        assertThat(answer.get("met").asBoolean()).isTrue();
+        assertThat(answer.get("moves")).isNotEmpty();
+        assertThat(answer.get("demands"))
+                .isNotEmpty()
+                .allMatch(demand -> demand.get("margin_after_mm").asDouble() >= -1e-6);
+        assertThat(answer.get("conflicts")).isEmpty();
+        assertThat(answer.get("fairing").get("band_mm").asDouble()).isEqualTo(0.2);
+        assertThat(InLocale.get("de-DE", () -> Run.of(words).out())).isEqualTo(run.out());
+    }
+
+    @Test
+    void namesTheWordItDoesNotKnow() {
+        Run run = Run.of("adjust", Run.DEMO, "--demand", "wals");
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err())
+                .contains("--demand")
+                .contains(
+                        "\"wals\": expected walls, balance, grip, coves, swell, character or none")
+                .contains("did you mean walls?");
+        assertThat(Run.of("adjust", Run.DEMO, "--fair", "9").err())
+                .contains("9.0: expected a number of mm from 0.01 to 5.0");
+        assertThat(Run.of("adjust", Run.DEMO, "--balance", "9").err())
+                .contains("\"9\": expected two numbers in mm, such as 0:15");
+        assertThat(Run.of("adjust", Run.DEMO, "--grip", "9:3").err())
+                .contains("band, to 3.0: expected a number from 9.0 to 500.0");
+    }
+}
