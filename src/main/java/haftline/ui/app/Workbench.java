@@ -12,6 +12,7 @@ import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.ExportModel;
+import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FilesModel;
 import haftline.ui.model.FindingsModel;
 import haftline.ui.model.InspectorModel;
@@ -20,7 +21,6 @@ import haftline.ui.model.Preferences;
 import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
-import haftline.ui.sheet.SheetPane;
 import haftline.ui.templates.TemplatesPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
@@ -54,7 +54,7 @@ public final class Workbench extends BorderPane implements Actions {
     private final BoardModel model;
     private final BoardPane board;
     private final LineUpPane lineUp;
-    private final SheetPane sheet;
+    private final PaperViews papers;
     private final TemplatesPane templates;
     private final ExportModel exporting;
     private final ExportPane export;
@@ -96,10 +96,14 @@ public final class Workbench extends BorderPane implements Actions {
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
         board = new BoardPane(editor, model, findings.chosen(), palette);
         board.setId("board");
-        lineUp = new LineUpPane(editor, palette, this::showBoard);
+        lineUp =
+                new LineUpPane(
+                        editor,
+                        palette,
+                        new FamilyModel(editor, ExportPane.background(), Platform::runLater),
+                        this::showBoard);
         lineUp.setVisible(false);
-        sheet = new SheetPane(editor);
-        sheet.setVisible(false);
+        papers = new PaperViews(editor, palette, dialogs, this::folder);
         templates = new TemplatesPane(editor, preferences, palette, this::exportTemplates);
         templates.setVisible(false);
         exporting =
@@ -118,7 +122,8 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, sheet, templates, export, rule);
+        middle.getChildren().addAll(board, unmade, lineUp, templates, export, rule);
+        papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
         foot.getChildren().add(found);
@@ -210,6 +215,8 @@ public final class Workbench extends BorderPane implements Actions {
         LINE_UP,
         SHEET,
         TEMPLATES,
+        BATCH,
+        PRODUCTION,
         EXPORT
     }
 
@@ -235,6 +242,22 @@ public final class Workbench extends BorderPane implements Actions {
     }
 
     @Override
+    public void showBatch() {
+        show(Showing.BATCH);
+    }
+
+    @Override
+    public void showProduction() {
+        show(Showing.PRODUCTION);
+    }
+
+    @Override
+    public void print() {
+        showSheet();
+        papers.print();
+    }
+
+    @Override
     public void showExport() {
         exporting.choose(false);
         show(Showing.EXPORT);
@@ -247,7 +270,7 @@ public final class Workbench extends BorderPane implements Actions {
 
     private void show(Showing showing) {
         lineUp.setVisible(showing == Showing.LINE_UP);
-        sheet.setVisible(showing == Showing.SHEET);
+        papers.show(showing);
         boolean isTemplates = showing == Showing.TEMPLATES;
         templates.setVisible(isTemplates);
         export.setVisible(showing == Showing.EXPORT);

@@ -64,6 +64,8 @@ class AccessibleWindowTest {
                         workbench::showLineUp,
                         workbench::showSheet,
                         workbench::showTemplates,
+                        workbench::showBatch,
+                        workbench::showProduction,
                         workbench::showExport);
         for (Runnable view : views) {
             robot.interact(view);
