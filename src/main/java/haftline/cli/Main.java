@@ -62,6 +62,7 @@ public final class Main {
                 new CommandLine(new Haftline())
                         .addSubcommand(new MakeCommand(console))
                         .addSubcommand(new CheckCommand(console))
+                        .addSubcommand(new TakeoffCommand(console))
                         .addSubcommand(new EditCommand(console))
                         .addSubcommand(new BatchCommand(console))
                         .addSubcommand(new CompareCommand(console))

@@ -93,7 +93,7 @@ public final class TakeOffDrawing {
                             widest + 2 * SMALL_MM,
                             SMALL_MM,
                             Anchor.MIDDLE,
-                            node.name() + " " + NumberText.fixed(2 * r, 1)));
+                            node.name()));
         }
     }
 
@@ -182,14 +182,14 @@ public final class TakeOffDrawing {
                         + " readings, "
                         + taken.shape().nodes().size()
                         + " nodes, "
-                        + details()
-                        + ". Left between reading and line, mm on the diameter: rms "
+                        + details());
+        lines.add(
+                "Left between reading and line, mm on the diameter: rms "
                         + NumberText.fixed(taken.rmsMm(), 3)
                         + ", greatest "
                         + NumberText.fixed(greatest.mm(), 2)
                         + " at "
-                        + NumberText.fixed(greatest.x(), 1)
-                        + " mm.");
+                        + NumberText.fixed(greatest.x(), 1));
         int strays = taken.strays().size();
         if (strays > 0) {
             lines.add(

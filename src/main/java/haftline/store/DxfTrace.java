@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * An outline traced in a DXF file: LINE, ARC, LWPOLYLINE and POLYLINE with bulges (group codes
@@ -59,14 +60,14 @@ final class DxfTrace {
                             + layer.map(one -> " on the layer " + Quote.plain(one)).orElse(""));
             return List.of();
         }
-        if (lines.isOpen() && tracing.axis().isEmpty()) {
+        OptionalDouble axis = tracing.axis().isPresent() ? tracing.axis() : lines.axis();
+        if (axis.isEmpty()) {
             problems.addToFile(
-                    "the outline is open, so its axis cannot be told: say --axis Y, the lathe axis"
-                            + " as y in the drawing");
+                    "the outline is open or its two sides differ, so its axis cannot be told: say"
+                            + " --axis Y, the lathe axis as y in the drawing");
             return List.of();
         }
-        return lines.readings(
-                tracing.axis().orElse(lines.middle()), tracing.mmPerUnit().orElse(mmPerUnit));
+        return lines.readings(axis.getAsDouble(), tracing.mmPerUnit().orElse(mmPerUnit));
     }
 
     private void groups(String[] rows) {

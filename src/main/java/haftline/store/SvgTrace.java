@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -44,14 +45,15 @@ final class SvgTrace {
             }
             return List.of();
         }
-        if (lines.isOpen() && tracing.axis().isEmpty()) {
+        OptionalDouble axis = tracing.axis().isPresent() ? tracing.axis() : lines.axis();
+        if (axis.isEmpty()) {
             problems.addToFile(
-                    "the outline is open, so its axis cannot be told: say --axis Y, the lathe axis"
-                            + " as y in the drawing");
+                    "the outline is open or its two sides differ, so its axis cannot be told: say"
+                            + " --axis Y, the lathe axis as y in the drawing");
             return List.of();
         }
         double scale = tracing.mmPerUnit().orElseGet(() -> scale(document.get()));
-        return lines.readings(tracing.axis().orElse(lines.middle()), scale);
+        return lines.readings(axis.getAsDouble(), scale);
     }
 
     private Optional<Document> parsed(String text) {

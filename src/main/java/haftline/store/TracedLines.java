@@ -21,6 +21,12 @@ final class TracedLines {
     /** How far beside a corner the two sides are looked at, as a share of the length. */
     private static final double BESIDE = 1e-7;
 
+    /** Places at which the two sides of an outline are compared. */
+    private static final int LOOKS = 60;
+
+    /** How far they may differ, as a share of its width. */
+    private static final double SAME_SIDES = 0.02;
+
     private final List<double[]> chords = new ArrayList<>();
     private final TreeSet<Double> ends = new TreeSet<>();
     private boolean open;
@@ -33,13 +39,45 @@ final class TracedLines {
         return right - left;
     }
 
-    /** Whether a path did not return to where it began, so that no axis can be told from it. */
-    boolean isOpen() {
-        return open;
+    /**
+     * Where the axis lies: in the middle of a closed outline that is the same on both sides, along
+     * the straight side of a closed half; empty where neither is so.
+     */
+    OptionalDouble axis() {
+        double size = high - low;
+        double askew = 0;
+        double below = Double.NEGATIVE_INFINITY;
+        double above = Double.POSITIVE_INFINITY;
+        for (int k = 1; k < LOOKS; k++) {
+            double[] span = span(left + width() * k / LOOKS);
+            askew = Math.max(askew, Math.abs(span[0] + span[1] - low - high) / 2);
+            below = Math.max(below, span[0]);
+            above = Math.min(above, span[1]);
+        }
+        if (open) {
+            return OptionalDouble.empty();
+        }
+        if (askew < SAME_SIDES * size) {
+            return OptionalDouble.of((low + high) / 2);
+        }
+        if (below - low < SAME_SIDES * size) {
+            return OptionalDouble.of(low);
+        }
+        return high - above < SAME_SIDES * size ? OptionalDouble.of(high) : OptionalDouble.empty();
     }
 
-    double middle() {
-        return (low + high) / 2;
+    /** Least and greatest y over a place. */
+    private double[] span(double x) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double[] c : chords) {
+            if (x >= Math.min(c[0], c[2]) && x <= Math.max(c[0], c[2]) && c[0] != c[2]) {
+                double y = c[1] + (c[3] - c[1]) * (x - c[0]) / (c[2] - c[0]);
+                least = Math.min(least, y);
+                most = Math.max(most, y);
+            }
+        }
+        return new double[] {least, most};
     }
 
     void line(double x0, double y0, double x1, double y1) {

@@ -41,7 +41,6 @@ final class BodyFit {
     /** Distance of a new node from those that are there, mm. */
     private static final double CLEAR_MM = 2;
 
-    static final boolean DEBUG = Boolean.getBoolean("dbg");
     private final Table table;
     private final double[] weights;
     private final double toleranceMm;
@@ -56,29 +55,17 @@ final class BodyFit {
 
     DraftFit.Fitted of(Draft start) {
         DraftFit.Fitted now = withSlopes(fit.fit(start, ROUNDS));
-        if (DEBUG) System.out.println("start " + now);
         while (now.draft().nodes().size() < MOST_NODES) {
             DraftFit.Fitted richer = withNode(now);
             double saved = now.sum() - richer.sum();
             boolean worth = saved > NODE_SAVES && moved(now.draft(), richer.draft()) > share();
-            if (DEBUG)
-                System.out.println(
-                        "  richer "
-                                + saved
-                                + " "
-                                + moved(now.draft(), richer.draft())
-                                + " misses "
-                                + misses(now.draft())
-                                + richer);
             boolean needed = saved > SLOPE_SAVES && misses(now.draft()) > share();
             if (!worth && !needed) {
                 break;
             }
             now = withSlopes(richer);
         }
-        now = pruned(now);
-        if (DEBUG) System.out.println("pruned " + now);
-        return now;
+        return pruned(now);
     }
 
     private double share() {

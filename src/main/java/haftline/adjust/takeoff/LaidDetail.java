@@ -19,6 +19,8 @@ record LaidDetail(Kind kind, double from, double to, double heightMm, Cut left, 
     /** A groove no wider than this was burnt with a wire, mm (common practice, no source). */
     private static final double BURNT_MM = 1;
 
+    private static final double CLEAN = 1e9;
+
     /** The details that readings can show. */
     enum Kind {
         BEAD,
@@ -65,10 +67,15 @@ record LaidDetail(Kind kind, double from, double to, double heightMm, Cut left, 
         return isOnChord() && right.kind() != Cut.Kind.MARKED ? 1 : 0;
     }
 
+    /** Without the rounding of binary fractions, which would be written out in full. */
+    private static double clean(double mm) {
+        return Math.rint(mm * CLEAN) / CLEAN;
+    }
+
     /** As a detail of a shape; empty where its sizes are out of range. */
     Optional<Detail> detail() {
-        Place place = new Place.FromShoulder((from + to) / 2);
-        double width = to - from;
+        Place place = new Place.FromShoulder(clean((from + to) / 2));
+        double width = clean(to - from);
         try {
             return Optional.of(
                     switch (kind) {

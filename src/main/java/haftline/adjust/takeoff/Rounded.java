@@ -16,7 +16,12 @@ final class Rounded {
         }
         List<LaidDetail> details =
                 draft.details().stream()
-                        .map(one -> one.with(one.from(), one.to(), mm(one.heightMm())))
+                        .map(
+                                one ->
+                                        one.with(
+                                                edge(one.left(), one.from()),
+                                                edge(one.right(), one.to()),
+                                                mm(one.heightMm())))
                         .toList();
         return new Draft(
                 draft.woodMm(),
@@ -29,6 +34,11 @@ final class Rounded {
                 draft.last(),
                 details,
                 butt);
+    }
+
+    /** An edge at a reading stays there, whatever its decimals; two details may share it. */
+    private static double edge(Cut cut, double x) {
+        return cut.x() == x ? x : mm(x);
     }
 
     static double mm(double value) {

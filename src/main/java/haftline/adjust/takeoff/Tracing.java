@@ -146,12 +146,6 @@ final class Tracing {
     private Best best(
             List<Run> runs, double[] x, double[] d, Butt butt, int[] kept, boolean[] all) {
         DetailSearch.Reading seen = new DetailSearch(runs, x, d, deviation).cheapest();
-        if (BodyFit.DEBUG) {
-            for (Run t : runs)
-                System.out.printf(
-                        "  run %s .. %s (%d..%d)%n", t.left(), t.right(), t.from(), t.to());
-            for (var t : seen.details()) System.out.println("  seen " + t);
-        }
         Draft draft = draft(seen.body(), x, d, butt);
         draft = fitBody(draft, bodyOnly(seen.body(), kept, x.length));
         draft = dress(draft, seen.details());
@@ -180,8 +174,6 @@ final class Tracing {
         }
         long crisp = draft.nodes().stream().filter(DraftNode::crisp).count();
         double figures = 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size();
-        if (BodyFit.DEBUG)
-            System.out.println("  score " + sum + " + " + figures + "*" + Math.log(counts.length));
         return sum + figures * Math.log(counts.length);
     }
 
@@ -379,17 +371,20 @@ final class Tracing {
             for (boolean left : new boolean[] {true, false}) {
                 LaidDetail detail = now.details().get(i);
                 Cut edge = left ? detail.left() : detail.right();
-                double at = left ? detail.from() : detail.to();
-                double mark = edge.kind() == Cut.Kind.STEP ? edge.x() : table.markNear(at);
-                if (!detail.isOnChord() || Double.isNaN(mark)) {
-                    continue;
-                }
-                List<LaidDetail> details = new ArrayList<>(now.details());
-                details.set(i, detail.markedAt(left, mark));
-                DraftFit.Fitted moved = fitOnce(now.withDetails(details), counts);
-                if (moved.sum() < sum + MARK_COSTS) {
-                    now = moved.draft();
-                    sum = moved.sum();
+                double near = table.markNear(left ? detail.from() : detail.to());
+                for (double mark : new double[] {edge.x(), near}) {
+                    boolean step = edge.kind() == Cut.Kind.STEP || mark == near;
+                    if (!detail.isOnChord() || Double.isNaN(mark) || !step) {
+                        continue;
+                    }
+                    List<LaidDetail> details = new ArrayList<>(now.details());
+                    details.set(i, detail.markedAt(left, mark));
+                    DraftFit.Fitted moved = fitOnce(now.withDetails(details), counts);
+                    if (moved.sum() < sum + MARK_COSTS) {
+                        now = moved.draft();
+                        sum = moved.sum();
+                        break;
+                    }
                 }
             }
         }

@@ -1,0 +1,128 @@
+package haftline.adjust.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Against data sets with certified answers: NIST Statistical Reference Datasets (StRD), linear and
+ * nonlinear regression. A wrong figure in the data below could not give the certified digits.
+ */
+class LeastSquaresTest {
+    @ParameterizedTest
+    @ValueSource(doubles = {500, 250})
+    void misra1aComesToTheCertifiedAnswer(double start) {
+        double[] x = {
+            77.6, 114.9, 141.1, 190.8, 239.9, 289.0, 332.8, 378.4, 434.8, 477.3, 536.8, 593.1,
+            689.1, 760.0
+        };
+        double[] y = {
+            10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.40,
+            75.47, 81.78
+        };
+        double[] from = {start, start == 500 ? 0.0001 : 0.0005};
+        LeastSquares.Fit fit =
+                fit(
+                        p -> {
+                            double[] r = new double[x.length];
+                            for (int i = 0; i < x.length; i++) {
+                                r[i] = y[i] - p[0] * (1 - Math.exp(-p[1] * x[i]));
+                            }
+                            return r;
+                        },
+                        from,
+                        new double[] {1, 1e-4});
+        assertThat(fit.parameters()[0]).isCloseTo(2.3894212918E+02, relative(2.4E+02, 1e-7));
+        assertThat(fit.parameters()[1]).isCloseTo(5.5015643181E-04, relative(5.5E-04, 1e-7));
+        assertThat(fit.sum()).isCloseTo(1.2455138894E-01, relative(0.12, 1e-8));
+    }
+
+    @Test
+    void boxBodComesToTheCertifiedAnswer() {
+        double[] x = {1, 2, 3, 5, 7, 10};
+        double[] y = {109, 149, 149, 191, 213, 224};
+        LeastSquares.Fit fit =
+                fit(
+                        p -> {
+                            double[] r = new double[x.length];
+                            for (int i = 0; i < x.length; i++) {
+                                r[i] = y[i] - p[0] * (1 - Math.exp(-p[1] * x[i]));
+                            }
+                            return r;
+                        },
+                        new double[] {100, 0.75},
+                        new double[] {1, 1e-2});
+        assertThat(fit.parameters()[0]).isCloseTo(2.1380940889E+02, relative(2.1E+02, 1e-7));
+        assertThat(fit.parameters()[1]).isCloseTo(5.4723748542E-01, relative(0.55, 1e-7));
+        assertThat(fit.sum()).isCloseTo(1.1680088766E+03, relative(1.2E+03, 1e-8));
+    }
+
+    /** Wampler1 and Wampler2: polynomials of order 5 in x = 0, 1, ... 20, exact. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 0.1})
+    void wamplerGivesItsCoefficientsBack(double ratio) {
+        double[] x = new double[21];
+        double[] y = new double[21];
+        for (int i = 0; i < 21; i++) {
+            x[i] = i;
+            double power = 1;
+            for (int k = 0; k <= 5; k++) {
+                y[i] += power;
+                power *= ratio * i;
+            }
+        }
+        double[] scale = {1, 1, 1, 1, 1, 1};
+        LeastSquares.Fit fit =
+                fit(
+                        p -> {
+                            double[] r = new double[x.length];
+                            for (int i = 0; i < x.length; i++) {
+                                double sum = 0;
+                                for (int k = 5; k >= 0; k--) {
+                                    sum = sum * x[i] + p[k];
+                                }
+                                r[i] = y[i] - sum;
+                            }
+                            return r;
+                        },
+                        new double[6],
+                        scale);
+        for (int k = 0; k <= 5; k++) {
+            double certified = Math.pow(ratio, k);
+            assertThat(fit.parameters()[k])
+                    .as("B" + k)
+                    .isCloseTo(certified, within(1e-4 * certified));
+        }
+    }
+
+    /** The cubic that a batten piece is, by Forsythe's polynomials, against an exact cubic. */
+    @Test
+    void aCubicIsGivenBackExactly() {
+        double[] x = {0, 0.5, 1, 2, 3, 5, 8, 13};
+        double[] d =
+                Arrays.stream(x)
+                        .map(t -> 14 + 0.3 * t - 0.04 * t * t + 0.002 * t * t * t)
+                        .toArray();
+        Polynomial fit = new Polynomial(x, d, 0, x.length - 1);
+        assertThat(fit.sum(3)).isCloseTo(0, within(1e-20));
+        assertThat(fit.at(6.5, 3)).isCloseTo(14 + 1.95 - 1.69 + 0.54925, within(1e-12));
+        assertThat(fit.slope(6.5, 3)).isCloseTo(0.3 - 0.52 + 0.2535, within(1e-12));
+    }
+
+    private static Offset<Double> relative(double of, double share) {
+        return within(of * share);
+    }
+
+    private static LeastSquares.Fit fit(LeastSquares.Model model, double[] start, double[] scale) {
+        double[] high = new double[start.length];
+        double[] low = new double[start.length];
+        Arrays.fill(high, Double.MAX_VALUE);
+        Arrays.fill(low, -Double.MAX_VALUE);
+        return new LeastSquares(model, low, high, scale).from(start, 500, 0);
+    }
+}

@@ -1,0 +1,179 @@
+package haftline.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import haftline.adjust.takeoff.Reading;
+import haftline.shape.Butt;
+import haftline.shape.Shape;
+import haftline.store.DocumentException;
+import haftline.store.ReadingsFile;
+import haftline.store.ShapeFile;
+import haftline.store.Tracing;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TakeoffCommandTest {
+    @TempDir private Path folder;
+
+    private Path file(String name, String text) throws Exception {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    /** A cone from 14 to 20 mm in 60 mm, then to 14 mm at 90 mm, in inches. */
+    private static String cones() {
+        StringBuilder text = new StringBuilder("x (in),diameter (in)\n");
+        for (int x = 0; x <= 90; x += 2) {
+            double d = x < 60 ? 14 + x / 10.0 : 20 - (x - 60) / 5.0;
+            text.append(String.format(Locale.ROOT, "%.6f,%.6f%n", x / 25.4, d / 25.4));
+        }
+        return text.toString();
+    }
+
+    @Test
+    void writesAShapeThatIsReadBack() throws Exception {
+        Path readings = file("cones.csv", cones());
+        Path shape = folder.resolve("cones.yaml");
+        Path plot = folder.resolve("cones.svg");
+        Run run =
+                Run.of(
+                        "takeoff",
+                        readings.toString(),
+                        "--to",
+                        shape.toString(),
+                        "--plot",
+                        plot.toString());
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+        Shape read = ShapeFile.read(shape);
+        assertThat(read.nodes()).hasSize(1);
+        assertThat(read.nodes().get(0).name()).isEqualTo("edge");
+        assertThat(read.nodes().get(0).place().x(90)).isBetween(59.9, 60.1);
+        assertThat(read.butt()).isInstanceOf(Butt.Square.class);
+        assertThat(plot).content().contains("<svg");
+    }
+
+    @Test
+    void namesLineFieldValueAndRange() throws Exception {
+        Path readings = file("bad.csv", "x (mm),diameter (mm)\n0,14\n1,four\n2,400\n");
+        Run run = Run.of("takeoff", readings.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.DOCUMENT);
+        assertThat(run.err())
+                .contains("bad.csv:3: diameter: four: expected a number from 0.0 to 200.0")
+                .contains("bad.csv:4: diameter: 400:");
+    }
+
+    @Test
+    void refusesATransformAndAnOpenOutlineWithoutAxis() throws Exception {
+        Path moved =
+                file(
+                        "moved.svg",
+                        "<svg xmlns='http://www.w3.org/2000/svg'><g transform='scale(2)'>"
+                                + "<path d='M0 0H90V7H0Z'/></g></svg>");
+        Path open =
+                file(
+                        "open.svg",
+                        "<svg xmlns='http://www.w3.org/2000/svg'><path d='M0 7L90 9'/></svg>");
+        assertThat(Run.of("takeoff", moved.toString()).err()).contains("transform");
+        assertThat(Run.of("takeoff", open.toString()).err()).contains("--axis");
+    }
+
+    @Test
+    void readsAHalfFromSvgAndAWholeFromDxfAlike() throws Exception {
+        // A cylinder of 14 mm, a quarter circle of 5 mm up to a step, in a unit of half a mm.
+        Path svg =
+                file(
+                        "half.svg",
+                        "<svg xmlns='http://www.w3.org/2000/svg' width='60mm' viewBox='0 0 120 60'>"
+                                + "<path d='M10 40 L10 26 H60 A10 10 0 0 0 70 16 V26 H110 V40 Z'/></svg>");
+        Path dxf =
+                file(
+                        "whole.dxf",
+                        String.join(
+                                "\n",
+                                List.of(
+                                        "0",
+                                        "SECTION",
+                                        "2",
+                                        "ENTITIES",
+                                        "0",
+                                        "LWPOLYLINE",
+                                        "70",
+                                        "1",
+                                        "10",
+                                        "0",
+                                        "20",
+                                        "7",
+                                        "10",
+                                        "25",
+                                        "20",
+                                        "7",
+                                        "42",
+                                        "-0.41421356237309503",
+                                        "10",
+                                        "30",
+                                        "20",
+                                        "12",
+                                        "42",
+                                        "0",
+                                        "10",
+                                        "30",
+                                        "20",
+                                        "7",
+                                        "10",
+                                        "50",
+                                        "20",
+                                        "7",
+                                        "10",
+                                        "50",
+                                        "20",
+                                        "-7",
+                                        "10",
+                                        "30",
+                                        "20",
+                                        "-7",
+                                        "10",
+                                        "30",
+                                        "20",
+                                        "-12",
+                                        "42",
+                                        "-0.41421356237309503",
+                                        "10",
+                                        "25",
+                                        "20",
+                                        "-7",
+                                        "42",
+                                        "0",
+                                        "10",
+                                        "0",
+                                        "20",
+                                        "-7",
+                                        "0",
+                                        "ENDSEC",
+                                        "0",
+                                        "EOF")));
+        for (Path traced : List.of(svg, dxf)) {
+            List<Reading> readings = read(traced);
+            assertThat(readings.get(readings.size() - 1).x()).isEqualTo(50);
+            assertThat(at(readings, 10, false)).as(traced + "").isBetween(13.999, 14.001);
+            assertThat(at(readings, 30, false)).as(traced + "").isBetween(23.99, 24.01);
+            assertThat(at(readings, 30, true)).as(traced + "").isBetween(13.999, 14.001);
+        }
+    }
+
+    private static List<Reading> read(Path traced) throws DocumentException {
+        return ReadingsFile.read(traced, Optional.empty(), Tracing.PLAIN);
+    }
+
+    /** The reading at a place; of two the second, where asked for. */
+    private static double at(List<Reading> readings, double x, boolean second) {
+        List<Reading> there =
+                readings.stream().filter(one -> Math.abs(one.x() - x) < 1e-9).toList();
+        Assertions.assertThat(there).isNotEmpty();
+        return there.get(second ? there.size() - 1 : 0).diameterMm();
+    }
+}
