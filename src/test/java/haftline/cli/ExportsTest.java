@@ -104,7 +104,7 @@ class ExportsTest {
     @Test
     void files_areTheSameFromRunToRunAndUnderAnyLocale() {
         Map<String, String> usual = demo();
-        assertThat(usual).hasSize(41);
+        assertThat(usual).hasSize(69);
         for (String tag : InLocale.TAGS) {
             assertThat(InLocale.get(tag, ExportsTest::demo)).as(tag).isEqualTo(usual);
         }

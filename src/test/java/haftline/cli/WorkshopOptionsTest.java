@@ -62,9 +62,14 @@ class WorkshopOptionsTest {
         assertThat(out()).doesNotExist();
     }
 
+    /** The demonstration set in the workshop of common practice. */
+    private DemoCopy plainWorkshop() throws IOException {
+        return DemoCopy.in(folder).change(Run.DEMO, "workshop-tidewater.yaml", "workshop.yaml");
+    }
+
     @Test
     void workshopWithAMistake_isABadDocument() throws IOException {
-        DemoCopy demo = DemoCopy.in(folder).change(WORKSHOP, "kerf: 0.15", "kerf: 15");
+        DemoCopy demo = plainWorkshop().change(WORKSHOP, "kerf: 0.15", "kerf: 15");
         Run run = Run.of("check", demo.set());
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.err())
@@ -74,7 +79,7 @@ class WorkshopOptionsTest {
     @Test
     void workshopOfTheSet_isFollowed_andTheCommandLineOverrulesIt() throws IOException {
         DemoCopy demo =
-                DemoCopy.in(folder)
+                plainWorkshop()
                         .change(WORKSHOP, "tool: hand saw", "tool: laser")
                         .change(WORKSHOP, "cards: slots apart", "cards: all on one")
                         .change(WORKSHOP, "width: 277", "width: 600")
