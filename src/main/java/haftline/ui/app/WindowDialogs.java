@@ -42,6 +42,28 @@ final class WindowDialogs implements Dialogs {
         return path(chooser.showSaveDialog(stage));
     }
 
+    @Override
+    public Optional<Path> openReadings(Path folder) {
+        FileChooser chooser = new FileChooser();
+        chooser.getExtensionFilters()
+                .add(
+                        new FileChooser.ExtensionFilter(
+                                "Readings and traced outlines", "*.csv", "*.svg", "*.dxf"));
+        usable(folder).ifPresent(chooser::setInitialDirectory);
+        chooser.setTitle("Take off a handle");
+        return path(chooser.showOpenDialog(stage));
+    }
+
+    @Override
+    public Optional<Path> saveShape(Path folder, String name) {
+        FileChooser chooser = new FileChooser();
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Shapes", "*.yaml"));
+        usable(folder).ifPresent(chooser::setInitialDirectory);
+        chooser.setTitle("Save the shape");
+        chooser.setInitialFileName(name);
+        return path(chooser.showSaveDialog(stage));
+    }
+
     private static FileChooser sets(Path folder) {
         FileChooser chooser = new FileChooser();
         chooser.getExtensionFilters()

@@ -56,6 +56,7 @@ public final class Workbench extends BorderPane implements Actions {
     private final SheetPane sheet;
     private final ExportPane export;
     private final FindingsPane found;
+    private final Aids aids;
     private final Header header;
     private final StackPane middle = new StackPane();
     private final Label notice = new Label();
@@ -89,7 +90,8 @@ public final class Workbench extends BorderPane implements Actions {
         model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
-        board = new BoardPane(editor, model, findings.chosen(), palette);
+        aids = new Aids(this, this, editor, dialogs, () -> show(Showing.TAKE_OFF));
+        board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
         lineUp = new LineUpPane(editor, palette, this::showBoard);
         lineUp.setVisible(false);
@@ -114,7 +116,10 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, sheet, export, rule);
+        VBox.setVgrow(board, Priority.ALWAYS);
+        VBox onBoard = new VBox(board, aids.doubtBar());
+        middle.getChildren()
+                .addAll(onBoard, unmade, lineUp, sheet, export, aids.takeOffPage(), rule);
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
         SplitPane halves = new SplitPane(middle, found);
@@ -124,6 +129,7 @@ public final class Workbench extends BorderPane implements Actions {
         VBox.setVgrow(halves, Priority.ALWAYS);
         header = new Header(editor, this);
         Menus menus = new Menus(editor, pieces, this, () -> files.recent().value());
+        menus.getMenus().add(menus.getMenus().size() - 2, aids.menu());
         VBox top = new VBox(menus, header);
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
@@ -203,7 +209,8 @@ public final class Workbench extends BorderPane implements Actions {
         BOARD,
         LINE_UP,
         SHEET,
-        EXPORT
+        EXPORT,
+        TAKE_OFF
     }
 
     @Override
@@ -231,6 +238,7 @@ public final class Workbench extends BorderPane implements Actions {
         lineUp.setVisible(showing == Showing.LINE_UP);
         sheet.setVisible(showing == Showing.SHEET);
         export.setVisible(showing == Showing.EXPORT);
+        aids.takeOffPage().setVisible(showing == Showing.TAKE_OFF);
         header.viewing(showing);
     }
 
@@ -386,6 +394,11 @@ public final class Workbench extends BorderPane implements Actions {
     @Override
     public double freePlace() {
         return model.freePlace();
+    }
+
+    /** What is worked out for the maker. */
+    Aids aids() {
+        return aids;
     }
 
     /** What is done to the piece is seen being done. */
