@@ -1,8 +1,8 @@
 #!/bin/sh
-# Takes all pictures in this folder: sh docs/screenshots/take.sh; those whose names begin so: sh docs/screenshots/take.sh line-up
+# Takes all pictures in this folder: sh docs/screenshots/take.sh; those whose names match a pattern: sh docs/screenshots/take.sh "line-up.*"
 # Wants Xvfb, GTK 3 and ImageMagick (Debian: xvfb libgtk-3-0 imagemagick), and `mvn test-compile` done before.
 set -e
-only=${1:-}
+only=${1:-.*}
 cd "$(dirname "$0")/../.."
 classpath=$(mktemp)
 mvn -q dependency:build-classpath -Dmdep.outputFile="$classpath" -Dmdep.includeScope=test

@@ -14,7 +14,14 @@ interface Actions {
 
     void showTemplates();
 
+    void showBatch();
+
+    void showProduction();
+
     void showExport();
+
+    /** Prints the paper of the piece at hand. */
+    void print();
 
     void units(Units units);
 

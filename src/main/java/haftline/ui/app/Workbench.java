@@ -12,6 +12,7 @@ import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.ExportModel;
+import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FilesModel;
 import haftline.ui.model.FindingsModel;
 import haftline.ui.model.InspectorModel;
@@ -20,7 +21,6 @@ import haftline.ui.model.Preferences;
 import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
-import haftline.ui.sheet.SheetPane;
 import haftline.ui.templates.TemplatesPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
@@ -54,13 +54,14 @@ public final class Workbench extends BorderPane implements Actions {
     private final BoardModel model;
     private final BoardPane board;
     private final LineUpPane lineUp;
-    private final SheetPane sheet;
+    private final PaperViews papers;
     private final TemplatesPane templates;
     private final ExportModel exporting;
     private final ExportPane export;
     private final InspectorPane inspector;
     private final StackPane foot = new StackPane();
     private final FindingsPane found;
+    private final Aids aids;
     private final Header header;
     private final StackPane middle = new StackPane();
     private final Label notice = new Label();
@@ -94,12 +95,17 @@ public final class Workbench extends BorderPane implements Actions {
         model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
-        board = new BoardPane(editor, model, findings.chosen(), palette);
+        aids = new Aids(this, this, editor, dialogs, () -> show(Showing.TAKE_OFF));
+        board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
-        lineUp = new LineUpPane(editor, palette, this::showBoard);
+        lineUp =
+                new LineUpPane(
+                        editor,
+                        palette,
+                        new FamilyModel(editor, ExportPane.background(), Platform::runLater),
+                        this::showBoard);
         lineUp.setVisible(false);
-        sheet = new SheetPane(editor);
-        sheet.setVisible(false);
+        papers = new PaperViews(editor, palette, dialogs, this::folder);
         templates = new TemplatesPane(editor, preferences, palette, this::exportTemplates);
         templates.setVisible(false);
         exporting =
@@ -118,7 +124,11 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, sheet, templates, export, rule);
+        VBox.setVgrow(board, Priority.ALWAYS);
+        VBox onBoard = new VBox(board, aids.doubtBar());
+        middle.getChildren()
+                .addAll(onBoard, unmade, lineUp, templates, export, aids.takeOffPage(), rule);
+        papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
         foot.getChildren().add(found);
@@ -129,6 +139,7 @@ public final class Workbench extends BorderPane implements Actions {
         VBox.setVgrow(halves, Priority.ALWAYS);
         header = new Header(editor, this);
         Menus menus = new Menus(editor, pieces, this, () -> files.recent().value());
+        menus.getMenus().add(menus.getMenus().size() - 2, aids.menu());
         VBox top = new VBox(menus, header);
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
@@ -210,7 +221,10 @@ public final class Workbench extends BorderPane implements Actions {
         LINE_UP,
         SHEET,
         TEMPLATES,
-        EXPORT
+        BATCH,
+        PRODUCTION,
+        EXPORT,
+        TAKE_OFF
     }
 
     @Override
@@ -235,6 +249,22 @@ public final class Workbench extends BorderPane implements Actions {
     }
 
     @Override
+    public void showBatch() {
+        show(Showing.BATCH);
+    }
+
+    @Override
+    public void showProduction() {
+        show(Showing.PRODUCTION);
+    }
+
+    @Override
+    public void print() {
+        showSheet();
+        papers.print();
+    }
+
+    @Override
     public void showExport() {
         exporting.choose(false);
         show(Showing.EXPORT);
@@ -256,12 +286,13 @@ public final class Workbench extends BorderPane implements Actions {
 
     private void show(Showing showing) {
         lineUp.setVisible(showing == Showing.LINE_UP);
-        sheet.setVisible(showing == Showing.SHEET);
+        papers.show(showing);
         boolean isTemplates = showing == Showing.TEMPLATES;
         templates.setVisible(isTemplates);
         export.setVisible(showing == Showing.EXPORT);
         setRight(isTemplates ? templates.settings() : inspector);
         foot.getChildren().setAll(isTemplates ? templates.remarks() : found);
+        aids.takeOffPage().setVisible(showing == Showing.TAKE_OFF);
         header.viewing(showing);
     }
 
@@ -425,6 +456,11 @@ public final class Workbench extends BorderPane implements Actions {
     @Override
     public double freePlace() {
         return model.freePlace();
+    }
+
+    /** What is worked out for the maker. */
+    Aids aids() {
+        return aids;
     }
 
     /** What is done to the piece is seen being done. */

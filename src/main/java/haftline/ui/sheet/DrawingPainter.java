@@ -12,6 +12,10 @@ import haftline.drawing.Path;
 import haftline.drawing.Segment;
 import haftline.drawing.Text;
 import haftline.drawing.Vertex;
+import haftline.write.lettering.Lettering;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -28,8 +32,17 @@ public final class DrawingPainter {
     /** No line is drawn thinner, or it would vanish, px. */
     private static final double THINNEST_PX = 0.5;
 
-    /** Height of a capital against the size of the font (common to sans-serif fonts). */
-    private static final double CAPITAL = 0.72;
+    /** The letters that are printed: those of the screen are wider or narrower. */
+    private static final String FAMILY = family();
+
+    private static String family() {
+        try (InputStream file = Lettering.open()) {
+            Font font = Font.loadFont(file, Font.getDefault().getSize());
+            return font == null ? Font.getDefault().getFamily() : font.getFamily();
+        } catch (IOException wrong) {
+            throw new UncheckedIOException("the program's own font cannot be read", wrong);
+        }
+    }
 
     /** How the lines of a layer look. */
     public interface Pens {
@@ -104,7 +117,16 @@ public final class DrawingPainter {
      * @param drawing the drawing
      */
     public void paint(Drawing drawing) {
-        drawing.elements().forEach(this::element);
+        paint(drawing.elements().toList());
+    }
+
+    /**
+     * Paints lines and texts.
+     *
+     * @param elements the elements
+     */
+    public void paint(List<Element> elements) {
+        elements.forEach(this::element);
         gc.setLineDashes();
     }
 
@@ -180,7 +202,8 @@ public final class DrawingPainter {
         gc.save();
         gc.translate(px(text.position()), py(text.position()));
         gc.rotate(-text.rotationDeg());
-        gc.setFont(Font.font(text.heightMm() * scale / CAPITAL));
+        double size = text.heightMm() * scale / Lettering.font().capitalPerEm();
+        gc.setFont(Font.font(FAMILY, size));
         gc.setTextAlign(
                 switch (text.anchor()) {
                     case START -> TextAlignment.LEFT;
@@ -188,6 +211,11 @@ public final class DrawingPainter {
                     case END -> TextAlignment.RIGHT;
                 });
         gc.fillText(text.string(), 0, 0);
+        if (text.layer() == Layer.OUTLINE) {
+            gc.setLineDashes();
+            gc.setLineWidth(Lettering.WIDE_STROKE_EM * size);
+            gc.strokeText(text.string(), 0, 0);
+        }
         gc.restore();
     }
 }

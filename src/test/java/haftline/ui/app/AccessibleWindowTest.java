@@ -61,9 +61,14 @@ class AccessibleWindowTest {
         List<Runnable> views =
                 List.of(
                         workbench::showBoard,
+                        workbench.aids()::showAdjust,
+                        () -> workbench.aids().showDoubt(true),
+                        workbench.aids()::showTakeOff,
                         workbench::showLineUp,
                         workbench::showSheet,
                         workbench::showTemplates,
+                        workbench::showBatch,
+                        workbench::showProduction,
                         workbench::showExport);
         for (Runnable view : views) {
             robot.interact(view);
