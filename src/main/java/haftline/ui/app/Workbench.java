@@ -115,7 +115,7 @@ public final class Workbench extends BorderPane implements Actions {
                         new Maker(),
                         ExportPane.background(),
                         Platform::runLater);
-        export = new ExportPane(exporting, dialogs::folder, opener, this::showBoard);
+        export = new ExportPane(exporting, dialogs::folder, opener, this::leaveExport);
         export.setVisible(false);
         unmade.getStyleClass().add("unmade");
         unmade.setVisible(false);
@@ -268,6 +268,15 @@ public final class Workbench extends BorderPane implements Actions {
     public void showExport() {
         exporting.choose(false);
         show(Showing.EXPORT);
+    }
+
+    /** Back to where the page was called from. */
+    private void leaveExport() {
+        if (exporting.templatesAlone().value()) {
+            showTemplates();
+        } else {
+            showBoard();
+        }
     }
 
     private void exportTemplates() {

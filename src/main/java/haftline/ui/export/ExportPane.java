@@ -67,7 +67,7 @@ public final class ExportPane extends VBox {
      * @param model what is planned and written
      * @param choose asks for another folder
      * @param opener opens a folder on the desktop
-     * @param close goes back to the board
+     * @param close goes back to where the page was called from
      */
     public ExportPane(
             ExportModel model,
@@ -97,7 +97,7 @@ public final class ExportPane extends VBox {
         bar.setPrefWidth(140);
         result.setId("export-result");
         result.setWrapText(true);
-        Button back = new Button("Back to the board");
+        Button back = new Button();
         back.setId("export-back");
         back.getStyleClass().add("quiet");
         back.setOnAction(e -> close.run());
@@ -133,7 +133,12 @@ public final class ExportPane extends VBox {
                     model.choose(alone.isSelected());
                     model.plan();
                 });
-        model.templatesAlone().follow(alone::setSelected);
+        model.templatesAlone()
+                .follow(
+                        only -> {
+                            alone.setSelected(only);
+                            back.setText(only ? "Back to the templates" : "Back to the board");
+                        });
         model.folder().follow(f -> where.setText(f.toAbsolutePath().normalize().toString()));
         model.progress().follow(this::show);
         model.preview().follow(preview::show);

@@ -139,5 +139,8 @@ class TemplatesWindowTest {
         assertThat(robot.lookup("#format-stl").queryAs(CheckBox.class).isSelected()).isFalse();
         assertThat(robot.lookup("#format-dxf").queryAs(CheckBox.class).isSelected()).isTrue();
         assertThat(robot.lookup("#templates").query().isVisible()).isFalse();
+        robot.clickOn("#export-back");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#templates").query().isVisible()).isTrue();
     }
 }
