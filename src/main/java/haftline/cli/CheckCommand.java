@@ -1,6 +1,9 @@
 package haftline.cli;
 
 import haftline.adjust.doubt.DoubtRun;
+import haftline.adjust.doubt.TwoWays;
+import haftline.adjust.doubt.Watch;
+import haftline.figures.Figures;
 import haftline.stock.CatalogueException;
 import haftline.store.DocumentException;
 import java.util.Optional;
@@ -72,7 +75,12 @@ final class CheckCommand extends SetCommand implements Callable<Integer> {
         return exitCode(set);
     }
 
-    private Optional<PieceDoubt> doubt(ExaminedPiece piece) {
-        return doubt ? PieceDoubt.of(piece, seed, handles) : Optional.empty();
+    private Optional<TwoWays> doubt(ExaminedPiece piece) {
+        return doubt ? piece.figures().flatMap(this::doubt) : Optional.empty();
+    }
+
+    private Optional<TwoWays> doubt(Figures figures) {
+        int threads = Runtime.getRuntime().availableProcessors();
+        return TwoWays.of(figures.handle(), seed, handles, threads, Watch.NOBODY);
     }
 }

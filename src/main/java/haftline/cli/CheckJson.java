@@ -1,6 +1,7 @@
 package haftline.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import haftline.adjust.doubt.TwoWays;
 import haftline.figures.Balance;
 import haftline.figures.Figures;
 import haftline.figures.Share;
@@ -43,11 +44,11 @@ final class CheckJson {
     }
 
     /** The same with what chance makes of each piece, where it was asked for. */
-    static String of(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts) {
+    static String of(ExaminedSet set, Function<ExaminedPiece, Optional<TwoWays>> doubts) {
         return JsonPaper.of(out -> new CheckJson(out).set(set, doubts));
     }
 
-    private void set(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts)
+    private void set(ExaminedSet set, Function<ExaminedPiece, Optional<TwoWays>> doubts)
             throws IOException {
         out.writeStartObject();
         out.writeNumberField("haftline", VERSION);

@@ -5,6 +5,7 @@ import haftline.adjust.doubt.Band;
 import haftline.adjust.doubt.Doubt;
 import haftline.adjust.doubt.Share;
 import haftline.adjust.doubt.Spread;
+import haftline.adjust.doubt.TwoWays;
 import haftline.adjust.doubt.Weight;
 import haftline.adjust.doubt.ZoneDoubt;
 import java.io.IOException;
@@ -21,7 +22,7 @@ final class DoubtJson {
         this.out = out;
     }
 
-    void write(Optional<PieceDoubt> doubt) throws IOException {
+    void write(Optional<TwoWays> doubt) throws IOException {
         if (doubt.isEmpty()) {
             out.writeNullField(KEY);
             return;

@@ -1,11 +1,10 @@
 package haftline.cli;
 
 import haftline.adjust.doubt.Doubt;
-import haftline.adjust.doubt.Share;
 import haftline.adjust.doubt.Spread;
+import haftline.adjust.doubt.TwoWays;
 import haftline.adjust.doubt.Weight;
 import haftline.adjust.doubt.ZoneDoubt;
-import haftline.figures.Zone;
 import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import java.util.ArrayList;
@@ -28,7 +27,7 @@ final class DoubtRows {
         this.lengths = lengths;
     }
 
-    static void write(Paper paper, LengthText lengths, PieceDoubt doubt) {
+    static void write(Paper paper, LengthText lengths, TwoWays doubt) {
         DoubtRows rows = new DoubtRows(paper, lengths);
         Doubt stated = doubt.stated();
         paper.row(
@@ -47,9 +46,9 @@ final class DoubtRows {
         paper.blank();
     }
 
-    private void thin(PieceDoubt doubt) {
+    private void thin(TwoWays doubt) {
         Doubt stated = doubt.stated();
-        ZoneDoubt worst = worst(stated);
+        ZoneDoubt worst = stated.worst();
         boolean one = worst.under().count() == stated.under().count();
         String rule =
                 stated.under().count() == 0
@@ -60,16 +59,12 @@ final class DoubtRows {
                                         + " "
                                         + lengths.unit()
                                         + " rule "
-                                        + zone(worst.zone())
-                                : "a wall's rule, mostly " + zone(worst.zone());
-        String otherwise =
-                doubt.otherWay().equals(PieceDoubt.CENTRED)
-                        ? "drilling on the lathe with a centre drill first makes it "
-                        : "drilling on the lathe without a centre drill makes it ";
+                                        + worst.where()
+                                : "a wall's rule, mostly " + worst.where();
         paper.row(
                 MARGIN,
                 "too thin",
-                inWords(stated.under())
+                stated.under().inWords()
                         + " would break "
                         + rule
                         + " (95"
@@ -80,46 +75,15 @@ final class DoubtRows {
                         + percent(stated.under().high())
                         + Paper.JOINED
                         + "%); "
-                        + otherwise
-                        + inWords(doubt.other().under()).replace("about ", ""));
+                        + doubt.otherInWords()
+                        + " makes it "
+                        + doubt.other().under().inWords().replace("about ", ""));
         if (stated.stopped().count() > 0) {
             paper.row(
                     MARGIN,
                     "not to be made",
-                    inWords(stated.stopped()) + " under the least wall that is made at all");
+                    stated.stopped().inWords() + " under the least wall that is made at all");
         }
-    }
-
-    private static ZoneDoubt worst(Doubt doubt) {
-        return doubt.zones().stream()
-                .max(Comparator.comparingInt(zone -> zone.under().count()))
-                .orElseThrow();
-    }
-
-    private static String zone(Zone zone) {
-        return switch (zone) {
-            case TENON -> "on the tenon";
-            case BODY -> "on the body";
-            case CAP -> "over the cap's bore";
-        };
-    }
-
-    /** Such as {@code about 3 in 100}, no finer than chance lets it be told. */
-    static String inWords(Share share) {
-        if (share.count() == 0) {
-            return String.format(Locale.ROOT, "none of %,d", share.of());
-        }
-        if (share.count() == share.of()) {
-            return String.format(Locale.ROOT, "all of %,d", share.of());
-        }
-        double p = share.value();
-        for (int of = 100; of < share.of(); of *= 10) {
-            long count = Math.round(p * of);
-            if (count > 0 && count < of) {
-                return String.format(Locale.ROOT, "about %,d in %,d", count, of);
-            }
-        }
-        return String.format(Locale.ROOT, "about %,d in %,d", share.count(), share.of());
     }
 
     private static String percent(double share) {

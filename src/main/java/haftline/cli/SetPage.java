@@ -1,5 +1,6 @@
 package haftline.cli;
 
+import haftline.adjust.doubt.TwoWays;
 import haftline.figures.Figures;
 import haftline.figures.Speeds;
 import haftline.handle.Brief;
@@ -55,13 +56,13 @@ final class SetPage {
             ExaminedSet set,
             Units units,
             Ink ink,
-            Function<ExaminedPiece, Optional<PieceDoubt>> doubts) {
+            Function<ExaminedPiece, Optional<TwoWays>> doubts) {
         SetPage page = new SetPage(units, ink);
         page.write(set, doubts);
         return page.paper.text();
     }
 
-    private void write(ExaminedSet set, Function<ExaminedPiece, Optional<PieceDoubt>> doubts) {
+    private void write(ExaminedSet set, Function<ExaminedPiece, Optional<TwoWays>> doubts) {
         for (ExaminedPiece piece : set.pieces()) {
             PiecePage.write(paper, units, set.batch(), piece);
             doubts.apply(piece).ifPresent(doubt -> DoubtRows.write(paper, lengths, doubt));

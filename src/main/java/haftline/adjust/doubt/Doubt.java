@@ -1,6 +1,7 @@
 package haftline.adjust.doubt;
 
 import haftline.handle.Wander;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -35,5 +36,16 @@ public record Doubt(
         zones = List.copyOf(zones);
         weights = List.copyOf(weights);
         bands = List.copyOf(bands);
+    }
+
+    /**
+     * The zone whose rule is broken most often.
+     *
+     * @return the first of them
+     */
+    public ZoneDoubt worst() {
+        return zones.stream()
+                .max(Comparator.comparingInt(zone -> zone.under().count()))
+                .orElseThrow();
     }
 }

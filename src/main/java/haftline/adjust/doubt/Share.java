@@ -1,5 +1,7 @@
 package haftline.adjust.doubt;
 
+import java.util.Locale;
+
 /**
  * A share that was counted, with its interval.
  *
@@ -53,5 +55,26 @@ public record Share(int count, int of) {
     private double half() {
         double p = value();
         return Z * Math.sqrt(p * (1 - p) / of + Z * Z / (4.0 * of * of)) / (1 + Z * Z / of);
+    }
+
+    /**
+     * Such as {@code about 3 in 100}, no finer than chance lets it be told.
+     *
+     * @return in words
+     */
+    public String inWords() {
+        if (count == 0) {
+            return String.format(Locale.ROOT, "none of %,d", of);
+        }
+        if (count == of) {
+            return String.format(Locale.ROOT, "all of %,d", of);
+        }
+        for (int whole = 100; whole < of; whole *= 10) {
+            long part = Math.round(value() * whole);
+            if (part > 0 && part < whole) {
+                return String.format(Locale.ROOT, "about %,d in %,d", part, whole);
+            }
+        }
+        return String.format(Locale.ROOT, "about %,d in %,d", count, of);
     }
 }

@@ -49,6 +49,27 @@ public interface Dialogs {
     Optional<Path> folder(Path folder);
 
     /**
+     * Which readings of a handle to take a shape off.
+     *
+     * @param folder where to look first; ignored where it is no folder
+     * @return the file, or empty where none was chosen, as a window that cannot ask answers
+     */
+    default Optional<Path> openReadings(Path folder) {
+        return Optional.empty();
+    }
+
+    /**
+     * Where to save a shape.
+     *
+     * @param folder where to look first; ignored where it is no folder
+     * @param name name of the file to begin with
+     * @return the file, or empty where none was chosen, as a window that cannot ask answers
+     */
+    default Optional<Path> saveShape(Path folder, String name) {
+        return Optional.empty();
+    }
+
+    /**
      * Puts a question.
      *
      * @param question the question

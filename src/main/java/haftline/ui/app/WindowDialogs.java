@@ -50,9 +50,25 @@ final class WindowDialogs implements Dialogs {
     }
 
     @Override
+    public Optional<Path> openReadings(Path folder) {
+        FileChooser chooser =
+                chooser(folder, "Readings and traced outlines", "*.csv", "*.svg", "*.dxf");
+        chooser.setTitle("Take off a handle");
+        return path(chooser.showOpenDialog(stage));
+    }
+
+    @Override
     public Optional<Path> savePdf(Path folder, String name) {
         FileChooser chooser = chooser(folder, "PDF", "*.pdf");
         chooser.setTitle("Save as PDF");
+        chooser.setInitialFileName(name);
+        return path(chooser.showSaveDialog(stage));
+    }
+
+    @Override
+    public Optional<Path> saveShape(Path folder, String name) {
+        FileChooser chooser = chooser(folder, "Shapes", "*.yaml");
+        chooser.setTitle("Save the shape");
         chooser.setInitialFileName(name);
         return path(chooser.showSaveDialog(stage));
     }

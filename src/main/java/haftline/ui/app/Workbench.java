@@ -61,6 +61,7 @@ public final class Workbench extends BorderPane implements Actions {
     private final InspectorPane inspector;
     private final StackPane foot = new StackPane();
     private final FindingsPane found;
+    private final Aids aids;
     private final Header header;
     private final StackPane middle = new StackPane();
     private final Label notice = new Label();
@@ -94,7 +95,8 @@ public final class Workbench extends BorderPane implements Actions {
         model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
-        board = new BoardPane(editor, model, findings.chosen(), palette);
+        aids = new Aids(this, this, editor, dialogs, () -> show(Showing.TAKE_OFF));
+        board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
         lineUp =
                 new LineUpPane(
@@ -122,7 +124,10 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        middle.getChildren().addAll(board, unmade, lineUp, templates, export, rule);
+        VBox.setVgrow(board, Priority.ALWAYS);
+        VBox onBoard = new VBox(board, aids.doubtBar());
+        middle.getChildren()
+                .addAll(onBoard, unmade, lineUp, templates, export, aids.takeOffPage(), rule);
         papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
@@ -134,6 +139,7 @@ public final class Workbench extends BorderPane implements Actions {
         VBox.setVgrow(halves, Priority.ALWAYS);
         header = new Header(editor, this);
         Menus menus = new Menus(editor, pieces, this, () -> files.recent().value());
+        menus.getMenus().add(menus.getMenus().size() - 2, aids.menu());
         VBox top = new VBox(menus, header);
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
@@ -217,7 +223,8 @@ public final class Workbench extends BorderPane implements Actions {
         TEMPLATES,
         BATCH,
         PRODUCTION,
-        EXPORT
+        EXPORT,
+        TAKE_OFF
     }
 
     @Override
@@ -276,6 +283,7 @@ public final class Workbench extends BorderPane implements Actions {
         export.setVisible(showing == Showing.EXPORT);
         setRight(isTemplates ? templates.settings() : inspector);
         foot.getChildren().setAll(isTemplates ? templates.remarks() : found);
+        aids.takeOffPage().setVisible(showing == Showing.TAKE_OFF);
         header.viewing(showing);
     }
 
@@ -439,6 +447,11 @@ public final class Workbench extends BorderPane implements Actions {
     @Override
     public double freePlace() {
         return model.freePlace();
+    }
+
+    /** What is worked out for the maker. */
+    Aids aids() {
+        return aids;
     }
 
     /** What is done to the piece is seen being done. */

@@ -60,7 +60,10 @@ public final class BoardPainter {
         NodePainter.place(pen, scene, view, Sheet.RULER, sheet.curvesTop());
         surface(gc, scene, sheet, view, density);
         new LinePainter(pen, scene, sheet, view).paint();
+        OverlayPainter overlay = new OverlayPainter(pen, scene, view);
+        overlay.comb();
         new DimensionPainter(pen, scene, sheet, view).paint();
+        overlay.ghost();
         gc.restore();
         new CurvePainter(pen, scene, sheet, view).paint();
         NodePainter.paint(pen, scene, view);

@@ -7,6 +7,7 @@ import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.Grip;
 import haftline.ui.model.Hit;
+import haftline.ui.model.Overlay;
 import haftline.ui.model.View;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
@@ -44,6 +45,7 @@ public final class BoardPane extends Region {
     private final BoardModel model;
     private final Watched<Optional<Finding>> chosen;
     private final Watched<Palette> palette;
+    private final Watched<Overlay> overlay;
     private final Canvas canvas = new Canvas();
     private final BoardPainter painter = new BoardPainter();
     private final CrossHair crossHair = new CrossHair();
@@ -65,12 +67,15 @@ public final class BoardPane extends Region {
      * @param model what is done on the board
      * @param chosen the finding whose place is shown
      * @param palette colours of the theme
+     * @param overlay what is laid over the piece
      */
     public BoardPane(
             EditorModel editor,
             BoardModel model,
             Watched<Optional<Finding>> chosen,
-            Watched<Palette> palette) {
+            Watched<Palette> palette,
+            Watched<Overlay> overlay) {
+        this.overlay = overlay;
         this.editor = editor;
         this.model = model;
         this.chosen = chosen;
@@ -119,6 +124,7 @@ public final class BoardPane extends Region {
         model.hovered().watch(hovered -> stale());
         chosen.watch(finding -> stale());
         palette.watch(theme -> stale());
+        overlay.watch(laid -> stale());
     }
 
     /** Its size never goes by what it shows: the window is not laid out anew for the read-out. */
@@ -196,7 +202,8 @@ public final class BoardPane extends Region {
                         chosen.value(),
                         editor.units().value(),
                         palette.value(),
-                        isFirst || editor.document().isInGesture());
+                        isFirst || editor.document().isInGesture(),
+                        editor.document().isInGesture() ? Overlay.NONE : overlay.value());
         if (isFirst) {
             // The window is there sooner, and finer a moment later.
             isFirst = false;

@@ -5,6 +5,7 @@ import haftline.findings.Finding;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.measure.Units;
+import haftline.ui.model.Overlay;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param units unit of the dimensions
  * @param palette colours of the theme
  * @param inHand whether something is being dragged
+ * @param overlay what is laid over the piece; nothing of it is shown in the middle of a drag
  */
 public record BoardScene(
         Figures figures,
@@ -27,7 +29,8 @@ public record BoardScene(
         Optional<Finding> chosen,
         Units units,
         Palette palette,
-        boolean inHand) {
+        boolean inHand,
+        Overlay overlay) {
     /**
      * The handle.
      *

@@ -1,5 +1,7 @@
 package haftline.ui.board;
 
+import haftline.adjust.doubt.Band;
+import haftline.adjust.doubt.Doubt;
 import haftline.figures.Wall;
 import haftline.figures.Zone;
 import haftline.ui.model.View;
@@ -11,6 +13,9 @@ import javafx.scene.text.TextAlignment;
 /** Wall and diameter over the same x as the piece above them. */
 final class CurvePainter {
     private static final double SHOWN_LIMITS = 2.6;
+
+    /** Places of a band further apart than this are those of two bores, mm. */
+    private static final double NEXT_MM = 6;
 
     private final Pen pen;
     private final BoardScene scene;
@@ -51,7 +56,10 @@ final class CurvePainter {
         double top = sheet.wallTop();
         double bottom = sheet.wallBottom();
         pen.text(
-                "wall over the bores, at the worst wander; dotted: as drilled true",
+                "wall over the bores, at the worst wander; dotted: as drilled true"
+                        + (scene.overlay().doubt().isPresent()
+                                ? "; shaded: 9 in 10 handles lie in it"
+                                : ""),
                 10,
                 sheet.curvesTop() + 16,
                 palette.soft(),
@@ -63,11 +71,53 @@ final class CurvePainter {
         double scale = (bottom - top) / (most * SHOWN_LIMITS);
         pen.style(palette.line(), 1);
         pen.line(0, Pen.sharp(bottom), sheet.width(), Pen.sharp(bottom));
+        scene.overlay().doubt().ifPresent(doubt -> bands(doubt, bottom, scale));
         shortfall(columns, bottom, scale);
         limits(columns, bottom, scale);
         curve(columns, columns.nominal, bottom, scale, palette.soft(), 1, 2, 3);
         curve(columns, columns.worst, bottom, scale, palette.ink(), 1.7);
         least(bottom, scale);
+    }
+
+    /** Where 9 in 10 of the handles have their wall, and the middle one of them. */
+    private void bands(Doubt doubt, double bottom, double scale) {
+        Color colour = palette.accent();
+        Band before = null;
+        for (Band band : doubt.bands()) {
+            if (before != null && band.x() - before.x() < NEXT_MM) {
+                gc.setFill(colour.deriveColor(0, 1, 1, 0.2));
+                gc.fillPolygon(
+                        new double[] {
+                            view.px(before.x()),
+                            view.px(band.x()),
+                            view.px(band.x()),
+                            view.px(before.x())
+                        },
+                        new double[] {
+                            wallY(before.highMm(), bottom, scale),
+                            wallY(band.highMm(), bottom, scale),
+                            wallY(band.lowMm(), bottom, scale),
+                            wallY(before.lowMm(), bottom, scale)
+                        },
+                        4);
+                pen.style(colour, 0.9);
+                for (double[] pair :
+                        new double[][] {
+                            {before.lowMm(), band.lowMm()}, {before.highMm(), band.highMm()}
+                        }) {
+                    double y0 = wallY(pair[0], bottom, scale);
+                    double y1 = wallY(pair[1], bottom, scale);
+                    if (y0 > sheet.wallTop() || y1 > sheet.wallTop()) {
+                        gc.strokeLine(view.px(before.x()), y0, view.px(band.x()), y1);
+                    }
+                }
+            }
+            before = band;
+        }
+    }
+
+    private double wallY(double mm, double bottom, double scale) {
+        return Math.max(sheet.wallTop(), bottom - Math.max(0, mm) * scale);
     }
 
     /** What is missing to the limit: filled and ruled upright, so that it reads without colour. */

@@ -1,5 +1,7 @@
 package haftline.ui.board;
 
+import haftline.adjust.doubt.Doubt;
+import haftline.adjust.doubt.Spread;
 import haftline.handle.Bore;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
@@ -7,6 +9,7 @@ import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.text.TextAlignment;
 
 /** Dimensions in the drawing office's manner (ISO 129-1), and the point of balance. */
@@ -167,6 +170,23 @@ final class DimensionPainter {
                         + shown.length(low)
                         + " to "
                         + shown.length(high);
-        pen.text(text, Math.max(b, x + 8) + 12, y + 9, palette.ink(), TextAlignment.LEFT);
+        double right = Math.max(b, x + 8);
+        Optional<Spread> spread = scene.overlay().doubt().map(Doubt::balance);
+        if (spread.isPresent()) {
+            right = Math.max(right, spread(spread.get(), y + 14));
+        }
+        pen.text(text, right + 12, y + 9, palette.ink(), TextAlignment.LEFT);
+    }
+
+    /** A bracket under the fulcrum, in which 9 in 10 handles balance; its right end, px. */
+    private double spread(Spread balance, double y) {
+        double face = handle.ferruleFaceX();
+        double a = view.px(face + balance.low());
+        double b = view.px(face + balance.high());
+        pen.style(palette.accent(), 1.6);
+        pen.line(a, y, b, y);
+        pen.line(a, y - 4, a, y);
+        pen.line(b, y - 4, b, y);
+        return b;
     }
 }

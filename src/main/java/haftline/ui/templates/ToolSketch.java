@@ -112,7 +112,7 @@ final class ToolSketch {
             bit(pen, x + r, y - r, r);
             pen.line(p.ink(), 1.8, x, 8, x, y);
             pen.line(p.ink(), 1.8, x, y, RIGHT, y);
-            pen.pointer(p.stop(), 62, 84, x + 3, y - 2);
+            pen.pointer(p.stop(), 86, 82, x + 3, y - 2);
         }
         pen.strong("bit " + pen.length(bitMm), 154, 26);
         if (isRelieved) {
@@ -122,7 +122,7 @@ final class ToolSketch {
             pen.strong("line in the file:", 154, 44);
             pen.strong("the true edge", 154, 57);
         }
-        pen.strong(isRelieved ? "card" : "left by the bit", 14, isRelieved ? 84 : 90);
+        pen.strong(isRelieved ? "card" : "left by the bit", 12, 86);
     }
 
     /** Seen from above, its end unfilled so that what it leaves is seen. */

@@ -61,6 +61,9 @@ class AccessibleWindowTest {
         List<Runnable> views =
                 List.of(
                         workbench::showBoard,
+                        workbench.aids()::showAdjust,
+                        () -> workbench.aids().showDoubt(true),
+                        workbench.aids()::showTakeOff,
                         workbench::showLineUp,
                         workbench::showSheet,
                         workbench::showTemplates,

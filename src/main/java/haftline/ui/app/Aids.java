@@ -1,0 +1,209 @@
+package haftline.ui.app;
+
+import haftline.ui.adjust.AdjustPane;
+import haftline.ui.adjust.DoubtBar;
+import haftline.ui.adjust.TakeOffPane;
+import haftline.ui.model.CombModel;
+import haftline.ui.model.DoubtModel;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.Overlay;
+import haftline.ui.model.ProposalModel;
+import haftline.ui.model.TakeOffModel;
+import haftline.ui.model.Watched;
+import haftline.ui.theme.Later;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+
+/**
+ * What is worked out for the maker: adjusting, fairing, comb, doubt and take-off, with the menu.
+ */
+final class Aids {
+    private final BorderPane bench;
+    private final Actions actions;
+    private final Dialogs dialogs;
+    private final Runnable showTakeOff;
+    private final EditorModel editor;
+    private final ProposalModel proposals;
+    private final CombModel comb;
+    private final DoubtModel doubt;
+    private final TakeOffModel takeOff;
+    private final AdjustPane adjustPane;
+    private final DoubtBar doubtBar;
+    private final TakeOffPane takeOffPane;
+    private final Watched<Overlay> overlay = new Watched<>(Overlay.NONE);
+    private final CheckMenuItem doubtItem = new CheckMenuItem("_Doubt");
+    private Node inspector;
+
+    /**
+     * @param bench the window's content; its right column is lent to the panel
+     * @param actions what else can be done
+     * @param editor what all views share
+     * @param dialogs how files are asked for
+     * @param showTakeOff brings the take-off's page up
+     */
+    Aids(
+            BorderPane bench,
+            Actions actions,
+            EditorModel editor,
+            Dialogs dialogs,
+            Runnable showTakeOff) {
+        this.bench = bench;
+        this.actions = actions;
+        this.editor = editor;
+        this.dialogs = dialogs;
+        this.showTakeOff = showTakeOff;
+        Executor background = background();
+        proposals = new ProposalModel(editor, background, Platform::runLater);
+        comb = new CombModel(editor);
+        // One processor is left for the hand.
+        int threads = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+        doubt =
+                new DoubtModel(
+                        editor,
+                        background,
+                        Platform::runLater,
+                        what -> new Later(what)::call,
+                        threads);
+        takeOff = new TakeOffModel(editor, background, Platform::runLater);
+        adjustPane = new AdjustPane(editor, proposals, this::closeAdjust);
+        doubtBar = new DoubtBar(editor, doubt, () -> showDoubt(false));
+        takeOffPane =
+                new TakeOffPane(
+                        editor,
+                        takeOff,
+                        () -> dialogs.openReadings(folder()),
+                        name -> dialogs.saveShape(folder(), name),
+                        actions::showBoard);
+        takeOffPane.setVisible(false);
+        proposals.ghost().watch(ghost -> lay());
+        comb.comb().watch(teeth -> lay());
+        doubt.state().watch(state -> lay());
+    }
+
+    private static Executor background() {
+        return Executors.newFixedThreadPool(
+                2,
+                work -> {
+                    Thread thread = new Thread(work, "working out");
+                    thread.setDaemon(true);
+                    return thread;
+                });
+    }
+
+    private Path folder() {
+        return editor.document().loaded().file().toAbsolutePath().getParent();
+    }
+
+    private void lay() {
+        overlay.set(
+                new Overlay(
+                        proposals.ghost().value(),
+                        comb.comb().value(),
+                        doubt.state().value().answer().map(ways -> ways.stated())));
+    }
+
+    /** What is laid over the piece on the board. */
+    Watched<Overlay> overlay() {
+        return overlay;
+    }
+
+    /** The lines under the board, hidden until they are asked for. */
+    Node doubtBar() {
+        return doubtBar;
+    }
+
+    /** The page that takes a shape off, hidden until it is asked for. */
+    Node takeOffPage() {
+        return takeOffPane;
+    }
+
+    Menu menu() {
+        CheckMenuItem combItem = new CheckMenuItem("_Curvature comb");
+        combItem.setAccelerator(shiftKey(KeyCode.K));
+        combItem.setOnAction(
+                e -> {
+                    actions.showBoard();
+                    comb.isShown().set(combItem.isSelected());
+                });
+        doubtItem.setAccelerator(shiftKey(KeyCode.D));
+        doubtItem.setOnAction(e -> showDoubt(doubtItem.isSelected()));
+        Menu menu = new Menu("_Work out");
+        menu.getItems()
+                .addAll(
+                        item("_Adjust and fair…", this::showAdjust, key(KeyCode.J)),
+                        item("_Fair the line", this::fair, shiftKey(KeyCode.J)),
+                        new SeparatorMenuItem(),
+                        combItem,
+                        doubtItem,
+                        new SeparatorMenuItem(),
+                        item("_Take off a handle…", this::takeOff, key(KeyCode.T)));
+        return menu;
+    }
+
+    private static MenuItem item(String text, Runnable action, KeyCombination key) {
+        MenuItem item = new MenuItem(text);
+        item.setAccelerator(key);
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+
+    private static KeyCombination key(KeyCode code) {
+        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
+    }
+
+    private static KeyCombination shiftKey(KeyCode code) {
+        return new KeyCodeCombination(
+                code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
+    }
+
+    /** The panel takes the inspector's column, so that the board keeps its size. */
+    void showAdjust() {
+        actions.showBoard();
+        if (bench.getRight() != adjustPane) {
+            inspector = bench.getRight();
+            bench.setRight(adjustPane);
+        }
+        adjustPane.focusFirst();
+    }
+
+    private void closeAdjust() {
+        bench.setRight(inspector);
+        actions.showBoard();
+    }
+
+    private void fair() {
+        showAdjust();
+        proposals.fair();
+    }
+
+    void showDoubt(boolean on) {
+        doubtItem.setSelected(on);
+        if (on) {
+            actions.showBoard();
+        }
+        doubt.show(on);
+    }
+
+    private void takeOff() {
+        Optional<Path> readings = dialogs.openReadings(folder());
+        readings.ifPresent(takeOff::open);
+        showTakeOff();
+    }
+
+    void showTakeOff() {
+        showTakeOff.run();
+        takeOffPane.focusFirst();
+    }
+}

@@ -1,0 +1,19 @@
+package haftline.ui.model;
+
+import haftline.adjust.doubt.Doubt;
+import haftline.adjust.fair.CurvatureComb;
+import haftline.handle.Handle;
+import java.util.Optional;
+
+/**
+ * What is laid over the piece on the board while no hand moves anything.
+ *
+ * @param ghost the piece as proposed
+ * @param comb the curvature of its line
+ * @param doubt what chance makes of it
+ */
+public record Overlay(Optional<Handle> ghost, Optional<CurvatureComb> comb, Optional<Doubt> doubt) {
+    /** Nothing. */
+    public static final Overlay NONE =
+            new Overlay(Optional.empty(), Optional.empty(), Optional.empty());
+}
