@@ -41,7 +41,7 @@ public final class LineUpPane extends StackPane {
     private static final int SEEN_WHOLE = 6;
 
     /** How much of the height the pictures have; the table has the rest. */
-    private static final double PICTURES_SHARE = 0.62;
+    private static final double PICTURES_SHARE = 0.6;
 
     /** Pictures that are kept: two screens full. */
     private static final int KEPT = 24;

@@ -186,7 +186,7 @@ public final class FamilyModel {
      * @return number and unit
      */
     public String common(Family.Row row) {
-        return amount(row.trait(), row.common());
+        return (row.common() < 0 ? "−" : "") + amount(row.trait(), Math.abs(row.common()));
     }
 
     private String amount(Trait trait, double value) {

@@ -51,6 +51,8 @@ public final class ProductionModel {
     private final Watched<Boolean> beginsAnew = new Watched<>(false);
     private Optional<OpenProgress> open = Optional.empty();
     private Optional<Path> readFrom = Optional.empty();
+    private boolean isWorking;
+    private Optional<Runnable> next = Optional.empty();
 
     /**
      * The production of an editor's set.
@@ -69,6 +71,7 @@ public final class ProductionModel {
     private void forget() {
         open = Optional.empty();
         readFrom = Optional.empty();
+        next = Optional.empty();
         quantities.set(Map.of());
         production.set(Optional.empty());
         beginsAnew.set(false);
@@ -197,13 +200,30 @@ public final class ProductionModel {
     private void work() {
         Optional<Quantities> wanted = wanted();
         LoadedSet loaded = editor.document().loaded();
+        isWorking = true;
         latest.call(
                 () -> wanted.map(quantities -> production(loaded, quantities)),
-                production::set,
+                this::worked,
                 why -> {
-                    production.set(Optional.empty());
+                    worked(Optional.empty());
                     editor.refuse(why);
                 });
+    }
+
+    private void worked(Optional<Production> now) {
+        isWorking = false;
+        production.set(now);
+        Optional<Runnable> waiting = next;
+        next = Optional.empty();
+        waiting.ifPresent(Runnable::run);
+    }
+
+    /** What is done with a batch waits for the batch as it was last typed. */
+    private boolean waits(Runnable what) {
+        if (isWorking) {
+            next = Optional.of(what);
+        }
+        return isWorking;
     }
 
     private static Production production(LoadedSet loaded, Quantities quantities) {
@@ -224,6 +244,9 @@ public final class ProductionModel {
 
     /** Begins the batch as it is shown; where another has ticks, only when asked again. */
     public void begin() {
+        if (waits(this::begin)) {
+            return;
+        }
         Optional<Path> file = editor.document().file().map(ProgressFile::beside);
         if (file.isEmpty()) {
             editor.refuse("Save the set first: the progress is kept in a file beside it");
@@ -345,6 +368,9 @@ public final class ProductionModel {
      * @param folder where
      */
     public void export(Path folder) {
+        if (waits(() -> export(folder))) {
+            return;
+        }
         Optional<Production> now = production.value();
         if (now.isEmpty()) {
             editor.refuse("There is no piece to be made");
@@ -363,7 +389,9 @@ public final class ProductionModel {
                                                 paper,
                                                 units,
                                                 Set.of("csv", "pdf"))),
-                (List<Path> files) -> editor.refuse(files.size() + " files written into " + folder),
+                (List<Path> files) ->
+                        editor.notice()
+                                .set(Optional.of(files.size() + " files written into " + folder)),
                 editor::refuse);
     }
 }

@@ -13,6 +13,9 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -22,6 +25,11 @@ import javafx.scene.layout.VBox;
 /** How far each piece is in each step, to be ticked off. */
 final class ProgressTable extends VBox {
     private static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
+    private static final KeyCombination UNDO =
+            new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
+    private static final KeyCombination REDO =
+            new KeyCodeCombination(
+                    KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     private static final double NAME_WIDTH = 118;
     private static final double GAP = 4;
 
@@ -67,6 +75,18 @@ final class ProgressTable extends VBox {
         }
         head.getStyleClass().add("progress-head");
         getChildren().addAll(head, list, foot);
+        // Whoever has just ticked means the tick, not the last change of the set.
+        addEventHandler(KeyEvent.KEY_PRESSED, this::undoOrRedo);
+    }
+
+    private void undoOrRedo(KeyEvent e) {
+        if (UNDO.match(e)) {
+            model.undo();
+            e.consume();
+        } else if (REDO.match(e)) {
+            model.redo();
+            e.consume();
+        }
     }
 
     void show(ProductionModel.Status status) {

@@ -80,6 +80,14 @@ class ProductionModelTest {
     }
 
     @Test
+    void whatIsBegunIsWhatWasLastTyped() throws Exception {
+        batch.all("3");
+        batch.begin();
+        background.work();
+        assertThat(OpenProgress.read(file).progress().quantityOf("shucker")).isEqualTo(3);
+    }
+
+    @Test
     void ticksAreNotPutAsideWithoutAskingAgain() throws Exception {
         batch.begin();
         batch.allDone("saw");
