@@ -89,10 +89,10 @@ final class GaugeSketches {
         pen.finish(pen.card(), p.ink(), 1.5);
         // Where two share a card there is no edge between them.
         if (joinedLeft) {
-            pen.line(pen.card(), 3, x, TOP + 3, x, BOTTOM - 3);
+            pen.line(pen.card(), 3, x, TOP + 2.2, x, BOTTOM - 2.2);
         }
         if (joinedRight) {
-            pen.line(pen.card(), 3, x + PART, TOP + 3, x + PART, BOTTOM - 3);
+            pen.line(pen.card(), 3, x + PART, TOP + 2.2, x + PART, BOTTOM - 2.2);
         }
     }
 
