@@ -33,6 +33,9 @@ final class PlanList extends ListView<Row> {
 
     private static final double GAP = 12;
 
+    /** A text that gives way keeps this share of its width. */
+    private static final double LEAST_SHARE = 0.4;
+
     private final Watched<Palette> palette;
     private Units units = Units.MM;
 
@@ -98,7 +101,8 @@ final class PlanList extends ListView<Row> {
             HBox box = new HBox(GAP);
             box.setAlignment(Pos.TOP_LEFT);
             PlanRows.Columns columns = row.columns();
-            int last = row.cells().size() - 1;
+            double[] widths = widths(columns);
+            int last = widths.length - 1;
             for (int i = 0; i <= last; i++) {
                 Label cell = new Label(row.cells().get(i));
                 cell.setWrapText(true);
@@ -106,19 +110,44 @@ final class PlanList extends ListView<Row> {
                 if (row.isHead()) {
                     cell.getStyleClass().add("small");
                 }
+                cell.setMinWidth(widths[i]);
+                cell.setPrefWidth(widths[i]);
+                cell.setMaxWidth(widths[i]);
                 if (i == last && isText) {
-                    cell.setMinWidth(LEAST_TEXT);
                     cell.setMaxWidth(Double.MAX_VALUE);
                     HBox.setHgrow(cell, Priority.ALWAYS);
-                } else {
-                    double wide = columns.letters().get(i) * LETTER + LETTER_AIR;
-                    cell.setPrefWidth(wide);
-                    cell.setMinWidth(isText ? Math.min(wide, LEAST_TEXT) : wide);
                 }
                 cell.setAlignment(isText ? Pos.TOP_LEFT : Pos.TOP_RIGHT);
                 box.getChildren().add(cell);
             }
             return box;
+        }
+
+        /** The same for every row of a table: where there is too little room, texts give way. */
+        private double[] widths(PlanRows.Columns columns) {
+            int count = columns.letters().size();
+            double[] widths = new double[count];
+            double texts = 0;
+            double numbers = GAP * (count - 1);
+            for (int i = 0; i < count; i++) {
+                boolean isText = columns.isText().get(i);
+                widths[i] =
+                        isText && i == count - 1
+                                ? LEAST_TEXT
+                                : columns.letters().get(i) * LETTER + LETTER_AIR;
+                if (isText) {
+                    texts += widths[i];
+                } else {
+                    numbers += widths[i];
+                }
+            }
+            double share = (width() - numbers) / texts;
+            for (int i = 0; i < count; i++) {
+                if (columns.isText().get(i) && share < 1) {
+                    widths[i] *= Math.max(LEAST_SHARE, share);
+                }
+            }
+            return widths;
         }
     }
 }
