@@ -20,6 +20,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.text.TextAlignment;
 
 /** What a batch takes, in the order of the work; only the rows in sight are made. */
 final class PlanList extends ListView<Row> {
@@ -37,6 +38,7 @@ final class PlanList extends ListView<Row> {
     private static final double LEAST_SHARE = 0.4;
 
     private final Watched<Palette> palette;
+    private final Label none = new Label();
     private Units units = Units.MM;
 
     PlanList(Watched<Palette> palette) {
@@ -44,11 +46,16 @@ final class PlanList extends ListView<Row> {
         setId("production-rows");
         setAccessibleText("What the batch takes");
         getStyleClass().add("lines");
-        Label none = new Label("Say how many are to be made.");
+        awaits(false);
         none.getStyleClass().add("small");
         setPlaceholder(none);
         setCellFactory(view -> new Cell());
         widthProperty().addListener(o -> refresh());
+    }
+
+    /** Says what there is to wait for, where nothing is shown yet. */
+    void awaits(boolean isAny) {
+        none.setText(isAny ? "Working it out…" : "Say how many are to be made.");
     }
 
     void show(Optional<Production> production, Units shownIn) {
@@ -86,7 +93,7 @@ final class PlanList extends ListView<Row> {
             } else {
                 Cells cells = (Cells) row;
                 show(cells(cells));
-                setAccessibleText(String.join(", ", cells.cells()));
+                setAccessibleText(String.join(", ", cells.cells()).replace("\n", " in "));
             }
         }
 
@@ -109,6 +116,7 @@ final class PlanList extends ListView<Row> {
                 boolean isText = columns.isText().get(i);
                 if (row.isHead()) {
                     cell.getStyleClass().add("small");
+                    cell.setTextAlignment(isText ? TextAlignment.LEFT : TextAlignment.RIGHT);
                 }
                 cell.setMinWidth(widths[i]);
                 cell.setPrefWidth(widths[i]);
