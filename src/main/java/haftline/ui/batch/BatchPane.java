@@ -338,6 +338,7 @@ public final class BatchPane extends BorderPane {
 
         LineCell() {
             super(lines);
+            row.setFillHeight(false);
             what.setWrapText(true);
             words.setWrapText(true);
             words.setMinWidth(0);

@@ -21,6 +21,9 @@ public final class BatchRows {
     /** A deviation smaller than this is none, mm. */
     static final double NONE_MM = 0.005;
 
+    /** Heading of what nobody works to otherwise. */
+    static final String AS_BEFORE = "As before, as near as it is worked to";
+
     private static final int INCH_DECIMALS = 4;
 
     /** How a line is meant. */
@@ -166,7 +169,7 @@ public final class BatchRows {
                 figure.words(),
                 amount(figure, figure.before()),
                 amount(figure, figure.after()),
-                Double.isNaN(figure.difference())
+                Double.isNaN(figure.difference()) || Math.abs(figure.difference()) < NONE_MM
                         ? ""
                         : sign(figure.difference())
                                 + amount(figure, Math.abs(figure.difference())));
@@ -243,7 +246,7 @@ public final class BatchRows {
         List<FigureChange> same =
                 change.figures().stream().filter(figure -> !figure.isChange()).toList();
         if (!same.isEmpty()) {
-            lines.add(Line.heading("As before", batches));
+            lines.add(Line.heading(AS_BEFORE, batches));
             same.forEach(figure -> lines.add(figure(Tone.SAME, figure)));
         }
     }

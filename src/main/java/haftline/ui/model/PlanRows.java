@@ -136,7 +136,7 @@ public final class PlanRows {
         List<String> head = new ArrayList<>();
         for (BatchTable.Column column : table.columns()) {
             head.add(
-                    column.unit().isEmpty() ? column.name() : column.name() + ", " + column.unit());
+                    column.unit().isEmpty() ? column.name() : column.name() + "\n" + column.unit());
         }
         all.add(head);
         for (List<Object> row : table.rows()) {
@@ -161,13 +161,17 @@ public final class PlanRows {
                 : (String) value;
     }
 
+    private static int longestLine(String cell) {
+        return cell.lines().mapToInt(String::length).max().orElse(0);
+    }
+
     private static Columns columns(List<List<String>> all, BatchTable table) {
         List<Integer> letters = new ArrayList<>();
         List<Boolean> isText = new ArrayList<>();
         for (int i = 0; i < table.columns().size(); i++) {
             int widest = 0;
             for (List<String> row : all) {
-                widest = Math.max(widest, row.get(i).length());
+                widest = Math.max(widest, longestLine(row.get(i)));
             }
             isText.add(table.columns().get(i).isText());
             letters.add(isText.get(i) ? Math.min(widest, MOST_LETTERS) : widest);

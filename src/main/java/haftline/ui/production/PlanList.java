@@ -20,6 +20,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.text.TextAlignment;
 
 /** What a batch takes, in the order of the work; only the rows in sight are made. */
 final class PlanList extends ListView<Row> {
@@ -33,7 +34,11 @@ final class PlanList extends ListView<Row> {
 
     private static final double GAP = 12;
 
+    /** A text that gives way keeps this share of its width. */
+    private static final double LEAST_SHARE = 0.4;
+
     private final Watched<Palette> palette;
+    private final Label none = new Label();
     private Units units = Units.MM;
 
     PlanList(Watched<Palette> palette) {
@@ -41,11 +46,16 @@ final class PlanList extends ListView<Row> {
         setId("production-rows");
         setAccessibleText("What the batch takes");
         getStyleClass().add("lines");
-        Label none = new Label("Say how many are to be made.");
+        awaits(false);
         none.getStyleClass().add("small");
         setPlaceholder(none);
         setCellFactory(view -> new Cell());
         widthProperty().addListener(o -> refresh());
+    }
+
+    /** Says what there is to wait for, where nothing is shown yet. */
+    void awaits(boolean isAny) {
+        none.setText(isAny ? "Working it out…" : "Say how many are to be made.");
     }
 
     void show(Optional<Production> production, Units shownIn) {
@@ -83,7 +93,7 @@ final class PlanList extends ListView<Row> {
             } else {
                 Cells cells = (Cells) row;
                 show(cells(cells));
-                setAccessibleText(String.join(", ", cells.cells()));
+                setAccessibleText(String.join(", ", cells.cells()).replace("\n", " in "));
             }
         }
 
@@ -98,27 +108,54 @@ final class PlanList extends ListView<Row> {
             HBox box = new HBox(GAP);
             box.setAlignment(Pos.TOP_LEFT);
             PlanRows.Columns columns = row.columns();
-            int last = row.cells().size() - 1;
+            double[] widths = widths(columns);
+            int last = widths.length - 1;
             for (int i = 0; i <= last; i++) {
                 Label cell = new Label(row.cells().get(i));
                 cell.setWrapText(true);
                 boolean isText = columns.isText().get(i);
                 if (row.isHead()) {
                     cell.getStyleClass().add("small");
+                    cell.setTextAlignment(isText ? TextAlignment.LEFT : TextAlignment.RIGHT);
                 }
+                cell.setMinWidth(widths[i]);
+                cell.setPrefWidth(widths[i]);
+                cell.setMaxWidth(widths[i]);
                 if (i == last && isText) {
-                    cell.setMinWidth(LEAST_TEXT);
                     cell.setMaxWidth(Double.MAX_VALUE);
                     HBox.setHgrow(cell, Priority.ALWAYS);
-                } else {
-                    double wide = columns.letters().get(i) * LETTER + LETTER_AIR;
-                    cell.setPrefWidth(wide);
-                    cell.setMinWidth(isText ? Math.min(wide, LEAST_TEXT) : wide);
                 }
                 cell.setAlignment(isText ? Pos.TOP_LEFT : Pos.TOP_RIGHT);
                 box.getChildren().add(cell);
             }
             return box;
+        }
+
+        /** The same for every row of a table: where there is too little room, texts give way. */
+        private double[] widths(PlanRows.Columns columns) {
+            int count = columns.letters().size();
+            double[] widths = new double[count];
+            double texts = 0;
+            double numbers = GAP * (count - 1);
+            for (int i = 0; i < count; i++) {
+                boolean isText = columns.isText().get(i);
+                widths[i] =
+                        isText && i == count - 1
+                                ? LEAST_TEXT
+                                : columns.letters().get(i) * LETTER + LETTER_AIR;
+                if (isText) {
+                    texts += widths[i];
+                } else {
+                    numbers += widths[i];
+                }
+            }
+            double share = (width() - numbers) / texts;
+            for (int i = 0; i < count; i++) {
+                if (columns.isText().get(i) && share < 1) {
+                    widths[i] *= Math.max(LEAST_SHARE, share);
+                }
+            }
+            return widths;
         }
     }
 }

@@ -178,6 +178,7 @@ public final class ProductionPane extends BorderPane {
     }
 
     private void fill(Map<String, Integer> quantities) {
+        plan.awaits(quantities.values().stream().anyMatch(count -> count > 0));
         List<String> names = new ArrayList<>(quantities.keySet());
         if (!counts.getItems().equals(names)) {
             counts.getItems().setAll(names);

@@ -26,12 +26,21 @@ public abstract class WideCell<T> extends ListCell<T> {
     }
 
     /**
+     * Width that a row has.
+     *
+     * @return px
+     */
+    protected double width() {
+        return Math.max(0, list.getWidth() - ASIDE);
+    }
+
+    /**
      * Shows a row.
      *
      * @param row what is to be laid out in the list's width
      */
     protected void show(Region row) {
-        double width = Math.max(0, list.getWidth() - ASIDE);
+        double width = width();
         row.setMinWidth(width);
         row.setPrefWidth(width);
         row.setMaxWidth(width);

@@ -138,7 +138,7 @@ class BatchModelTest {
     void whatIsToBeDoneStandsBeforeWhatStays() {
         List<Line> lines = lines("shucker");
         int work = index(lines, "tang drill");
-        int same = index(lines, "As before");
+        int same = index(lines, BatchRows.AS_BEFORE);
         assertThat(work).isBetween(0, same - 1);
         assertThat(lines.get(work).tone()).isEqualTo(Tone.CHANGED);
         assertThat(lines).anyMatch(l -> l.tone() == Tone.WARNING && l.what().contains("tenon go"));
