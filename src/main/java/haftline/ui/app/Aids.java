@@ -12,7 +12,6 @@ import haftline.ui.model.TakeOffModel;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
@@ -197,8 +196,11 @@ final class Aids {
     }
 
     private void takeOff() {
-        Optional<Path> readings = dialogs.openReadings(folder());
-        readings.ifPresent(takeOff::open);
+        dialogs.openReadings(folder()).ifPresentOrElse(this::takeOff, this::showTakeOff);
+    }
+
+    void takeOff(Path readings) {
+        takeOff.open(readings);
         showTakeOff();
     }
 

@@ -11,19 +11,28 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.ListView;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextField;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import javafx.util.Duration;
 
 /**
  * Takes the pictures in docs/screenshots of the real window; started by docs/screenshots/take.sh,
- * which gives it a virtual screen. Arguments: folder, suffix of the names.
+ * which gives it a virtual screen. Arguments: folder, suffix of the names, and the pictures that
+ * are wanted where not all are.
  */
 public final class Screenshots extends Application {
     private record Shot(String name, Runnable state) {}
@@ -67,7 +76,7 @@ public final class Screenshots extends Application {
         var screen = javafx.stage.Screen.getPrimary().getBounds();
         stage.setScene(new Scene(workbench, screen.getWidth(), screen.getHeight()));
         stage.show();
-        take(
+        takeWanted(
                 List.of(
                         new Shot("board", () -> board("butter spreader", Units.MM, false)),
                         new Shot(
@@ -77,8 +86,12 @@ public final class Screenshots extends Application {
                         new Shot("line-up-slate", () -> lineUp(true)),
                         new Shot("sheet", this::sheet),
                         new Shot("export", this::export),
-                        new Shot("first-run", this::firstRun)),
-                0);
+                        new Shot("ghost", () -> ghost(false)),
+                        new Shot("ghost-slate", () -> ghost(true)),
+                        new Shot("comb-and-doubt", () -> combAndDoubt(false)),
+                        new Shot("comb-and-doubt-inch-slate", () -> combAndDoubt(true)),
+                        new Shot("take-off", this::takeOff),
+                        new Shot("first-run", this::firstRun)));
     }
 
     private void board(String piece, Units units, boolean dark) {
@@ -117,7 +130,82 @@ public final class Screenshots extends Application {
 
     private void firstRun() {
         board("shucker", Units.MM, false);
+        closeAdjust();
         workbench.showGuide();
+    }
+
+    /** Adjusted to be a little thicker in the hand and to balance further back. */
+    private void ghost(boolean dark) {
+        closeAdjust();
+        board("butter spreader", Units.MM, dark);
+        press("_Work out", "_Adjust and fair…");
+        // What scrolls is found once it is laid out.
+        workbench.applyCss();
+        workbench.layout();
+        ((TextField) workbench.lookup("#demand-grip-band")).setText("24 to 26 mm");
+        ((Button) workbench.lookup("#adjust-work")).fire();
+    }
+
+    private void closeAdjust() {
+        if (workbench.lookup("#adjust-close") instanceof Button close) {
+            close.fire();
+        }
+    }
+
+    private void combAndDoubt(boolean dark) {
+        closeAdjust();
+        board(dark ? "citrus zester" : "butter spreader", dark ? Units.INCH : Units.MM, dark);
+        if (workbench.aids().overlay().value().comb().isEmpty()) {
+            press("_Work out", "_Curvature comb");
+            press("_Work out", "_Doubt");
+        }
+    }
+
+    /** Readings of a handle of the set itself, as invented callipers with one slip would give. */
+    private void takeOff() {
+        press("_Work out", "_Curvature comb");
+        press("_Work out", "_Doubt");
+        board("citrus zester", Units.MM, false);
+        var handle = editor.worked().value().figures().orElseThrow().handle();
+        StringBuilder text = new StringBuilder("x (mm),diameter (mm)\n");
+        SplittableRandom random = new SplittableRandom(7);
+        for (double x = 0; x <= handle.buttX(); x += 1.5) {
+            double slip = x == 45 ? -0.9 : 0;
+            double read = 2 * handle.outline().rAfter(x) + 0.03 * random.nextGaussian() + slip;
+            text.append(String.format(Locale.ROOT, "%.1f,%.2f%n", x, read));
+        }
+        try {
+            workbench.aids().takeOff(Files.writeString(readings(), text.toString()));
+        } catch (IOException failed) {
+            throw new java.io.UncheckedIOException(failed);
+        }
+    }
+
+    private static Path readings() throws IOException {
+        return Files.createDirectories(Path.of("/tmp/drawings")).resolve("old-zester.csv");
+    }
+
+    private void press(String menu, String entry) {
+        MenuBar bar = (MenuBar) workbench.lookup(".menu-bar");
+        for (Menu each : bar.getMenus()) {
+            for (MenuItem item : each.getItems()) {
+                if (each.getText().equals(menu) && entry.equals(item.getText())) {
+                    if (item instanceof CheckMenuItem check) {
+                        check.setSelected(!check.isSelected());
+                    }
+                    item.fire();
+                }
+            }
+        }
+    }
+
+    private void takeWanted(List<Shot> shots) {
+        List<String> wanted = getParameters().getRaw().subList(2, getParameters().getRaw().size());
+        take(
+                shots.stream()
+                        .filter(shot -> wanted.isEmpty() || wanted.contains(shot.name()))
+                        .toList(),
+                0);
     }
 
     private void take(List<Shot> shots, int at) {
@@ -126,10 +214,7 @@ public final class Screenshots extends Application {
             return;
         }
         shots.get(at).state().run();
-        // Export first works out what it will write, the longest wait of all.
-        PauseTransition settle =
-                new PauseTransition(
-                        Duration.millis(shots.get(at).name().equals("export") ? 12_000 : 1500));
+        PauseTransition settle = new PauseTransition(Duration.millis(waitMs(shots.get(at).name())));
         settle.setOnFinished(
                 e -> {
                     Path file = folder.resolve(shots.get(at).name() + suffix + ".png");
@@ -138,6 +223,12 @@ public final class Screenshots extends Application {
                     take(shots, at + 1);
                 });
         settle.play();
+    }
+
+    /** Export first works out what it will write, the longest wait of all. */
+    private static double waitMs(String shot) {
+        boolean isWorkedOut = shot.matches("ghost.*|comb.*|take-off");
+        return shot.equals("export") ? 12_000 : isWorkedOut ? 6000 : 1500;
     }
 
     private static Optional<String> picture(Path file) {
