@@ -110,7 +110,8 @@ final class Aids {
                 new Overlay(
                         proposals.ghost().value(),
                         comb.comb().value(),
-                        doubt.state().value().answer().map(ways -> ways.stated())));
+                        doubt.state().value().answer().map(ways -> ways.stated()),
+                        doubt.state().value().stage() != DoubtModel.Stage.OFF));
     }
 
     /** What is laid over the piece on the board. */

@@ -53,8 +53,9 @@ public final class DoubtWords {
                         : "")
                 + "; "
                 + ways.otherInWords()
-                + " makes it "
-                + ways.other().under().inWords().replace("about ", "")
+                + (ways.other().under().equals(stated.under())
+                        ? " makes no difference"
+                        : " makes it " + ways.other().under().inWords().replace("about ", ""))
                 + ".";
     }
 

@@ -154,7 +154,7 @@ public final class Screenshots extends Application {
 
     private void combAndDoubt(boolean dark) {
         closeAdjust();
-        board(dark ? "citrus zester" : "butter spreader", dark ? Units.INCH : Units.MM, dark);
+        board(dark ? "citrus zester" : "seafood fork", dark ? Units.INCH : Units.MM, dark);
         if (workbench.aids().overlay().value().comb().isEmpty()) {
             press("_Work out", "_Curvature comb");
             press("_Work out", "_Doubt");
@@ -169,8 +169,8 @@ public final class Screenshots extends Application {
         var handle = editor.worked().value().figures().orElseThrow().handle();
         StringBuilder text = new StringBuilder("x (mm),diameter (mm)\n");
         SplittableRandom random = new SplittableRandom(7);
-        for (double x = 0; x <= handle.buttX(); x += 1.5) {
-            double slip = x == 45 ? -0.9 : 0;
+        for (double x = 0; x <= handle.buttX(); x++) {
+            double slip = x == 30 ? -0.9 : 0;
             double read = 2 * handle.outline().rAfter(x) + 0.03 * random.nextGaussian() + slip;
             text.append(String.format(Locale.ROOT, "%.1f,%.2f%n", x, read));
         }
