@@ -19,7 +19,7 @@ import sys
 PIECE = {
     "name", "length", "outline", "tenon", "ferrule_length_mm", "fit", "tang_engaged_mm", "wander",
     "bores", "volume", "centroid_mm", "mass", "balance", "walls", "split_index", "adhesive_mm3",
-    "findings",
+    "findings", "doubt",
 }
 FINDING = {
     "code", "gravity", "zone", "at_mm", "figure", "limit", "unit", "rule", "message", "remedy",
@@ -458,7 +458,7 @@ def main(arguments):
         with open(name, encoding="utf-8") as file:
             answer = json.load(file, parse_constant=lambda word: float("nan"))
         said = []
-        if set(answer) != {"haftline", "set", "pieces"} or answer["haftline"] != 1:
+        if set(answer) != {"haftline", "set", "pieces", "family"} or answer["haftline"] != 1:
             said.append("the answer's own keys: " + ", ".join(answer))
         stops = 0
         for piece in answer["pieces"]:

@@ -11,6 +11,7 @@ import haftline.set.FigureChange;
 import haftline.set.PartChange;
 import haftline.set.PieceChange;
 import haftline.stock.Stock;
+import haftline.template.ComparedPiece;
 import haftline.template.StillServes;
 import java.io.IOException;
 import java.util.List;
@@ -45,7 +46,7 @@ final class CompareJson {
         batch("after", comparison.chosen().after());
         number("tolerance_mm", comparison.toleranceMm());
         out.writeArrayFieldStart("pieces");
-        for (Comparison.Compared piece : comparison.pieces()) {
+        for (ComparedPiece piece : comparison.pieces()) {
             piece(piece);
         }
         out.writeEndArray();
@@ -68,7 +69,7 @@ final class CompareJson {
         out.writeEndObject();
     }
 
-    private void piece(Comparison.Compared piece) throws IOException {
+    private void piece(ComparedPiece piece) throws IOException {
         PieceChange change = piece.change();
         out.writeStartObject();
         out.writeStringField("name", change.name());

@@ -13,12 +13,10 @@ import haftline.set.FigureChange;
 import haftline.set.PartChange;
 import haftline.set.PieceChange;
 import haftline.stock.Stock;
+import haftline.template.ComparedPiece;
 import haftline.template.StillServes;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** What a new batch changes, on a page: piece by piece, then what to do. */
 final class ComparePage {
@@ -44,7 +42,7 @@ final class ComparePage {
         return page.paper.text();
     }
 
-    private void piece(Comparison.Compared piece) {
+    private void piece(ComparedPiece piece) {
         PieceChange change = piece.change();
         String batches =
                 comparison.chosen().before().batch().id()
@@ -119,12 +117,12 @@ final class ComparePage {
         for (FigureChange figure : change.changedFigures()) {
             paper.words(
                     figure.what().isWork() ? "Change" : "Follows",
-                    name(figure) + ": " + figure(figure));
+                    figure.words() + ": " + figure(figure));
         }
         List<String> same = new ArrayList<>();
         for (FigureChange figure : change.figures()) {
             if (!figure.isChange()) {
-                same.add(name(figure) + " " + amount(figure, figure.after()));
+                same.add(figure.words() + " " + amount(figure, figure.after()));
             }
         }
         if (!same.isEmpty()) {
@@ -160,31 +158,6 @@ final class ComparePage {
         return length(value);
     }
 
-    private static String name(FigureChange figure) {
-        String name = name(figure.what());
-        return figure.step() == 1 ? name : name + ", step " + figure.step();
-    }
-
-    private static String name(FigureChange.What what) {
-        return switch (what) {
-            case TANG_DRILL -> "tang drill";
-            case TANG_DEPTH -> "depth of the tang's bore";
-            case CAP_DRILL -> "cap drill";
-            case CAP_DEPTH -> "depth of the cap's bore";
-            case TENON_DIAMETER -> "tenon";
-            case TENON_LENGTH -> "length of the tenon";
-            case SHOULDER_DIAMETER -> "diameter at the shoulder";
-            case SEAT_DIAMETER -> "diameter at the seat";
-            case LENGTH -> "length of the handle";
-            case VISIBLE_WOOD -> "visible wood";
-            case TENON_WALL -> "wall of the tenon";
-            case BODY_WALL -> "wall over the tang's bore";
-            case CAP_WALL -> "wall over the cap's bore";
-            case BALANCE -> "balance behind the ferrule's front";
-            case MASS -> "mass";
-        };
-    }
-
     private void outline(PieceChange change) {
         if (change.outline().isEmpty()) {
             return;
@@ -203,7 +176,7 @@ final class ComparePage {
                                         : place(off.atX()) + " from the shoulder"));
     }
 
-    private void gauges(Comparison.Compared piece) {
+    private void gauges(ComparedPiece piece) {
         for (StillServes gauge : piece.toCutAgain()) {
             paper.words("Cut again", gauge.kind().words() + ": " + gauge.why(units));
         }
@@ -237,8 +210,8 @@ final class ComparePage {
         paper.heading(comparison.set() + ": what the new batch changes", right, right);
         paper.words("Before", "batch " + before.batch().id() + " of " + before.file());
         paper.words("New", "batch " + after.batch().id() + " of " + after.file());
-        for (Comparison.Compared piece : comparison.pieces()) {
-            paper.words("Do", piece.change().name() + ": " + todo(piece));
+        for (ComparedPiece piece : comparison.pieces()) {
+            paper.words("Do", piece.change().name() + ": " + piece.todo());
         }
         for (BatchChange.Missing missing : comparison.change().missing()) {
             paper.words(
@@ -258,40 +231,6 @@ final class ComparePage {
                                 : "")
                         + ", the tenon's slots by their own go and no-go"
                         + "; a fit follows the reading that hurts, not the mean");
-    }
-
-    /** What to do about a piece, in one sentence. */
-    private String todo(Comparison.Compared piece) {
-        if (piece.change().after().isStopped()) {
-            return "NOT TO BE MADE with this batch; see its findings";
-        }
-        List<String> todo = new ArrayList<>();
-        Set<String> changed = new LinkedHashSet<>();
-        if (piece.change().isFitChanged()) {
-            changed.add("fit");
-        }
-        piece.change().changedFigures().stream()
-                .filter(figure -> figure.what().isWork())
-                .forEach(figure -> changed.add(name(figure.what())));
-        if (!changed.isEmpty()) {
-            todo.add("change " + String.join(", ", changed));
-        }
-        if (!piece.toCutAgain().isEmpty()) {
-            todo.add(
-                    "cut again "
-                            + piece.toCutAgain().stream()
-                                    .map(gauge -> gauge.kind().words())
-                                    .collect(Collectors.joining(", ")));
-        }
-        if (todo.isEmpty()) {
-            return piece.change().changedParts().isEmpty()
-                    ? "nothing; the parts are the same within their doubt"
-                    : "nothing; the parts differ, and neither the work nor a gauge does";
-        }
-        if (piece.toCutAgain().isEmpty() && !piece.gauges().isEmpty()) {
-            todo.add("every gauge and template still serves");
-        }
-        return String.join("; ", todo);
     }
 
     private String length(double mm) {

@@ -19,7 +19,7 @@ import java.util.function.Supplier;
 /** Files that show a drawing, written as the maker's programs and printer want them. */
 final class DrawingFiles {
     /** The frame of a section stands this far from the paper's edge, mm. */
-    private static final double FRAME_MARGIN_MM = 10;
+    static final double FRAME_MARGIN_MM = 10;
 
     private final FileSettings settings;
     private final DxfProfile dxf;

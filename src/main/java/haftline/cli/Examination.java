@@ -45,18 +45,23 @@ final class Examination {
      * @throws CatalogueException where a catalogue that the set itself does not need has errors
      */
     static ExaminedSet of(LoadedSet loaded, Units units) throws CatalogueException {
-        Optional<SpeedRule> rule = loaded.catalogues().speeds().entries().stream().findFirst();
-        List<HandSize> breadths =
-                loaded.catalogues().hands().entries().stream()
-                        .filter(size -> size.measure().equals(BREADTH))
-                        .toList();
-        Examination examination = new Examination(rule, breadths, units);
+        Examination examination = in(loaded, units);
         List<ExaminedPiece> pieces = loaded.briefs().stream().map(examination::piece).toList();
         return new ExaminedSet(
                 loaded.set().name(),
                 loaded.set().batch(),
                 pieces,
                 Optional.of(examination.family(loaded.set(), pieces)));
+    }
+
+    /** With the catalogues of a set. */
+    static Examination in(LoadedSet loaded, Units units) throws CatalogueException {
+        Optional<SpeedRule> rule = loaded.catalogues().speeds().entries().stream().findFirst();
+        List<HandSize> breadths =
+                loaded.catalogues().hands().entries().stream()
+                        .filter(size -> size.measure().equals(BREADTH))
+                        .toList();
+        return new Examination(rule, breadths, units);
     }
 
     /** How the pieces that can be drawn match. */

@@ -4,6 +4,10 @@ import haftline.drawing.Drawing;
 import haftline.drawing.LineUpDrawing;
 import haftline.write.FileName;
 import haftline.write.PlannedFile;
+import haftline.write.pdf.Paper;
+import haftline.write.pdf.PdfOptions;
+import haftline.write.pdf.PdfPicture;
+import haftline.write.pdf.PdfWriter;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -16,10 +20,12 @@ final class LineUpFiles {
         FileGroup group = new FileGroup();
         boolean svg = wanted.has(Part.DRAWINGS, Format.SVG);
         boolean pdf = wanted.has(Part.DRAWINGS, Format.PDF);
-        if (set.family().isEmpty() || !svg && !pdf) {
+        boolean png = wanted.has(Part.PICTURES, Format.PNG);
+        if (set.family().isEmpty() || !svg && !pdf && !png) {
             return group;
         }
-        List<Drawing> sheets = drawings(set, set.family().get());
+        LineUpDrawing.Sheets drawn = drawn(set, set.family().get());
+        List<Drawing> sheets = drawn.drawings();
         String name = FileName.from(set.name()) + "-line-up";
         for (int i = 0; i < sheets.size() && svg; i++) {
             Supplier<Drawing> sheet = given(sheets.get(i));
@@ -33,19 +39,30 @@ final class LineUpFiles {
                             given(first),
                             () -> writers.pdfWriter().write(first.title(), sheets).content()));
         }
+        if (png && !sheets.isEmpty()) {
+            PdfOptions paper = PdfOptions.on(drawn.isA3() ? Paper.A3 : Paper.A4);
+            group.add(
+                    PlannedFile.of(
+                            name + writers.ending(Format.PNG),
+                            given(sheets.get(0)),
+                            () -> picture(paper, sheets.get(0))));
+        }
         return group;
     }
 
-    private static List<Drawing> drawings(ExaminedSet set, ExaminedFamily family) {
+    private static byte[] picture(PdfOptions paper, Drawing sheet) {
+        return PdfPicture.firstPage(new PdfWriter(paper).write(sheet).content());
+    }
+
+    private static LineUpDrawing.Sheets drawn(ExaminedSet set, ExaminedFamily family) {
         return LineUpDrawing.of(
-                        set.name(),
-                        set.batch(),
-                        family.family(),
-                        set.pieces().stream()
-                                .filter(ExaminedPiece::isStopped)
-                                .map(ExaminedPiece::name)
-                                .toList())
-                .drawings();
+                set.name(),
+                set.batch(),
+                family.family(),
+                set.pieces().stream()
+                        .filter(ExaminedPiece::isStopped)
+                        .map(ExaminedPiece::name)
+                        .toList());
     }
 
     private static Supplier<Drawing> given(Drawing drawing) {

@@ -1,18 +1,19 @@
 package haftline.cli;
 
-import haftline.drawing.Drawing;
-import haftline.drawing.SectionDrawing;
 import haftline.measure.Units;
+import haftline.set.FileSettings;
 import haftline.set.Workshop;
+import haftline.set.production.Production;
+import haftline.set.production.Progress;
 import haftline.stock.CatalogueException;
 import haftline.store.LoadedSet;
+import haftline.write.OutputFile;
 import haftline.write.PlannedFile;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 
 /** What {@code make} makes, for the editor: the same files, byte by byte. */
 public final class Making {
@@ -25,6 +26,15 @@ public final class Making {
      */
     public static List<String> formats() {
         return Arrays.stream(Format.values()).map(Format::id).toList();
+    }
+
+    /**
+     * The formats that sheets of gauges and templates come in.
+     *
+     * @return their names
+     */
+    public static List<String> templateFormats() {
+        return Part.COPYING.formats().stream().map(Format::id).toList();
     }
 
     /** The files of a set: those of its pieces are known at once, its templates are laid out. */
@@ -83,33 +93,27 @@ public final class Making {
     }
 
     /**
-     * The section of one piece, as it stands on its sheet.
+     * The tables and sheets of a batch.
      *
-     * @param loaded the set
-     * @param piece name of the piece
-     * @return the drawing, or empty where the piece cannot be drawn
+     * @param production the batch
+     * @param progress how far it is, where it was begun
+     * @param paper what its sheets are printed on
+     * @param units unit of the lengths on the sheets
+     * @param formats names of the formats wanted, csv and pdf
+     * @return the files
      */
-    public static Optional<Drawing> section(LoadedSet loaded, String piece) {
-        return loaded.set()
-                .piece(piece)
-                .flatMap(
-                        which -> {
-                            ExaminedPiece examined =
-                                    new Examination(Optional.empty(), List.of(), Units.MM)
-                                            .piece(loaded.brief(which));
-                            ExaminedSet alone =
-                                    new ExaminedSet(
-                                            loaded.set().name(),
-                                            loaded.set().batch(),
-                                            List.of(examined));
-                            return examined.figures()
-                                    .map(
-                                            figures ->
-                                                    SectionDrawing.of(
-                                                            figures,
-                                                            DrawingWords.of(
-                                                                    alone, examined, figures),
-                                                            UnaryOperator.identity()));
-                        });
+    public static List<OutputFile> ofBatch(
+            Production production,
+            Optional<Progress> progress,
+            FileSettings.Paper paper,
+            Units units,
+            Set<String> formats) {
+        Set<Format> wanted = EnumSet.noneOf(Format.class);
+        for (Format format : List.of(Format.CSV, Format.PDF)) {
+            if (formats.contains(format.id())) {
+                wanted.add(format);
+            }
+        }
+        return new Batch(production, progress, paper).files(wanted, units);
     }
 }

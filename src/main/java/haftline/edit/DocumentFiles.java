@@ -3,6 +3,7 @@ package haftline.edit;
 import haftline.parts.PartsList;
 import haftline.set.HandleSet;
 import haftline.set.Piece;
+import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.LoadedSet;
 import haftline.store.PartsFile;
@@ -10,6 +11,7 @@ import haftline.store.References;
 import haftline.store.SaveException;
 import haftline.store.SetFile;
 import haftline.store.ShapeFile;
+import haftline.store.WorkshopFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,6 +56,10 @@ final class DocumentFiles {
         watch(references);
         where.resolve(references.parts()).ifPresent(path -> known.know(path, set.parts()));
         where.resolve(references.shape()).ifPresent(path -> known.know(path, set.shape()));
+        references
+                .workshop()
+                .flatMap(where::resolve)
+                .ifPresent(path -> known.know(path, set.workshop()));
         for (Piece piece : set.pieces()) {
             Optional.ofNullable(references.pieceShapes().get(piece.name()))
                     .flatMap(where::resolve)
@@ -115,6 +121,11 @@ final class DocumentFiles {
             }
             for (Map.Entry<Path, Shape> each : plan.shapes().entrySet()) {
                 ShapeFile.save(each.getKey(), each.getValue());
+                known.know(each.getKey(), each.getValue());
+                written.add(each.getKey());
+            }
+            for (Map.Entry<Path, Workshop> each : plan.workshops().entrySet()) {
+                WorkshopFile.save(each.getKey(), each.getValue());
                 known.know(each.getKey(), each.getValue());
                 written.add(each.getKey());
             }

@@ -1,11 +1,13 @@
 package haftline.edit;
 
+import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.LoadedSet;
 import haftline.store.PartsFile;
 import haftline.store.References;
 import haftline.store.SetFile;
 import haftline.store.ShapeFile;
+import haftline.store.WorkshopFile;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -38,6 +40,7 @@ public final class Journal implements Closeable {
     static final String ORIGIN = "origin.properties";
     private static final String PARTS = "parts.yaml";
     private static final String SHAPE = "shape.yaml";
+    private static final String WORKSHOP = "workshop.yaml";
 
     /** What is to be written: the content, and the file it belongs to, if any. */
     private record Entry(LoadedSet content, Optional<Path> file) {}
@@ -168,7 +171,7 @@ public final class Journal implements Closeable {
                         PARTS,
                         Optional.of(content.set().batch()),
                         said.rules().map(path -> absolute(content.file(), path)),
-                        said.workshop().map(path -> absolute(content.file(), path)),
+                        workshop(to, content.set().workshop()),
                         said.catalogues().stream()
                                 .map(path -> absolute(content.file(), path))
                                 .toList(),
@@ -183,6 +186,15 @@ public final class Journal implements Closeable {
                         content.materials());
         write(to.resolve(ORIGIN), Origin.of(content, entry.file()).text());
         write(to.resolve(SET), SetFile.text(moved));
+    }
+
+    /** The workshop as it is now: its own file may not say so yet. */
+    private static Optional<String> workshop(Path to, Workshop workshop) throws IOException {
+        if (workshop.equals(Workshop.COMMON_PRACTICE)) {
+            return Optional.empty();
+        }
+        write(to.resolve(WORKSHOP), WorkshopFile.text(workshop));
+        return Optional.of(WORKSHOP);
     }
 
     private static String absolute(Path file, String reference) {

@@ -1,10 +1,12 @@
 package haftline.edit;
 
 import haftline.parts.PartsList;
+import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.DocumentException;
 import haftline.store.PartsFile;
 import haftline.store.ShapeFile;
+import haftline.store.WorkshopFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -51,6 +53,14 @@ final class KnownFiles {
                 .or(() -> read(file, () -> PartsFile.read(file, metals)))
                 .filter(PartsList.class::isInstance)
                 .map(PartsList.class::cast);
+    }
+
+    /** What a workshop file says, or empty where there is none that can be read. */
+    Optional<Workshop> workshop(Path file) {
+        return Optional.ofNullable(contents.get(file))
+                .or(() -> read(file, () -> WorkshopFile.read(file)))
+                .filter(Workshop.class::isInstance)
+                .map(Workshop.class::cast);
     }
 
     private interface Reader {

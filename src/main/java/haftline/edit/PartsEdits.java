@@ -253,6 +253,38 @@ public final class PartsEdits {
     }
 
     /**
+     * Adds a batch with the kits of the one in use, to be measured anew, and works with it.
+     *
+     * @param id what the maker calls it, unique in the parts list
+     * @return the command
+     */
+    public static Command addBatch(String id) {
+        String wanted = id.strip();
+        return new Command(
+                "add batch " + wanted,
+                draft -> withBatch(draft, new Batch(wanted, "", draft.set().batchInUse().kits())));
+    }
+
+    /**
+     * Takes a batch of another parts list over and works with it.
+     *
+     * @param batch the batch, its id unique in the set's own parts list
+     * @return the command
+     */
+    public static Command takeBatch(Batch batch) {
+        return new Command("use batch " + batch.id(), draft -> withBatch(draft, batch));
+    }
+
+    private static Draft withBatch(Draft draft, Batch batch) {
+        PartsList parts = draft.set().parts();
+        List<Batch> batches = new ArrayList<>(parts.batches());
+        batches.add(batch);
+        return draft.withSet(
+                draft.set()
+                        .withBatch(new PartsList(parts.name(), parts.note(), batches), batch.id()));
+    }
+
+    /**
      * Works with another batch of the parts list.
      *
      * @param id the batch

@@ -3,6 +3,7 @@ package haftline.edit;
 import haftline.parts.PartsList;
 import haftline.set.HandleSet;
 import haftline.set.Piece;
+import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.References;
 import haftline.write.FileName;
@@ -19,13 +20,15 @@ import java.util.TreeMap;
  * What a save writes: the set's own file always; the parts file where readings changed; the shared
  * shape's file where the shape itself was edited; for a piece whose own shape is new or edited a
  * file beside the set's, named after set and piece, so that a shape that other sets may share is
- * never changed by the edit of one piece. Under a new name nothing that the old set names is
- * written over: what changed goes to files beside the new one.
+ * never changed by the edit of one piece; the workshop's file where a setting of it was changed, or
+ * a new one where the set names none. Under a new name nothing that the old set names is written
+ * over: what changed goes to files beside the new one.
  *
  * @param file the set's own file, written last
  * @param references the files that the set names, seen from it
  * @param parts the parts file to write, if any
  * @param shapes the shape files to write
+ * @param workshops the workshop's file to write, if any
  * @param moves files that give way to new ones under a new name
  */
 record SavePlan(
@@ -33,6 +36,7 @@ record SavePlan(
         References references,
         Map<Path, PartsList> parts,
         Map<Path, Shape> shapes,
+        Map<Path, Workshop> workshops,
         Map<Path, Path> moves) {
 
     static SavePlan of(Draft draft, Path file, Whereabouts where, KnownFiles known) {
@@ -43,6 +47,7 @@ record SavePlan(
     List<Path> files() {
         List<Path> files = new ArrayList<>(parts.keySet());
         files.addAll(shapes.keySet());
+        files.addAll(workshops.keySet());
         files.add(file);
         return files;
     }
@@ -56,6 +61,7 @@ record SavePlan(
         private final KnownFiles known;
         private final Map<Path, PartsList> parts = new LinkedHashMap<>();
         private final Map<Path, Shape> shapes = new LinkedHashMap<>();
+        private final Map<Path, Workshop> workshops = new LinkedHashMap<>();
         private final Map<Path, Path> moves = new LinkedHashMap<>();
 
         /** What each shape file will say. */
@@ -74,6 +80,7 @@ record SavePlan(
             Path partsFile = partsFile(where.resolve(said.parts()));
             Path shapeFile = shapeFile(where.resolve(said.shape()));
             Map<String, Path> ownShapes = ownShapes(shapeFile);
+            Optional<Path> workshopFile = workshopFile(said.workshop().flatMap(where::resolve));
             References seen = where.seenFrom(file, said);
             Map<String, String> named = new TreeMap<>();
             ownShapes.forEach(
@@ -84,11 +91,11 @@ record SavePlan(
                             name(said.parts(), partsFile),
                             said.batch().map(batch -> set.batch()),
                             seen.rules(),
-                            seen.workshop(),
+                            workshopFile.map(path -> name(said.workshop().orElse(null), path)),
                             seen.catalogues(),
                             seen.rack(),
                             named);
-            return new SavePlan(file, references, parts, shapes, moves);
+            return new SavePlan(file, references, parts, shapes, workshops, moves);
         }
 
         /** A reference as it was written, where it still means the same file from here. */
@@ -122,6 +129,24 @@ record SavePlan(
             Path path = target(now, beside("shape"));
             write(path, set.shape());
             return path;
+        }
+
+        /** None for a set that names none and is made in the common workshop. */
+        private Optional<Path> workshopFile(Optional<Path> now) {
+            Workshop workshop = set.workshop();
+            if (now.isEmpty() && workshop.equals(Workshop.COMMON_PRACTICE)) {
+                return now;
+            }
+            boolean isWritten =
+                    now.isPresent() && known.workshop(now.get()).equals(Optional.of(workshop));
+            if (isWritten && !isLeftBehind(now.get())) {
+                return now;
+            }
+            Path path = target(now, beside("workshop"));
+            if (!known.workshop(path).equals(Optional.of(workshop))) {
+                workshops.put(path, workshop);
+            }
+            return Optional.of(path);
         }
 
         /** The file that there is or, where there is none or the set gets a new name, a new one. */

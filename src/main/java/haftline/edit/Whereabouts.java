@@ -68,7 +68,7 @@ final class Whereabouts {
                 current(said.parts()),
                 said.batch(),
                 said.rules(),
-                said.workshop(),
+                said.workshop().map(this::current),
                 said.catalogues(),
                 said.rack(),
                 shapes);

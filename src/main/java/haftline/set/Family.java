@@ -5,6 +5,7 @@ import haftline.findings.Code;
 import haftline.findings.Finding;
 import haftline.findings.Gravity;
 import haftline.findings.Place;
+import haftline.findings.Remedy;
 import haftline.handle.Choices;
 import haftline.measure.Units;
 import haftline.parts.Kit;
@@ -349,6 +350,18 @@ public record Family(List<Member> members, List<Row> rows) {
      * @return a sentence of the imperative without a full stop; empty where no one choice does it
      */
     public Optional<String> remedy(Stray stray, Units units) {
+        return tried(stray, units).map(Remedy::text);
+    }
+
+    /**
+     * The same change with the choices that make it.
+     *
+     * @param stray what falls out
+     * @param units unit of the lengths in the words
+     * @return the remedy, its choices empty where a part must change; empty where no one choice
+     *     does it
+     */
+    public Optional<Remedy> tried(Stray stray, Units units) {
         return new FamilyRemedy(this, stray, units).find();
     }
 }

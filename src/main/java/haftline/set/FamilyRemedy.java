@@ -4,6 +4,7 @@ import haftline.figures.Figures;
 import haftline.findings.Finding;
 import haftline.findings.Findings;
 import haftline.findings.Gravity;
+import haftline.findings.Remedy;
 import haftline.findings.Words;
 import haftline.handle.Brief;
 import haftline.handle.Choices;
@@ -51,14 +52,14 @@ final class FamilyRemedy {
         this.before = Findings.of(figures);
     }
 
-    Optional<String> find() {
+    Optional<Remedy> find() {
         return change().flatMap(this::search);
     }
 
     /** The first step that is within the family and costs nothing; else the first within it. */
-    private Optional<String> search(Change change) {
+    private Optional<Remedy> search(Change change) {
         double way = stray.finding().figure() > stray.finding().limit() ? -1 : 1;
-        Optional<String> atACost = Optional.empty();
+        Optional<Remedy> atACost = Optional.empty();
         for (int i = 1; i <= MOST_STEPS; i++) {
             double value = round(change.from + way * i * change.step, change.step);
             Optional<Figures> tried = tried(change, value);
@@ -78,16 +79,18 @@ final class FamilyRemedy {
             if (entry.likeness() != Family.Likeness.APART) {
                 Optional<Finding> cost = cost(tried.get());
                 if (cost.isEmpty()) {
-                    return Optional.of(change.words.apply(value));
+                    return Optional.of(remedy(change, value, ""));
                 }
                 if (atACost.isEmpty()) {
                     String then = Words.message(cost.get(), brief.stock(), units);
                     atACost =
                             Optional.of(
-                                    change.words.apply(value)
-                                            + "; but then "
-                                            + Character.toLowerCase(then.charAt(0))
-                                            + then.substring(1));
+                                    remedy(
+                                            change,
+                                            value,
+                                            "but then "
+                                                    + Character.toLowerCase(then.charAt(0))
+                                                    + then.substring(1)));
                 }
             }
             if (passed) {
@@ -95,6 +98,16 @@ final class FamilyRemedy {
             }
         }
         return atACost;
+    }
+
+    /** Where it is not a choice that changes, a part must. */
+    private Remedy remedy(Change change, double value, String aside) {
+        Choices choices = change.apply.apply(value).choices();
+        return new Remedy(
+                choices.equals(brief.choices()) ? Optional.empty() : Optional.of(choices),
+                change.words.apply(value),
+                aside,
+                value);
     }
 
     /** To the nearest whole step where the start is none: the number named is the number tried. */

@@ -21,40 +21,51 @@ public record FigureChange(What what, int step, double before, double after) {
      */
     public enum What {
         /** Drill for the tang, mm. */
-        TANG_DRILL(0),
+        TANG_DRILL("tang drill", 0),
         /** Depth of the tang's bore to full diameter from the tenon's end, mm. */
-        TANG_DEPTH(0.5),
+        TANG_DEPTH("depth of the tang's bore", 0.5),
         /** Drill for the cap's spigot, mm. */
-        CAP_DRILL(0),
+        CAP_DRILL("cap drill", 0),
         /** Depth of the cap's bore to full diameter from the butt, mm. */
-        CAP_DEPTH(0.5),
+        CAP_DEPTH("depth of the cap's bore", 0.5),
         /** Diameter of the tenon, mm. */
-        TENON_DIAMETER(0.05),
+        TENON_DIAMETER("tenon", 0.05),
         /** Length of the tenon, mm. */
-        TENON_LENGTH(0.25),
+        TENON_LENGTH("length of the tenon", 0.25),
         /** Diameter of the wood at the shoulder, mm. */
-        SHOULDER_DIAMETER(0.1),
+        SHOULDER_DIAMETER("diameter at the shoulder", 0.1),
         /** Diameter of the wood at the seat, mm. */
-        SEAT_DIAMETER(0.1),
+        SEAT_DIAMETER("diameter at the seat", 0.1),
         /** Ferrule's front face to butt, cap included, mm. */
-        LENGTH(0.5),
+        LENGTH("length of the handle", 0.5),
         /** Shoulder to the wood's butt face, mm. */
-        VISIBLE_WOOD(0.5),
+        VISIBLE_WOOD("visible wood", 0.5),
         /** Least wall of the tenon at the worst wander, mm. */
-        TENON_WALL(0.1),
+        TENON_WALL("wall of the tenon", 0.1),
         /** Least wall over the tang's bore at the worst wander, mm. */
-        BODY_WALL(0.1),
+        BODY_WALL("wall over the tang's bore", 0.1),
         /** Least wall over the cap's bore at the worst wander, mm. */
-        CAP_WALL(0.1),
+        CAP_WALL("wall over the cap's bore", 0.1),
         /** Balance point behind the ferrule's front face, mm. */
-        BALANCE(0.5),
+        BALANCE("balance behind the ferrule's front", 0.5),
         /** Mass of the finished piece, g. */
-        MASS(0.5);
+        MASS("mass", 0.5);
 
+        private final String words;
         private final double worth;
 
-        What(double worth) {
+        What(String words, double worth) {
+            this.words = words;
             this.worth = worth;
+        }
+
+        /**
+         * Its name in the trade's words.
+         *
+         * @return lower case
+         */
+        public String words() {
+            return words;
         }
 
         /**
@@ -83,6 +94,15 @@ public record FigureChange(What what, int step, double before, double after) {
         public String text() {
             return name().toLowerCase(Locale.ROOT) + (this == MASS ? "_g" : "_mm");
         }
+    }
+
+    /**
+     * The figure in the trade's words.
+     *
+     * @return such as {@code tang drill, step 2}
+     */
+    public String words() {
+        return step == 1 ? what.words() : what.words() + ", step " + step;
     }
 
     /**

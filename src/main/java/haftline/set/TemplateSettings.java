@@ -174,6 +174,15 @@ public record TemplateSettings(
         }
 
         /**
+         * Changes some of them.
+         *
+         * @return a builder that begins with these
+         */
+        public GaugesBuilder toBuilder() {
+            return new GaugesBuilder(this);
+        }
+
+        /**
          * Others of them made the same way.
          *
          * @param newProfile whether the negative half-profile is made
@@ -255,6 +264,15 @@ public record TemplateSettings(
             cutterAngleDeg.ifPresent(angle -> Checks.within("cutter angle", angle, 10, 150));
             Checks.within("cutter clearance", cutterClearanceDeg, 0, 20);
             holes = List.copyOf(holes);
+        }
+
+        /**
+         * Changes some of it.
+         *
+         * @return a builder that begins with this
+         */
+        public CopyingBuilder toBuilder() {
+            return new CopyingBuilder(this);
         }
 
         /**

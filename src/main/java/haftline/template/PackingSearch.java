@@ -44,11 +44,13 @@ final class PackingSearch {
     private final List<Silhouette> downs;
     private final SheetSize size;
     private final List<Double> widths = new ArrayList<>();
+    private final Runnable step;
 
     /** One way to set the cards down, and what it costs. */
     private record Trial(int[] order, double widthMm, double wasteWeight, double cost) {}
 
-    PackingSearch(List<Silhouette> shapes, SheetSize size) {
+    PackingSearch(List<Silhouette> shapes, SheetSize size, Runnable step) {
+        this.step = step;
         this.shapes = List.copyOf(shapes);
         this.downs = shapes.stream().map(s -> s.otherWayUp(size.gapMm())).toList();
         this.size = size;
@@ -97,6 +99,7 @@ final class PackingSearch {
     }
 
     private Trial trial(int[] order, double widthMm, double wasteWeight) {
+        step.run();
         Packing packing = packed(order, widthMm, wasteWeight);
         double cost = packing.used() + HOLES_WEIGHT * packing.waste();
         return new Trial(order, widthMm, wasteWeight, cost);

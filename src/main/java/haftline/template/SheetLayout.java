@@ -49,6 +49,18 @@ public record SheetLayout(SheetSize size, List<Sheet> sheets, List<TemplateFindi
      * @return the layout
      */
     public static SheetLayout of(List<Card> cards, SheetSize size) {
+        return of(cards, size, () -> {});
+    }
+
+    /**
+     * Lays cards out where somebody may no longer want it: the search takes a second or more.
+     *
+     * @param cards what is to be cut
+     * @param size the sheet
+     * @param step run before each step of the search; what it throws breaks the search off
+     * @return the layout
+     */
+    public static SheetLayout of(List<Card> cards, SheetSize size, Runnable step) {
         List<Silhouette> shapes = new ArrayList<>();
         List<TemplateFinding> findings = new ArrayList<>();
         for (Card card : cards) {
@@ -59,7 +71,8 @@ public record SheetLayout(SheetSize size, List<Sheet> sheets, List<TemplateFindi
                 findings.add(tooLarge(card, size));
             }
         }
-        List<Sheet> sheets = shapes.isEmpty() ? List.of() : new PackingSearch(shapes, size).best();
+        List<Sheet> sheets =
+                shapes.isEmpty() ? List.of() : new PackingSearch(shapes, size, step).best();
         return new SheetLayout(size, sheets, findings);
     }
 

@@ -295,7 +295,7 @@ class MainTest {
                 .allSatisfy(line -> assertThat(Paper.width(line)).isLessThan(81));
         try (Stream<Path> files = Files.list(out)) {
             assertThat(files.map(file -> file.getFileName().toString()))
-                    .hasSize(69)
+                    .hasSize(70)
                     .allSatisfy(
                             name ->
                                     assertThat(name)

@@ -85,6 +85,9 @@ class RecoveryTest {
         document.apply(edits(document, "shucker").add(50, 25));
         document.apply(PieceEdits.rename("seafood fork", "oyster fork"));
         document.apply(PieceEdits.copy("shucker"));
+        document.apply(
+                WorkshopEdits.templates(
+                        "no copying template", t -> t.withCopying(t.copying().withMade(false))));
         journal.settle();
         Draft mine = document.draft();
         Recovery left = copyOfLiveJournal();

@@ -3,7 +3,9 @@ package haftline.edit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import haftline.measure.Measured;
+import haftline.set.FileSettings;
 import haftline.set.HandleSet;
+import haftline.set.TemplateSettings;
 import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.AtomicSave;
@@ -222,6 +224,65 @@ class SavingTest {
         before = texts();
         savedAndReadBack();
         assertThat(changed()).isEmpty();
+    }
+
+    private static Command laser(double kerfMm) {
+        return WorkshopEdits.templates(
+                "cut with laser",
+                t ->
+                        t.withCutting(
+                                new TemplateSettings.Cutting(
+                                        TemplateSettings.Tool.LASER, kerfMm, 3.175, false)));
+    }
+
+    @Test
+    void aSettingOfTheWorkshopIsWrittenInTheFileThatTheSetNames() {
+        document.apply(laser(0.21));
+        document.apply(WorkshopEdits.files("print on A3", f -> f.withPaper(FileSettings.Paper.A3)));
+        savedAndReadBack();
+        assertThat(changed()).containsExactly("shared/workshop-tidewater.yaml");
+        assertThat(texts().get(Path.of("shared/workshop-tidewater.yaml")))
+                .contains("kerf: 0.21")
+                .contains("paper: A3")
+                .contains("# a bandsaw takes 1 to 1.5 mm");
+        document.undo();
+        document.undo();
+        savedAndReadBack();
+    }
+
+    @Test
+    void aSetThatNamesNoWorkshopGetsAFileOfItsOwn() throws IOException {
+        String text = Files.readString(file);
+        Files.writeString(file, text.replaceFirst("(?m)^workshop:.*\n", ""));
+        document = OpenDocument.of(DemoSet.read(file));
+        before = texts();
+        document.apply(laser(0.21));
+        savedAndReadBack();
+        assertThat(changed())
+                .containsExactlyInAnyOrder(
+                        "profiles/sets/tidewater.yaml", "profiles/sets/tidewater-workshop.yaml");
+        before = texts();
+        document.apply(laser(0.22));
+        savedAndReadBack();
+        assertThat(changed()).containsExactly("profiles/sets/tidewater-workshop.yaml");
+        document.undo();
+        document.undo();
+        savedAndReadBack();
+        assertThat(Files.readString(file)).doesNotContain("workshop:");
+    }
+
+    @Test
+    void aChangedWorkshopGoesAlongUnderANewNameAndTheOldOneStays() throws IOException {
+        document.apply(laser(0.21));
+        Path there = Files.createDirectories(folder.resolve("else")).resolve("mine.yaml");
+        assertThat(document.saveAs(there)).isInstanceOf(SaveResult.Saved.class);
+        readBack(there);
+        assertThat(changed())
+                .containsExactlyInAnyOrder("else/mine.yaml", "else/mine-workshop.yaml");
+        before = texts();
+        document.apply(laser(0.23));
+        savedAndReadBack();
+        assertThat(changed()).containsExactly("else/mine-workshop.yaml");
     }
 
     @Test

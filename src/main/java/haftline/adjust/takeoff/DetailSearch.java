@@ -30,7 +30,7 @@ final class DetailSearch {
     private static final double CHANCE = 10;
 
     /** A round or a groove flatter than this is none, mm. */
-    private static final double LEAST_MM = 0.08;
+    static final double LEAST_MM = 0.08;
 
     private static final int FIGURES = 3;
     private static final int ROUNDS = 20;

@@ -33,11 +33,11 @@ final class Tracing {
 
     /**
      * How much more, in squares over the variance, two stretches may cost joined smoothly before
-     * the place between them is taken for crisp: never by chance, then once in 20,000 cuts, in 400,
-     * in 50 (chi-square with two parameters between the hypotheses). Each is tried, the cheapest
+     * the place between them is taken for crisp: never by chance, then once in 20,000 cuts, in 150,
+     * in 12 (chi-square with two parameters between the hypotheses). Each is tried, the cheapest
      * shape that comes of them stands.
      */
-    private static final double[] CLEAR = {200, 20, 12, 8};
+    private static final double[] CLEAR = {200, 20, 10, 5};
 
     /** Squares over the variance that a marked edge may cost: four standard deviations. */
     private static final double MARK_COSTS = 16;
@@ -157,7 +157,7 @@ final class Tracing {
         for (int round = 0; round < MOST_STRAY_ROUNDS && dropStrays(draft, counts); round++) {
             draft = fitAll(draft, counts);
         }
-        draft = marked(draft, counts);
+        draft = marked(withoutFaint(draft, counts), counts);
         return new Best(draft, counts, score(draft, counts));
     }
 
@@ -173,7 +173,8 @@ final class Tracing {
             sum += one ? 0 : STRAY * STRAY;
         }
         long crisp = draft.nodes().stream().filter(DraftNode::crisp).count();
-        double figures = 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size();
+        double butt = draft.butt().lengthMm() > 0 ? 2 : 0;
+        double figures = 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size() + butt;
         return sum + figures * Math.log(counts.length);
     }
 
@@ -338,6 +339,21 @@ final class Tracing {
 
     private Draft fitAll(Draft draft, boolean[] counts) {
         return fitOnce(draft, counts).draft();
+    }
+
+    /** Details that the fit has left with next to no height were none. */
+    private Draft withoutFaint(Draft draft, boolean[] counts) {
+        List<LaidDetail> kept =
+                draft.details().stream()
+                        .filter(
+                                one ->
+                                        one.kind() == LaidDetail.Kind.FLAT
+                                                || Math.abs(one.heightMm())
+                                                        >= DetailSearch.LEAST_MM)
+                        .toList();
+        return kept.size() == draft.details().size()
+                ? draft
+                : fitAll(draft.withDetails(kept), counts);
     }
 
     /**

@@ -1,6 +1,7 @@
 package haftline.sheet.page;
 
 import haftline.drawing.Drawing;
+import haftline.drawing.Element;
 import haftline.write.pdf.Orientation;
 import haftline.write.pdf.Paper;
 import haftline.write.pdf.PdfFile;
@@ -15,7 +16,7 @@ import java.util.List;
  */
 public record Field(Paper paper) {
     /** Margin and the strip of the check bars, mm: as the PDF writer leaves them. */
-    private static final double BORDER_MM = 10;
+    public static final double BORDER_MM = 10;
 
     /**
      * Width of the field.
@@ -36,6 +37,20 @@ public record Field(Paper paper) {
     }
 
     /**
+     * What is printed round a page: check bars and label.
+     *
+     * @param title title of the page
+     * @return lines and texts, in mm from the paper's lower left corner
+     */
+    public List<Element> marks(String title) {
+        return writer().marks(title);
+    }
+
+    private PdfWriter writer() {
+        return new PdfWriter(PdfOptions.on(paper).withOrientation(Orientation.PORTRAIT));
+    }
+
+    /**
      * Pages of this field as a file to print.
      *
      * @param title title of the document
@@ -43,7 +58,6 @@ public record Field(Paper paper) {
      * @return the file
      */
     public PdfFile pdf(String title, List<Drawing> pages) {
-        return new PdfWriter(PdfOptions.on(paper).withOrientation(Orientation.PORTRAIT))
-                .writePages(title, pages);
+        return writer().writePages(title, pages);
     }
 }

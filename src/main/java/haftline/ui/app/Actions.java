@@ -12,7 +12,16 @@ interface Actions {
 
     void showSheet();
 
+    void showTemplates();
+
+    void showBatch();
+
+    void showProduction();
+
     void showExport();
+
+    /** Prints the paper of the piece at hand. */
+    void print();
 
     void units(Units units);
 

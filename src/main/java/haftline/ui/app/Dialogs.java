@@ -24,6 +24,23 @@ public interface Dialogs {
     Optional<Path> saveSet(Path folder, String name);
 
     /**
+     * Which parts document to open.
+     *
+     * @param folder where to look first; ignored where it is no folder
+     * @return the file, or empty where none was chosen
+     */
+    Optional<Path> openParts(Path folder);
+
+    /**
+     * Where to save a PDF file.
+     *
+     * @param folder where to look first; ignored where it is no folder
+     * @param name name of the file to begin with
+     * @return the file, or empty where none was chosen
+     */
+    Optional<Path> savePdf(Path folder, String name);
+
+    /**
      * Which folder to write into.
      *
      * @param folder where to look first; ignored where it is no folder

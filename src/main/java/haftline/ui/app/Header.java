@@ -18,6 +18,9 @@ final class Header extends HBox {
     private final ToggleButton board = new ToggleButton("Board");
     private final ToggleButton lineUp = new ToggleButton("Line-up");
     private final ToggleButton sheet = new ToggleButton("Sheet");
+    private final ToggleButton templates = new ToggleButton("Templates");
+    private final ToggleButton batch = new ToggleButton("New batch");
+    private final ToggleButton production = new ToggleButton("Production");
     private final ToggleButton mm = new ToggleButton("mm");
     private final ToggleButton inch = new ToggleButton("inch");
     private final EditorModel editor;
@@ -28,10 +31,13 @@ final class Header extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         name.getStyleClass().add("set-name");
         state.getStyleClass().add("small");
-        HBox views = pair("views", board, lineUp, sheet);
+        HBox views = pair("views", board, lineUp, sheet, templates, batch, production);
         board.setOnAction(e -> actions.showBoard());
         lineUp.setOnAction(e -> actions.showLineUp());
         sheet.setOnAction(e -> actions.showSheet());
+        templates.setOnAction(e -> actions.showTemplates());
+        batch.setOnAction(e -> actions.showBatch());
+        production.setOnAction(e -> actions.showProduction());
         Button export = new Button("Export");
         export.setId("export");
         export.getStyleClass().add("first");
@@ -41,7 +47,11 @@ final class Header extends HBox {
         inch.setId("units-inch");
         mm.setOnAction(e -> actions.units(Units.MM));
         inch.setOnAction(e -> actions.units(Units.INCH));
+        name.setMinWidth(0);
+        state.setMinWidth(Region.USE_PREF_SIZE);
+        export.setMinWidth(Region.USE_PREF_SIZE);
         HBox left = new HBox(8, name, state);
+        left.setMinWidth(0);
         left.setAlignment(Pos.BASELINE_LEFT);
         Region gap = new Region();
         Region gap2 = new Region();
@@ -59,6 +69,7 @@ final class Header extends HBox {
         for (ToggleButton button : all) {
             button.setToggleGroup(group);
             button.getStyleClass().setAll("switch");
+            button.setMinWidth(Region.USE_PREF_SIZE);
             // A switch has no third state in which neither is on.
             button.addEventFilter(
                     javafx.scene.input.MouseEvent.MOUSE_PRESSED,
@@ -79,6 +90,9 @@ final class Header extends HBox {
         board.setSelected(showing == Workbench.Showing.BOARD);
         lineUp.setSelected(showing == Workbench.Showing.LINE_UP);
         sheet.setSelected(showing == Workbench.Showing.SHEET);
+        templates.setSelected(showing == Workbench.Showing.TEMPLATES);
+        batch.setSelected(showing == Workbench.Showing.BATCH);
+        production.setSelected(showing == Workbench.Showing.PRODUCTION);
     }
 
     private void refresh() {

@@ -16,6 +16,11 @@ final class Maker implements ExportModel.Maker {
     }
 
     @Override
+    public List<String> templateFormats() {
+        return Making.templateFormats();
+    }
+
+    @Override
     public ExportModel.Plan plan(LoadedSet set) throws CatalogueException {
         Making.Plan plan = Making.plan(set);
         return new ExportModel.Plan() {

@@ -59,6 +59,7 @@ final class Menus extends MenuBar {
                         item("Save _as…", actions::saveAs, shiftKey(KeyCode.S)),
                         new SeparatorMenuItem(),
                         item("_Export…", actions::showExport, key(KeyCode.E)),
+                        item("_Print…", actions::print, key(KeyCode.P)),
                         new SeparatorMenuItem(),
                         item("_Close", actions::close, key(KeyCode.Q)));
         return menu;
@@ -194,8 +195,11 @@ final class Menus extends MenuBar {
                         item("_Board", actions::showBoard, key(KeyCode.DIGIT1)),
                         item("_Line-up", actions::showLineUp, key(KeyCode.DIGIT2)),
                         item("Shee_t", actions::showSheet, key(KeyCode.DIGIT3)),
+                        item("Te_mplates", actions::showTemplates, key(KeyCode.DIGIT4)),
+                        item("_New batch", actions::showBatch, key(KeyCode.DIGIT5)),
+                        item("_Production", actions::showProduction, key(KeyCode.DIGIT6)),
                         new SeparatorMenuItem(),
-                        item("_Fit the piece", actions::fit, key(KeyCode.DIGIT0)),
+                        item("_Fit the piece or sheet", actions::fit, key(KeyCode.DIGIT0)),
                         item("Lar_ger", () -> actions.zoom(true), key(KeyCode.EQUALS)),
                         item("_Smaller", () -> actions.zoom(false), key(KeyCode.MINUS)),
                         new SeparatorMenuItem(),

@@ -43,31 +43,43 @@ final class WindowDialogs implements Dialogs {
     }
 
     @Override
+    public Optional<Path> openParts(Path folder) {
+        FileChooser chooser = chooser(folder, "Parts", "*.yaml", "*.yml");
+        chooser.setTitle("Open a parts file");
+        return path(chooser.showOpenDialog(stage));
+    }
+
+    @Override
     public Optional<Path> openReadings(Path folder) {
-        FileChooser chooser = new FileChooser();
-        chooser.getExtensionFilters()
-                .add(
-                        new FileChooser.ExtensionFilter(
-                                "Readings and traced outlines", "*.csv", "*.svg", "*.dxf"));
-        usable(folder).ifPresent(chooser::setInitialDirectory);
+        FileChooser chooser =
+                chooser(folder, "Readings and traced outlines", "*.csv", "*.svg", "*.dxf");
         chooser.setTitle("Take off a handle");
         return path(chooser.showOpenDialog(stage));
     }
 
     @Override
+    public Optional<Path> savePdf(Path folder, String name) {
+        FileChooser chooser = chooser(folder, "PDF", "*.pdf");
+        chooser.setTitle("Save as PDF");
+        chooser.setInitialFileName(name);
+        return path(chooser.showSaveDialog(stage));
+    }
+
+    @Override
     public Optional<Path> saveShape(Path folder, String name) {
-        FileChooser chooser = new FileChooser();
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Shapes", "*.yaml"));
-        usable(folder).ifPresent(chooser::setInitialDirectory);
+        FileChooser chooser = chooser(folder, "Shapes", "*.yaml");
         chooser.setTitle("Save the shape");
         chooser.setInitialFileName(name);
         return path(chooser.showSaveDialog(stage));
     }
 
     private static FileChooser sets(Path folder) {
+        return chooser(folder, "Sets", "*.yaml", "*.yml");
+    }
+
+    private static FileChooser chooser(Path folder, String what, String... endings) {
         FileChooser chooser = new FileChooser();
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter("Sets", "*.yaml", "*.yml"));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, endings));
         usable(folder).ifPresent(chooser::setInitialDirectory);
         return chooser;
     }

@@ -12,6 +12,7 @@ import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.ExportModel;
+import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FilesModel;
 import haftline.ui.model.FindingsModel;
 import haftline.ui.model.InspectorModel;
@@ -20,7 +21,7 @@ import haftline.ui.model.Preferences;
 import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
 import haftline.ui.pieces.PiecesPane;
-import haftline.ui.sheet.SheetPane;
+import haftline.ui.templates.TemplatesPane;
 import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
@@ -53,8 +54,12 @@ public final class Workbench extends BorderPane implements Actions {
     private final BoardModel model;
     private final BoardPane board;
     private final LineUpPane lineUp;
-    private final SheetPane sheet;
+    private final PaperViews papers;
+    private final TemplatesPane templates;
+    private final ExportModel exporting;
     private final ExportPane export;
+    private final InspectorPane inspector;
+    private final StackPane foot = new StackPane();
     private final FindingsPane found;
     private final Aids aids;
     private final Header header;
@@ -93,21 +98,24 @@ public final class Workbench extends BorderPane implements Actions {
         aids = new Aids(this, this, editor, dialogs, () -> show(Showing.TAKE_OFF));
         board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
-        lineUp = new LineUpPane(editor, palette, this::showBoard);
-        lineUp.setVisible(false);
-        sheet = new SheetPane(editor);
-        sheet.setVisible(false);
-        export =
-                new ExportPane(
-                        new ExportModel(
-                                editor,
-                                preferences,
-                                new Maker(),
-                                ExportPane.background(),
-                                Platform::runLater),
-                        dialogs::folder,
-                        opener,
+        lineUp =
+                new LineUpPane(
+                        editor,
+                        palette,
+                        new FamilyModel(editor, ExportPane.background(), Platform::runLater),
                         this::showBoard);
+        lineUp.setVisible(false);
+        papers = new PaperViews(editor, palette, dialogs, this::folder);
+        templates = new TemplatesPane(editor, preferences, palette, this::exportTemplates);
+        templates.setVisible(false);
+        exporting =
+                new ExportModel(
+                        editor,
+                        preferences,
+                        new Maker(),
+                        ExportPane.background(),
+                        Platform::runLater);
+        export = new ExportPane(exporting, dialogs::folder, opener, this::leaveExport);
         export.setVisible(false);
         unmade.getStyleClass().add("unmade");
         unmade.setVisible(false);
@@ -119,10 +127,12 @@ public final class Workbench extends BorderPane implements Actions {
         VBox.setVgrow(board, Priority.ALWAYS);
         VBox onBoard = new VBox(board, aids.doubtBar());
         middle.getChildren()
-                .addAll(onBoard, unmade, lineUp, sheet, export, aids.takeOffPage(), rule);
+                .addAll(onBoard, unmade, lineUp, templates, export, aids.takeOffPage(), rule);
+        papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
-        SplitPane halves = new SplitPane(middle, found);
+        foot.getChildren().add(found);
+        SplitPane halves = new SplitPane(middle, foot);
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         VBox centre = new VBox(noticeBar, halves);
@@ -134,7 +144,8 @@ public final class Workbench extends BorderPane implements Actions {
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
         setCenter(centre);
-        setRight(new InspectorPane(new InspectorModel(editor), model, preferences));
+        inspector = new InspectorPane(new InspectorModel(editor), model, preferences);
+        setRight(inspector);
         files.question().watch(this::put);
         editor.notice().follow(this::tell);
         editor.worked().follow(this::drawnOrNot);
@@ -209,6 +220,9 @@ public final class Workbench extends BorderPane implements Actions {
         BOARD,
         LINE_UP,
         SHEET,
+        TEMPLATES,
+        BATCH,
+        PRODUCTION,
         EXPORT,
         TAKE_OFF
     }
@@ -230,14 +244,54 @@ public final class Workbench extends BorderPane implements Actions {
     }
 
     @Override
+    public void showTemplates() {
+        show(Showing.TEMPLATES);
+    }
+
+    @Override
+    public void showBatch() {
+        show(Showing.BATCH);
+    }
+
+    @Override
+    public void showProduction() {
+        show(Showing.PRODUCTION);
+    }
+
+    @Override
+    public void print() {
+        showSheet();
+        papers.print();
+    }
+
+    @Override
     public void showExport() {
+        exporting.choose(false);
+        show(Showing.EXPORT);
+    }
+
+    /** Back to where the page was called from. */
+    private void leaveExport() {
+        if (exporting.templatesAlone().value()) {
+            showTemplates();
+        } else {
+            showBoard();
+        }
+    }
+
+    private void exportTemplates() {
+        exporting.choose(true);
         show(Showing.EXPORT);
     }
 
     private void show(Showing showing) {
         lineUp.setVisible(showing == Showing.LINE_UP);
-        sheet.setVisible(showing == Showing.SHEET);
+        papers.show(showing);
+        boolean isTemplates = showing == Showing.TEMPLATES;
+        templates.setVisible(isTemplates);
         export.setVisible(showing == Showing.EXPORT);
+        setRight(isTemplates ? templates.settings() : inspector);
+        foot.getChildren().setAll(isTemplates ? templates.remarks() : found);
         aids.takeOffPage().setVisible(showing == Showing.TAKE_OFF);
         header.viewing(showing);
     }
@@ -341,12 +395,20 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void fit() {
-        board.fit();
+        if (templates.isVisible()) {
+            templates.fit();
+        } else {
+            board.fit();
+        }
     }
 
     @Override
     public void zoom(boolean in) {
-        board.zoom(in);
+        if (templates.isVisible()) {
+            templates.zoom(in);
+        } else {
+            board.zoom(in);
+        }
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
@@ -41,12 +42,14 @@ public final class ExportPane extends VBox {
                     "txt", "Text: care cards",
                     "png", "PNG: pictures");
 
+    private static final String PREFIX = "format-";
     private static final double FORM_WIDTH = 400;
 
     private final ExportModel model;
     private final Consumer<Path> opener;
     private final Label where = new Label();
     private final VBox boxes = new VBox(4);
+    private final CheckBox alone = new CheckBox("Only the sheets of gauges and templates");
     private final Button other = new Button("Another folder…");
     private final ListView<Planned> list = new ListView<>();
     private final PreviewPane preview = new PreviewPane();
@@ -64,7 +67,7 @@ public final class ExportPane extends VBox {
      * @param model what is planned and written
      * @param choose asks for another folder
      * @param opener opens a folder on the desktop
-     * @param close goes back to the board
+     * @param close goes back to where the page was called from
      */
     public ExportPane(
             ExportModel model,
@@ -94,7 +97,7 @@ public final class ExportPane extends VBox {
         bar.setPrefWidth(140);
         result.setId("export-result");
         result.setWrapText(true);
-        Button back = new Button("Back to the board");
+        Button back = new Button();
         back.setId("export-back");
         back.getStyleClass().add("quiet");
         back.setOnAction(e -> close.run());
@@ -103,6 +106,7 @@ public final class ExportPane extends VBox {
                         7,
                         small("What is written"),
                         boxes,
+                        alone,
                         small("Where"),
                         row(where, other),
                         count,
@@ -121,6 +125,19 @@ public final class ExportPane extends VBox {
                                 model.plan();
                                 list.requestFocus();
                             }
+                        });
+        model.formats().follow(this::tick);
+        alone.setId("export-templates-alone");
+        alone.setOnAction(
+                e -> {
+                    model.choose(alone.isSelected());
+                    model.plan();
+                });
+        model.templatesAlone()
+                .follow(
+                        only -> {
+                            alone.setSelected(only);
+                            back.setText(only ? "Back to the templates" : "Back to the board");
                         });
         model.folder().follow(f -> where.setText(f.toAbsolutePath().normalize().toString()));
         model.progress().follow(this::show);
@@ -194,10 +211,16 @@ public final class ExportPane extends VBox {
         for (String format : Making.formats()) {
             String plain = format.toUpperCase(Locale.ROOT);
             CheckBox box = new CheckBox(WORDS.getOrDefault(format, plain));
-            box.setId("format-" + format);
+            box.setId(PREFIX + format);
             box.setSelected(model.formats().value().contains(format));
             box.setOnAction(e -> model.choose(format, box.isSelected()));
             boxes.getChildren().add(box);
+        }
+    }
+
+    private void tick(Set<String> chosen) {
+        for (Node box : boxes.getChildren()) {
+            ((CheckBox) box).setSelected(chosen.contains(box.getId().substring(PREFIX.length())));
         }
     }
 
@@ -232,6 +255,7 @@ public final class ExportPane extends VBox {
                 working ? "Looking what will be written…" : "Nothing to write: choose a format");
         write.setDisable(!progress.canWrite());
         boxes.setDisable(writing);
+        alone.setDisable(writing);
         other.setDisable(writing);
         bar.setVisible(working);
         bar.setManaged(working);

@@ -12,13 +12,21 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** A part of the inspector that folds away under its heading, and is found again as it was left. */
-final class Fold extends VBox {
+/** A part of a side panel that folds away under its heading, and is found again as it was left. */
+public final class Fold extends VBox {
     private final Label summary = new Label();
     private final ToggleButton heading;
     private Runnable stop = () -> {};
 
-    Fold(String title, boolean isOpen, Preferences preferences, List<? extends Node> rows) {
+    /**
+     * A part that folds.
+     *
+     * @param title what stands over it
+     * @param isOpen whether it is open where nothing is remembered
+     * @param preferences where that is remembered
+     * @param rows what folds away
+     */
+    public Fold(String title, boolean isOpen, Preferences preferences, List<? extends Node> rows) {
         getStyleClass().add("fold");
         VBox body = new VBox();
         heading = new ToggleButton(title);

@@ -18,7 +18,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 
 /** One row: its name, what it shows, and the reason, or what was expected instead, under it. */
-final class RowView extends SteadyBox {
+public final class RowView extends SteadyBox {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
 
@@ -28,7 +28,12 @@ final class RowView extends SteadyBox {
     private final HBox line;
     private Runnable stop = () -> {};
 
-    RowView(Row row) {
+    /**
+     * A view that follows its row.
+     *
+     * @param row the row
+     */
+    public RowView(Row row) {
         this.row = row;
         getStyleClass().add("field-row");
         Label label = new Label(row.label());

@@ -2,18 +2,25 @@ package haftline.ui.lineup;
 
 import haftline.figures.Figures;
 import haftline.handle.Handle;
+import haftline.set.LineUp;
 import haftline.set.Piece;
 import haftline.ui.board.Pictures;
 import haftline.ui.board.PiecePicture;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.FamilyModel;
 import haftline.ui.model.Watched;
+import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import javafx.geometry.Orientation;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.SplitPane;
 import javafx.scene.image.Image;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
@@ -21,7 +28,10 @@ import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
 
-/** All pieces at one scale, shoulders under each other, so that the eye sees what differs. */
+/**
+ * All pieces at one scale, shoulders under each other, swells and butts joined by lines, so that
+ * the eye sees what differs; under them the same in figures.
+ */
 public final class LineUpPane extends StackPane {
     /** Room for names on the left and figures on the right, px. */
     private static final double NAMES = 150;
@@ -29,6 +39,9 @@ public final class LineUpPane extends StackPane {
     private static final double FIGURES = 190;
     private static final double MARGIN = 18;
     private static final int SEEN_WHOLE = 6;
+
+    /** How much of the height the pictures have; the table has the rest. */
+    private static final double PICTURES_SHARE = 0.6;
 
     /** Pictures that are kept: two screens full. */
     private static final int KEPT = 24;
@@ -42,7 +55,9 @@ public final class LineUpPane extends StackPane {
     private final EditorModel editor;
     private final Watched<Palette> palette;
     private final Runnable opened;
+    private final FamilyModel family;
     private final ListView<Piece> list = new ListView<>();
+    private final Map<String, LineUp.Places> places = new HashMap<>();
     private final Pictures pictures = new Pictures(KEPT);
     private double scale = 1;
     private double shoulder;
@@ -53,14 +68,18 @@ public final class LineUpPane extends StackPane {
      *
      * @param editor what all views share
      * @param palette colours of the theme
+     * @param family how the pieces match
      * @param opened told when a piece is wanted on the board
      */
-    public LineUpPane(EditorModel editor, Watched<Palette> palette, Runnable opened) {
+    public LineUpPane(
+            EditorModel editor, Watched<Palette> palette, FamilyModel family, Runnable opened) {
+        this.family = family;
         this.editor = editor;
         this.palette = palette;
         this.opened = opened;
         getStyleClass().add("line-up");
         list.setId("line-up");
+        list.getStyleClass().add("line-up-rows");
         list.setAccessibleText("All pieces at one scale; Enter puts one on the board");
         list.setCellFactory(view -> new Row());
         list.setOnMouseClicked(
@@ -75,11 +94,32 @@ public final class LineUpPane extends StackPane {
                         open();
                     }
                 });
-        getChildren().add(list);
-        widthProperty().addListener(o -> refresh());
-        heightProperty().addListener(o -> refresh());
-        visibleProperty().addListener(o -> refresh());
-        editor.draft().watch(draft -> refresh());
+        SplitPane halves = new SplitPane(list, new DifferencesPane(editor, family));
+        halves.setOrientation(Orientation.VERTICAL);
+        halves.setDividerPositions(PICTURES_SHARE);
+        getChildren().add(halves);
+        Later later = new Later(this::match);
+        list.widthProperty().addListener(o -> refresh());
+        list.heightProperty().addListener(o -> refresh());
+        visibleProperty()
+                .addListener(
+                        o -> {
+                            refresh();
+                            later.call();
+                        });
+        editor.draft()
+                .watch(
+                        draft -> {
+                            refresh();
+                            later.call();
+                        });
+        family.matched()
+                .watch(
+                        matched -> {
+                            places.clear();
+                            matched.lineUp().places().forEach(p -> places.put(p.piece(), p));
+                            list.refresh();
+                        });
         editor.units().watch(units -> refresh());
         palette.watch(theme -> refresh());
     }
@@ -105,8 +145,14 @@ public final class LineUpPane extends StackPane {
         }
     }
 
+    private void match() {
+        if (isVisible()) {
+            family.refresh();
+        }
+    }
+
     private void refresh() {
-        if (!isVisible() || getWidth() < NAMES + FIGURES + 100) {
+        if (!isVisible() || list.getHeight() < 1 || getWidth() < NAMES + FIGURES + 100) {
             return;
         }
         double front = 1;
@@ -123,7 +169,7 @@ public final class LineUpPane extends StackPane {
         }
         double room = getWidth() - NAMES - FIGURES - 2 * MARGIN - 16;
         // A handful of pieces is seen whole; a long set is read row by row.
-        double tall = (getHeight() - 8) / Math.min(SEEN_WHOLE, pieces().size()) - AIR;
+        double tall = (list.getHeight() - 8) / Math.min(SEEN_WHOLE, pieces().size()) - AIR;
         scale = Math.max(1, Math.min(room / (front + back), tall / widestMm));
         shoulder = NAMES + MARGIN + front * scale;
         list.setFixedCellSize(Math.ceil(widestMm * scale + AIR));
@@ -131,6 +177,17 @@ public final class LineUpPane extends StackPane {
             list.getItems().setAll(pieces());
         }
         list.refresh();
+    }
+
+    /** What a line runs through: a place and the diameter there, mm. */
+    private record Spot(double x, double diameter) {
+        static Spot swell(LineUp.Places places) {
+            return places == null ? null : new Spot(places.swellX(), places.swellMm());
+        }
+
+        static Spot butt(LineUp.Places places) {
+            return places == null ? null : new Spot(places.buttX(), places.buttMm());
+        }
     }
 
     private final class Row extends ListCell<Piece> {
@@ -149,7 +206,7 @@ public final class LineUpPane extends StackPane {
                 return;
             }
             canvas.setWidth(Math.max(1, LineUpPane.this.getWidth() - 34));
-            canvas.setHeight(list.getFixedCellSize() - 10);
+            canvas.setHeight(list.getFixedCellSize());
             paint(piece);
             setGraphic(canvas);
         }
@@ -188,8 +245,60 @@ public final class LineUpPane extends StackPane {
                 return;
             }
             picture(gc, figures.handle(), axis, p);
+            lines(gc, getIndex(), axis, p);
             figures(gc, figures, axis, width - FIGURES + 14, p.ink(), p.soft());
             setAccessibleText(piece.name() + ", " + length(figures) + " long, " + swell(figures));
+        }
+
+        /** From piece to piece; whoever follows them with the eye sees which steps aside. */
+        private void lines(GraphicsContext gc, int index, double axis, Palette p) {
+            LineUp.Places here = placesAt(index);
+            if (here == null) {
+                return;
+            }
+            LineUp.Places above = placesAt(index - 1);
+            LineUp.Places below = placesAt(index + 1);
+            gc.setLineWidth(1.3);
+            gc.setLineDashes(7, 4);
+            gc.setStroke(p.accent());
+            join(gc, axis, Spot.swell(above), Spot.swell(here), Spot.swell(below));
+            gc.setStroke(p.ink());
+            gc.setLineDashes(2, 3);
+            join(gc, axis, Spot.butt(above), Spot.butt(here), Spot.butt(below));
+            gc.setLineDashes();
+            if (index == 0) {
+                gc.setTextAlign(TextAlignment.RIGHT);
+                gc.setFont(SMALL);
+                gc.setFill(p.accent());
+                gc.fillText("swell line", shoulder + here.swellX() * scale + 12, 11);
+                gc.setTextAlign(TextAlignment.LEFT);
+                gc.setFill(p.soft());
+                gc.fillText("butt line", shoulder + here.buttX() * scale - 12, 11);
+            }
+        }
+
+        private void join(GraphicsContext gc, double axis, Spot above, Spot here, Spot below) {
+            double height = canvas.getHeight();
+            double x = shoulder + here.x() * scale;
+            double half = here.diameter() * scale / 2;
+            gc.strokeLine(x, axis - half, x, axis + half);
+            if (above != null) {
+                double gap = height - half - above.diameter() * scale / 2;
+                double share = (axis - half) / gap;
+                double edge = x + share * (above.x() - here.x()) * scale;
+                gc.strokeLine(edge, 0, x, axis - half);
+            }
+            if (below != null) {
+                double gap = height - half - below.diameter() * scale / 2;
+                double share = (height - axis - half) / gap;
+                double edge = x + share * (below.x() - here.x()) * scale;
+                gc.strokeLine(x, axis + half, edge, height);
+            }
+        }
+
+        private LineUp.Places placesAt(int index) {
+            List<Piece> all = list.getItems();
+            return index < 0 || index >= all.size() ? null : places.get(all.get(index).name());
         }
 
         private void picture(GraphicsContext gc, Handle handle, double axis, Palette p) {

@@ -117,6 +117,13 @@ final class Entry {
         return plain(mm, units) + " " + units.symbol();
     }
 
+    /** A length to a thousandth of a millimetre: bits and kerfs come in such. */
+    static String fine(double mm, Units units) {
+        return NumberText.upTo(mm / units.millimetres(), units == Units.MM ? 3 : 4)
+                + " "
+                + units.symbol();
+    }
+
     private static String plain(double mm, Units units) {
         // A hundredth of a millimetre is four places of an inch.
         return NumberText.upTo(mm / units.millimetres(), units == Units.MM ? 2 : 4);

@@ -30,6 +30,13 @@ public final class ExportModel {
         List<String> formats();
 
         /**
+         * The formats that sheets of templates come in.
+         *
+         * @return their names
+         */
+        List<String> templateFormats();
+
+        /**
          * What would be made of a set.
          *
          * @param set the set
@@ -122,7 +129,11 @@ public final class ExportModel {
     private final Watched<Progress> progress =
             new Watched<>(new Progress(Progress.Stage.PLANNING, List.of(), 0, ""));
     private final Watched<ExportPreview> preview = new Watched<>(new ExportPreview.Waiting(""));
+    private final Watched<Boolean> templatesAlone = new Watched<>(false);
     private List<PlannedFile> files = List.of();
+
+    /** What was chosen before the templates alone were wanted. */
+    private Set<String> formatsBefore = Set.of();
 
     /** Tells a plan that was overtaken by a later one. */
     private int planNumber;
@@ -199,6 +210,35 @@ public final class ExportModel {
     }
 
     /**
+     * Whether only the sheets of gauges and templates are written.
+     *
+     * @return watched; set by {@link #choose(boolean)}
+     */
+    public Watched<Boolean> templatesAlone() {
+        return templatesAlone;
+    }
+
+    /**
+     * Writes only the sheets of gauges and templates, in the formats that they come in, or all
+     * again in the formats chosen before. Plan anew to see which they are.
+     *
+     * @param alone whether they alone are wanted
+     */
+    public void choose(boolean alone) {
+        if (alone != templatesAlone.value()) {
+            if (alone) {
+                formatsBefore = formats.value();
+                Set<String> theirs = new TreeSet<>(maker.templateFormats());
+                theirs.retainAll(maker.formats());
+                formats.set(theirs);
+            } else {
+                formats.set(formatsBefore);
+            }
+            templatesAlone.set(alone);
+        }
+    }
+
+    /**
      * Chooses a format or leaves it out, and plans anew.
      *
      * @param format its name
@@ -234,12 +274,14 @@ public final class ExportModel {
         LoadedSet set = editor.document().loaded();
         Set<String> wanted = formats.value();
         Path to = folder.value();
+        boolean alone = templatesAlone.value();
         progress.set(new Progress(Progress.Stage.PLANNING, progress.value().planned(), 0, ""));
         background.execute(
                 () -> {
                     try {
                         Plan plan = maker.plan(set);
-                        List<PlannedFile> found = new ArrayList<>(plan.ofPieces(wanted));
+                        List<PlannedFile> found =
+                                new ArrayList<>(alone ? List.of() : plan.ofPieces(wanted));
                         List<PlannedFile> first = List.copyOf(found);
                         show(number, first, planned(first, to, Progress.Stage.LAYING_OUT));
                         found.addAll(plan.ofTemplates(wanted));

@@ -12,6 +12,10 @@ import haftline.drawing.Path;
 import haftline.drawing.Segment;
 import haftline.drawing.Text;
 import haftline.drawing.Vertex;
+import haftline.write.lettering.Lettering;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -28,10 +32,52 @@ public final class DrawingPainter {
     /** No line is drawn thinner, or it would vanish, px. */
     private static final double THINNEST_PX = 0.5;
 
-    /** Height of a capital against the size of the font (common to sans-serif fonts). */
-    private static final double CAPITAL = 0.72;
+    /** The letters that are printed: those of the screen are wider or narrower. */
+    private static final String FAMILY = family();
+
+    private static String family() {
+        try (InputStream file = Lettering.open()) {
+            Font font = Font.loadFont(file, Font.getDefault().getSize());
+            return font == null ? Font.getDefault().getFamily() : font.getFamily();
+        } catch (IOException wrong) {
+            throw new UncheckedIOException("the program's own font cannot be read", wrong);
+        }
+    }
+
+    /** How the lines of a layer look. */
+    public interface Pens {
+        /**
+         * Colour of a layer.
+         *
+         * @param layer the layer
+         * @return its colour
+         */
+        Color colour(Layer layer);
+
+        /**
+         * Width that its lines have at least.
+         *
+         * @param layer the layer
+         * @return px
+         */
+        double leastPx(Layer layer);
+    }
+
+    private static final Pens INKED =
+            new Pens() {
+                @Override
+                public Color colour(Layer layer) {
+                    return INK;
+                }
+
+                @Override
+                public double leastPx(Layer layer) {
+                    return THINNEST_PX;
+                }
+            };
 
     private final GraphicsContext gc;
+    private final Pens pens;
     private final double scale;
     private final double left;
     private final double top;
@@ -45,7 +91,21 @@ public final class DrawingPainter {
      * @param top pixel of the drawing's y = 0
      */
     public DrawingPainter(GraphicsContext gc, double scale, double left, double top) {
+        this(gc, scale, left, top, INKED);
+    }
+
+    /**
+     * A painter that tells layers apart.
+     *
+     * @param gc what it paints on
+     * @param scale px a mm
+     * @param left pixel of the drawing's x = 0
+     * @param top pixel of the drawing's y = 0
+     * @param pens how the lines of each layer look
+     */
+    public DrawingPainter(GraphicsContext gc, double scale, double left, double top, Pens pens) {
         this.gc = gc;
+        this.pens = pens;
         this.scale = scale;
         this.left = left;
         this.top = top;
@@ -57,9 +117,16 @@ public final class DrawingPainter {
      * @param drawing the drawing
      */
     public void paint(Drawing drawing) {
-        gc.setFill(INK);
-        gc.setStroke(INK);
-        drawing.elements().forEach(this::element);
+        paint(drawing.elements().toList());
+    }
+
+    /**
+     * Paints lines and texts.
+     *
+     * @param elements the elements
+     */
+    public void paint(List<Element> elements) {
+        elements.forEach(this::element);
         gc.setLineDashes();
     }
 
@@ -72,6 +139,8 @@ public final class DrawingPainter {
     }
 
     private void element(Element element) {
+        gc.setFill(pens.colour(element.layer()));
+        gc.setStroke(pens.colour(element.layer()));
         if (element instanceof Path path) {
             path(path);
         } else if (element instanceof Circle circle) {
@@ -90,7 +159,7 @@ public final class DrawingPainter {
     }
 
     private void pen(Layer layer) {
-        gc.setLineWidth(Math.max(THINNEST_PX, layer.widthMm() * scale));
+        gc.setLineWidth(Math.max(pens.leastPx(layer), layer.widthMm() * scale));
         gc.setLineDashes(
                 layer.lineType().patternMm(layer.widthMm()).stream()
                         .mapToDouble(mm -> Math.max(THINNEST_PX, mm * scale))
@@ -133,7 +202,8 @@ public final class DrawingPainter {
         gc.save();
         gc.translate(px(text.position()), py(text.position()));
         gc.rotate(-text.rotationDeg());
-        gc.setFont(Font.font(text.heightMm() * scale / CAPITAL));
+        double size = text.heightMm() * scale / Lettering.font().capitalPerEm();
+        gc.setFont(Font.font(FAMILY, size));
         gc.setTextAlign(
                 switch (text.anchor()) {
                     case START -> TextAlignment.LEFT;
@@ -141,6 +211,11 @@ public final class DrawingPainter {
                     case END -> TextAlignment.RIGHT;
                 });
         gc.fillText(text.string(), 0, 0);
+        if (text.layer() == Layer.OUTLINE) {
+            gc.setLineDashes();
+            gc.setLineWidth(Lettering.WIDE_STROKE_EM * size);
+            gc.strokeText(text.string(), 0, 0);
+        }
         gc.restore();
     }
 }

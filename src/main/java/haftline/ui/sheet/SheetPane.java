@@ -1,167 +1,219 @@
 package haftline.ui.sheet;
 
-import haftline.cli.Making;
-import haftline.drawing.Bounds;
-import haftline.drawing.Drawing;
+import haftline.cli.PiecePaper;
+import haftline.cli.PiecePaper.Kind;
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.PaperModel;
 import haftline.ui.theme.Later;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.print.PageLayout;
-import javafx.print.PageOrientation;
-import javafx.print.Paper;
-import javafx.print.Printer;
-import javafx.print.PrinterJob;
-import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 
-/** The drawing of the piece at hand as it will lie on paper. */
+/** The papers of the piece at hand, page for page as they are printed. */
 public final class SheetPane extends BorderPane {
-    /** A point of the printing trade, mm. */
-    private static final double POINT_MM = 25.4 / 72;
+    private static final double AIR = 20;
 
-    private static final double PAPER_MARGIN_MM = 6;
-    private static final double AIR = 26;
+    /** Offset of the shadow that a page throws. */
+    private static final double SHADOW = 4;
 
     private final EditorModel editor;
-    private final Canvas canvas = new Canvas();
-    private final Pane desk = new Pane(canvas);
+    private final PaperModel model;
+    private final VBox pages = new VBox(14);
+    private final ScrollPane desk = new ScrollPane(pages);
     private final Label says = new Label();
-    private Optional<Drawing> drawing = Optional.empty();
+    private final Map<Kind, ToggleButton> kinds = new EnumMap<>(Kind.class);
+    private final Map<Kind, Boolean> isLarge = new EnumMap<>(Kind.class);
+    private final ToggleButton large = new ToggleButton("Large");
+    private final Button print = new Button("Print…");
+    private final Button save = new Button("PDF…");
 
     /**
-     * The sheet of the piece at hand.
+     * The papers of the piece at hand.
      *
      * @param editor what all views share
+     * @param model which paper, and its pages
+     * @param choose asks where to save a file of a name
      */
-    public SheetPane(EditorModel editor) {
+    public SheetPane(
+            EditorModel editor, PaperModel model, Function<String, Optional<Path>> choose) {
         this.editor = editor;
+        this.model = model;
         getStyleClass().add("sheet");
-        Button print = new Button("Print at full size");
-        print.setId("print");
-        print.setOnAction(e -> print());
-        says.getStyleClass().add("small");
+        HBox bar = new HBox(10, chooser(), large, says);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox bar = new HBox(12, says, gap, print);
+        bar.getChildren().addAll(gap, save, print);
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("sheet-bar");
+        says.getStyleClass().add("small");
+        says.setId("sheet-says");
+        says.setMinWidth(0);
+        large.getStyleClass().setAll("switch", "alone");
+        large.setId("sheet-large");
+        large.setMinWidth(Region.USE_PREF_SIZE);
+        large.setAccessibleText("Large, as wide as the view");
+        large.setOnAction(
+                e -> {
+                    isLarge.put(model.kind().value(), large.isSelected());
+                    lay();
+                });
+        print.setId("print");
+        print.setMinWidth(Region.USE_PREF_SIZE);
+        print.getStyleClass().add("first");
+        print.setOnAction(e -> print());
+        save.setId("sheet-save");
+        save.setMinWidth(Region.USE_PREF_SIZE);
+        save.setAccessibleText("Save as PDF");
+        save.setOnAction(e -> model.fileName().flatMap(choose::apply).ifPresent(model::save));
         setTop(bar);
         setCenter(desk);
         desk.getStyleClass().add("desk");
-        desk.setMinSize(0, 0);
-        desk.widthProperty().addListener(o -> paint());
-        desk.heightProperty().addListener(o -> paint());
-        visibleProperty().addListener(o -> follow());
+        desk.setFitToWidth(true);
+        desk.setAccessibleText("Pages as they are printed");
+        pages.setAlignment(Pos.TOP_CENTER);
+        pages.setPadding(new Insets(AIR));
+        desk.viewportBoundsProperty().addListener((o, was, is) -> layIfChanged());
         Later later = new Later(this::follow);
-        editor.drawn().watch(drawn -> later.call());
+        visibleProperty().addListener(o -> later.call());
+        editor.worked().watch(worked -> later.call());
+        editor.draft().watch(draft -> later.call());
+        editor.units().watch(units -> later.call());
+        model.kind()
+                .follow(
+                        kind -> {
+                            kinds.get(kind).setSelected(true);
+                            // A drawing is seen whole; words are read.
+                            large.setSelected(isLarge.getOrDefault(kind, kind != Kind.DRAWING));
+                        });
+        model.shown().watch(shown -> show());
+        model.saved().watch(saved -> words());
+        show();
+    }
+
+    private HBox chooser() {
+        ToggleGroup group = new ToggleGroup();
+        HBox box = new HBox();
+        box.getStyleClass().add("switches");
+        for (Kind kind : Kind.values()) {
+            ToggleButton button = new ToggleButton(kind.words());
+            button.setId("paper-" + kind.name().toLowerCase(java.util.Locale.ROOT));
+            button.getStyleClass().setAll("switch");
+            button.setMinWidth(Region.USE_PREF_SIZE);
+            button.setToggleGroup(group);
+            button.setOnAction(
+                    e -> {
+                        // A switch has no third state in which none is on.
+                        button.setSelected(true);
+                        model.choose(kind);
+                    });
+            kinds.put(kind, button);
+            box.getChildren().add(button);
+        }
+        return box;
     }
 
     private void follow() {
-        if (!isVisible()) {
-            return;
+        if (isVisible()) {
+            model.refresh();
         }
-        drawing = Making.section(editor.document().loaded(), editor.piece().value());
-        says.setText(
-                drawing.map(Drawing::bounds)
-                        .map(
-                                b ->
-                                        "Section of "
-                                                + editor.piece().value()
-                                                + "; sheet "
-                                                + Math.round(b.widthMm())
-                                                + " × "
-                                                + Math.round(b.heightMm())
-                                                + " mm at full size, lengths in mm")
-                        .orElse(editor.piece().value() + " cannot be drawn"));
-        canvas.setAccessibleText(says.getText());
-        paint();
     }
 
-    private void paint() {
-        double width = desk.getWidth();
-        double height = desk.getHeight();
-        canvas.setWidth(Math.max(1, width));
-        canvas.setHeight(Math.max(1, height));
+    private void words() {
+        String saved = model.saved().value();
+        says.setText(saved.isEmpty() ? model.shown().value().text() : saved);
+    }
+
+    private void show() {
+        words();
+        boolean isThere = model.shown().value().paper().isPresent();
+        print.setDisable(!isThere);
+        save.setDisable(!isThere);
+        lay();
+    }
+
+    private double laidWidth;
+    private double laidHeight;
+
+    private void layIfChanged() {
+        double width = desk.getViewportBounds().getWidth();
+        double height = desk.getViewportBounds().getHeight();
+        // A bar that comes or goes must not lay pages out without end.
+        boolean isOther =
+                Math.abs(width - laidWidth) > 2 * SHADOW
+                        || !large.isSelected() && Math.abs(height - laidHeight) > 2 * SHADOW;
+        if (isOther) {
+            lay();
+        }
+    }
+
+    private void lay() {
+        pages.getChildren().clear();
+        Optional<PiecePaper> paper = model.shown().value().paper();
+        laidWidth = desk.getViewportBounds().getWidth();
+        laidHeight = desk.getViewportBounds().getHeight();
+        if (paper.isEmpty() || laidWidth < 4 * AIR || laidHeight < 4 * AIR) {
+            return;
+        }
+        PiecePaper it = paper.get();
+        double wide = (laidWidth - 2 * AIR - SHADOW) / it.widthMm();
+        double whole = (laidHeight - 2 * AIR - SHADOW) / it.heightMm();
+        double scale = large.isSelected() ? wide : Math.min(wide, whole);
+        for (int i = 0; i < it.pages().size(); i++) {
+            pages.getChildren().add(page(it, i, scale));
+        }
+    }
+
+    private static Canvas page(PiecePaper paper, int index, double scale) {
+        double w = Math.round(paper.widthMm() * scale);
+        double h = Math.round(paper.heightMm() * scale);
+        Canvas canvas = new Canvas(w + SHADOW, h + SHADOW);
+        canvas.setAccessibleText(
+                paper.title() + ", page " + (index + 1) + " of " + paper.pages().size());
         GraphicsContext gc = canvas.getGraphicsContext2D();
-        gc.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        if (drawing.isEmpty() || !isVisible() || width < 2 * AIR || height < 2 * AIR) {
-            return;
-        }
-        Bounds bounds = drawing.get().bounds().grown(PAPER_MARGIN_MM);
-        double scale =
-                Math.min(
-                        (width - 2 * AIR) / bounds.widthMm(),
-                        (height - 2 * AIR) / bounds.heightMm());
-        double w = bounds.widthMm() * scale;
-        double h = bounds.heightMm() * scale;
-        double x = Math.round((width - w) / 2);
-        double y = Math.round((height - h) / 2);
         gc.setFill(Color.gray(0, 0.18));
-        gc.fillRect(x + 3, y + 4, w, h);
+        gc.fillRect(SHADOW - 1, SHADOW, w, h);
         gc.setFill(Color.WHITE);
-        gc.fillRect(x, y, w, h);
-        new DrawingPainter(gc, scale, x - bounds.minXMm() * scale, y + bounds.maxYMm() * scale)
-                .paint(drawing.get());
+        gc.fillRect(0, 0, w, h);
+        paint(gc, paper, index, scale, 0, h);
+        return canvas;
     }
 
-    private void print() {
-        if (drawing.isEmpty()) {
-            return;
-        }
-        Printer printer = Printer.getDefaultPrinter();
-        PrinterJob job = printer == null ? null : PrinterJob.createPrinterJob(printer);
-        if (job == null) {
-            editor.refuse(
-                    "No printer is set up on this machine. Export writes the same sheet as a file");
-            return;
-        }
-        if (!job.showPrintDialog(getScene().getWindow())) {
-            return;
-        }
-        Bounds bounds = drawing.get().bounds();
-        Paper paper = job.getJobSettings().getPageLayout().getPaper();
-        PageLayout page =
-                job.getPrinter()
-                        .createPageLayout(
-                                paper,
-                                bounds.widthMm() > bounds.heightMm()
-                                        ? PageOrientation.LANDSCAPE
-                                        : PageOrientation.PORTRAIT,
-                                Printer.MarginType.HARDWARE_MINIMUM);
-        if (bounds.widthMm() > page.getPrintableWidth() * POINT_MM
-                || bounds.heightMm() > page.getPrintableHeight() * POINT_MM) {
-            editor.refuse(
-                    "The sheet does not fit this paper at full size. Choose larger paper, or export"
-                            + " it");
-            return;
-        }
-        if (job.printPage(page, fullSize(drawing.get(), bounds))) {
-            job.endJob();
-        } else {
-            editor.refuse("The printer did not take the sheet");
-        }
+    /** Paints a page; left and foot are the pixels of the paper's lower left corner. */
+    static void paint(
+            GraphicsContext gc,
+            PiecePaper paper,
+            int index,
+            double scale,
+            double left,
+            double foot) {
+        new DrawingPainter(gc, scale, left, foot).paint(paper.marks());
+        new DrawingPainter(gc, scale, left + paper.leftMm() * scale, foot - paper.footMm() * scale)
+                .paint(paper.pages().get(index));
     }
 
-    /** A point of paper is a pixel of the node that is printed. */
-    private static Node fullSize(Drawing drawing, Bounds bounds) {
-        double scale = 1 / POINT_MM;
-        Canvas page = new Canvas(bounds.widthMm() * scale, bounds.heightMm() * scale);
-        new DrawingPainter(
-                        page.getGraphicsContext2D(),
-                        scale,
-                        -bounds.minXMm() * scale,
-                        bounds.maxYMm() * scale)
-                .paint(drawing);
-        return page;
+    /** Prints the paper that is shown, at full size. */
+    public void print() {
+        model.shown()
+                .value()
+                .paper()
+                .flatMap(paper -> Printing.of(paper, editor, getScene().getWindow()))
+                .ifPresent(editor::refuse);
     }
 }

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -83,6 +84,20 @@ public final class PdfWriter {
         Sheet sheet = Sheet.of(options, options.orientation() == Orientation.LANDSCAPE);
         Tiling one = new Tiling(sheet, 1, 1, 0, sheet.shownHeightMm(), options.overlapMm());
         return write(title, pages, page -> one);
+    }
+
+    /**
+     * What stands beside such a page: check bars and label.
+     *
+     * @param title title of the page
+     * @return lines and texts, in mm from the paper's lower left corner
+     */
+    public List<Element> marks(String title) {
+        SheetBars bars =
+                new SheetBars(Sheet.of(options, options.orientation() == Orientation.LANDSCAPE));
+        List<Element> marks = new ArrayList<>(bars.bars());
+        marks.addAll(bars.label(title));
+        return List.copyOf(marks);
     }
 
     /**

@@ -2,27 +2,18 @@ package haftline.write.pdf;
 
 import haftline.drawing.Anchor;
 import haftline.drawing.Circle;
+import haftline.drawing.Element;
 import haftline.drawing.Layer;
 import haftline.drawing.Path;
 import haftline.drawing.Text;
 import haftline.drawing.Vertex;
-import haftline.measure.NumberText;
-import haftline.write.lettering.Lettering;
 import java.io.IOException;
 import java.util.List;
 
 /** What stands on a sheet beside the drawing: check bars, label, seams and register marks. */
 final class SheetMarks {
-    private static final double HUNDRED_MM = 100;
-    private static final double FOUR_INCHES_MM = 101.6;
-    private static final double TICK_MM = 2.4;
     private static final double BAR_WIDTH_MM = 0.2;
-    private static final double LETTER_MM = 1.7;
-
-    /** From the field to the bars, the middle of the strip. */
-    private static final double BAR_MM = 2.8;
-
-    private static final double LABEL_GAP_MM = 13;
+    private static final double LETTER_MM = SheetBars.LETTER_MM;
 
     /** Seams and register marks alone have this colour, so that they are told from the drawing. */
     private static final float[] REGISTER_RGB = {0, 0.45f, 0.75f};
@@ -37,101 +28,47 @@ final class SheetMarks {
 
     private final PageCanvas canvas;
     private final Tiling tiling;
-    private final Sheet sheet;
+    private final SheetBars bars;
 
     SheetMarks(PageCanvas canvas, Tiling tiling) {
         this.canvas = canvas;
         this.tiling = tiling;
-        this.sheet = tiling.sheet();
+        this.bars = new SheetBars(tiling.sheet());
     }
 
     /** A bar along each edge of the field: both lengths both ways. */
     void bars() throws IOException {
         canvas.colour(new float[] {0, 0, 0});
         canvas.pen(BAR_WIDTH_MM, List.of());
-        double x = sheet.fieldLeftMm();
-        double y = sheet.fieldBottomMm();
-        level(x, y - BAR_MM, HUNDRED_MM, "100 mm");
-        level(x, topBarMm(), FOUR_INCHES_MM, "4 in");
-        upright(x - BAR_MM, y, HUNDRED_MM, "100 mm");
-        upright(x + sheet.fieldWidthMm() + BAR_MM, y, FOUR_INCHES_MM, "4 in");
+        put(bars.bars());
     }
 
-    private double topBarMm() {
-        return sheet.fieldBottomMm() + sheet.fieldHeightMm() + BAR_MM;
-    }
-
-    private void level(double x, double y, double length, String text) throws IOException {
-        double end = x + length * sheet.factorX();
-        line(x, y, end, y);
-        line(x, y - TICK_MM / 2, x, y + TICK_MM / 2);
-        line(end, y - TICK_MM / 2, end, y + TICK_MM / 2);
-        write(end + 1, y - LETTER_MM / 2, 0, text);
-    }
-
-    private void upright(double x, double y, double length, String text) throws IOException {
-        double end = y + length * sheet.factorY();
-        line(x, y, x, end);
-        line(x - TICK_MM / 2, y, x + TICK_MM / 2, y);
-        line(x - TICK_MM / 2, end, x + TICK_MM / 2, end);
-        write(x + LETTER_MM / 2, end + 1, 90, text);
-    }
-
-    private void line(double x0, double y0, double x1, double y1) throws IOException {
-        canvas.stroke(
-                Path.line(Layer.DIMENSION, new Vertex(x0, y0), new Vertex(x1, y1)), Mapping.PAPER);
-    }
-
-    private void write(double x, double y, double rotationDeg, String text) throws IOException {
-        canvas.text(
-                new Text(Layer.TEXT, new Vertex(x, y), LETTER_MM, Anchor.START, rotationDeg, text),
-                Mapping.PAPER);
+    private void put(List<Element> elements) throws IOException {
+        for (Element element : elements) {
+            if (element instanceof Text text) {
+                canvas.text(text, Mapping.PAPER);
+            } else {
+                canvas.stroke((Path) element, Mapping.PAPER);
+            }
+        }
     }
 
     /** Number of the sheet and how to print it; above, its title or what is corrected. */
     void label(String title, int column, int row) throws IOException {
-        double x = sheet.fieldLeftMm() + FOUR_INCHES_MM * sheet.factorX() + LABEL_GAP_MM;
-        double room = sheet.fieldLeftMm() + sheet.fieldWidthMm() - x;
-        String number =
+        put(
                 tiling.count() == 1
-                        ? "One sheet. "
-                        : "Sheet "
-                                + tiling.number(column, row)
-                                + " of "
-                                + tiling.count()
-                                + ", column "
-                                + (column + 1)
-                                + ", row "
-                                + (row + 1)
-                                + ". ";
-        boolean isCorrected = sheet.factorX() != 1 || sheet.factorY() != 1;
-        String above =
-                isCorrected
-                        ? "Corrected, bars too: level x "
-                                + NumberText.fixed(sheet.factorX(), 4)
-                                + ", upright x "
-                                + NumberText.fixed(sheet.factorY(), 4)
-                        : title;
-        double low = LETTER_MM / 2;
-        write(
-                x,
-                sheet.fieldBottomMm() - BAR_MM - low,
-                0,
-                fitted(number + "Print at 100 %, measure the bars.", room));
-        write(x, topBarMm() - low, 0, fitted(above, room));
-    }
-
-    /** As much of a text as there is room for, by the font's own widths. */
-    private static String fitted(String text, double roomMm) {
-        Lettering font = Lettering.font();
-        double mmPerEm = LETTER_MM / font.capitalPerEm();
-        String shown = text;
-        int room = text.codePointCount(0, text.length());
-        while (room > 1 && font.widthEm(shown) * mmPerEm > roomMm) {
-            room--;
-            shown = text.substring(0, text.offsetByCodePoints(0, room - 1)) + "\u2026";
-        }
-        return shown;
+                        ? bars.label(title)
+                        : bars.label(
+                                "Sheet "
+                                        + tiling.number(column, row)
+                                        + " of "
+                                        + tiling.count()
+                                        + ", column "
+                                        + (column + 1)
+                                        + ", row "
+                                        + (row + 1)
+                                        + ". ",
+                                title));
     }
 
     /**

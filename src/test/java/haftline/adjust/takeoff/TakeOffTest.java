@@ -3,12 +3,12 @@ package haftline.adjust.takeoff;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import haftline.shape.Detail;
+import haftline.shape.Place;
 import haftline.shape.Shape;
 import haftline.store.ShapeFile;
 import haftline.store.Starter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
@@ -25,7 +25,9 @@ class TakeOffTest {
     @ParameterizedTest
     @MethodSource("starters")
     void givesAStarterShapeBack(Path file) throws Exception {
-        StarterRun.Case one = StarterRun.of(ShapeFile.read(file), 2);
+        Shape shape = ShapeFile.read(file);
+        StarterRun.Case one = StarterRun.of(shape, 2);
+        assertThat(one.details()).as("%s", one).isEqualTo(shape.details().size());
         assertThat(one.off()).as("%s", one).isLessThanOrEqualTo(0.1);
         assertThat(one.crispOff()).as("%s", one).isLessThanOrEqualTo(0.5);
         assertThat(one.more()).as("%s", one).isLessThanOrEqualTo(1);
@@ -46,15 +48,24 @@ class TakeOffTest {
         assertThat(taken.strays().get(0).mm()).isBetween(0.8, 1.2);
     }
 
+    /** A cylinder of 20 mm with a band of 22 mm from 30 to 34 mm, read from the butt. */
     @Test
-    void knowsTheDetailsOfTheCovedNeckReadFromTheButt() throws Exception {
-        List<Reading> readings =
-                new Bench(starter("coved-neck.yaml")).readings(1, 0.05, new SplittableRandom(2));
-        Collections.reverse(readings);
-        TakeOff taken = TakeOff.of(readings, 0.1, "knife", Ends.UNKNOWN).orElseThrow();
+    void readsFromTheButtTheOtherSideOfAStepFirst() {
+        List<Reading> readings = new ArrayList<>();
+        for (double x = 60; x >= 0; x -= 2) {
+            if (x == 34) {
+                readings.add(new Reading(x, 20, 0));
+            }
+            readings.add(new Reading(x, x >= 30 && x <= 34 ? 22 : 20, 0));
+            if (x == 30) {
+                readings.add(new Reading(x, 20, 0));
+            }
+        }
+        TakeOff taken = TakeOff.of(readings, 0.1, "band", Ends.UNKNOWN).orElseThrow();
+        assertThat(taken.shape().nodes()).isEmpty();
         assertThat(taken.shape().details())
-                .extracting(Detail::kind)
-                .containsExactly("cove", "fillet", "bead", "fillet");
+                .containsExactly(new Detail.Fillet(new Place.FromShoulder(32), 4, 1));
+        assertThat(taken.greatest().mm()).isZero();
     }
 
     private static Shape starter(String file) throws Exception {

@@ -66,6 +66,9 @@ class AccessibleWindowTest {
                         workbench.aids()::showTakeOff,
                         workbench::showLineUp,
                         workbench::showSheet,
+                        workbench::showTemplates,
+                        workbench::showBatch,
+                        workbench::showProduction,
                         workbench::showExport);
         for (Runnable view : views) {
             robot.interact(view);

@@ -25,6 +25,16 @@ public final class BenchWindow {
         }
 
         @Override
+        public Optional<Path> openParts(Path folder) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> savePdf(Path folder, String name) {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> folder(Path folder) {
             return Optional.empty();
         }

@@ -75,6 +75,16 @@ class EditorWindowTest {
         }
 
         @Override
+        public Optional<Path> openParts(Path folder) {
+            return chosen;
+        }
+
+        @Override
+        public Optional<Path> savePdf(Path folder, String name) {
+            return chosen;
+        }
+
+        @Override
         public Optional<Path> folder(Path beside) {
             return chosen;
         }

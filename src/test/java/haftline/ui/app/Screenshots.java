@@ -1,13 +1,17 @@
 package haftline.ui.app;
 
+import haftline.edit.DemoSet;
 import haftline.edit.OpenDocument;
+import haftline.edit.WorkshopEdits;
 import haftline.findings.Gravity;
 import haftline.measure.Units;
+import haftline.set.TemplateSettings;
 import haftline.store.SetFile;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.FilesModel;
 import haftline.ui.model.Preferences;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,6 +21,8 @@ import java.util.SplittableRandom;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.beans.Observable;
+import javafx.event.ActionEvent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
@@ -25,14 +31,15 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import javafx.util.Duration;
 
 /**
  * Takes the pictures in docs/screenshots of the real window; started by docs/screenshots/take.sh,
- * which gives it a virtual screen. Arguments: folder, suffix of the names, and the pictures that
- * are wanted where not all are.
+ * which gives it a virtual screen. Arguments: folder, suffix of the names, and where only some are
+ * wanted a pattern of their names.
  */
 public final class Screenshots extends Application {
     private record Shot(String name, Runnable state) {}
@@ -76,7 +83,9 @@ public final class Screenshots extends Application {
         var screen = javafx.stage.Screen.getPrimary().getBounds();
         stage.setScene(new Scene(workbench, screen.getWidth(), screen.getHeight()));
         stage.show();
-        takeWanted(
+        String wanted =
+                getParameters().getRaw().size() > 2 ? getParameters().getRaw().get(2) : ".*";
+        List<Shot> all =
                 List.of(
                         new Shot("board", () -> board("butter spreader", Units.MM, false)),
                         new Shot(
@@ -84,17 +93,31 @@ public final class Screenshots extends Application {
                         new Shot("finding", this::finding),
                         new Shot("line-up", () -> lineUp(false)),
                         new Shot("line-up-slate", () -> lineUp(true)),
+                        new Shot("line-up-strays", this::strays),
                         new Shot("sheet", this::sheet),
+                        new Shot("templates", this::templates),
+                        new Shot("templates-slate", this::routedTemplates),
+                        new Shot("lathe-sheet", () -> paper("lathe", true)),
+                        new Shot("instructions", () -> paper("instructions", false)),
+                        new Shot("new-batch", () -> newBatch(Units.MM, false)),
+                        new Shot("new-batch-inch-slate", () -> newBatch(Units.INCH, true)),
+                        new Shot("production", () -> production(Units.MM, false)),
+                        new Shot("production-inch-slate", () -> production(Units.INCH, true)),
                         new Shot("export", this::export),
                         new Shot("ghost", () -> ghost(false)),
                         new Shot("ghost-slate", () -> ghost(true)),
                         new Shot("comb-and-doubt", () -> combAndDoubt(false)),
                         new Shot("comb-and-doubt-inch-slate", () -> combAndDoubt(true)),
                         new Shot("take-off", this::takeOff),
-                        new Shot("first-run", this::firstRun)));
+                        new Shot("first-run", this::firstRun),
+                        new Shot("progress", this::progress));
+        take(all.stream().filter(shot -> shot.name().matches(wanted)).toList(), 0);
     }
 
     private void board(String piece, Units units, boolean dark) {
+        while (editor.status().value().undoName().isPresent()) {
+            editor.undo();
+        }
         workbench.showBoard();
         workbench.units(units);
         workbench.dark(dark);
@@ -116,11 +139,112 @@ public final class Screenshots extends Application {
     private void lineUp(boolean dark) {
         board("shucker", Units.MM, dark);
         workbench.showLineUp();
+        press("#show-differences", true);
+    }
+
+    private void strays() {
+        lineUp(false);
+        press("#show-strays", true);
     }
 
     private void sheet() {
         board("butter spreader", Units.MM, false);
         workbench.showSheet();
+    }
+
+    private void paper(String kind, boolean large) {
+        board("shucker", Units.MM, false);
+        workbench.showSheet();
+        press("#sheet-large", large);
+        press("#paper-" + kind, true);
+    }
+
+    private void press(String id, boolean wanted) {
+        ToggleButton button = (ToggleButton) workbench.lookup(id);
+        if (button.isSelected() != wanted) {
+            button.fire();
+        }
+    }
+
+    private void newBatch(Units units, boolean dark) {
+        board("butter spreader", units, dark);
+        workbench.showBatch();
+    }
+
+    private void production(Units units, boolean dark) {
+        board("butter spreader", units, dark);
+        workbench.showProduction();
+        TextField every = (TextField) workbench.lookup("#production-every");
+        later(
+                () -> {
+                    every.setText("12");
+                    every.fireEvent(new ActionEvent());
+                });
+    }
+
+    /** On a copy, for the progress is kept beside the set. */
+    private void progress() {
+        try {
+            editor.show(
+                    OpenDocument.of(
+                            DemoSet.read(DemoSet.copyTo(Files.createTempDirectory("shots")))));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        production(Units.MM, false);
+        press("#production-progress", true);
+        PauseTransition begin = new PauseTransition(Duration.millis(900));
+        begin.setOnFinished(
+                e -> {
+                    ((Button) workbench.lookup("#production-begin")).fire();
+                    workbench.applyCss();
+                    workbench.layout();
+                    List<Button> heads =
+                            workbench.lookupAll(".progress-head .button").stream()
+                                    .map(Button.class::cast)
+                                    .toList();
+                    heads.get(0).fire();
+                    List<Button> ticks =
+                            workbench.lookupAll(".tick").stream().map(Button.class::cast).toList();
+                    for (int i = 0; i < 9; i++) {
+                        ticks.get(1).fire();
+                        ticks.get(i < 4 ? 2 : 8).fire();
+                    }
+                });
+        begin.play();
+    }
+
+    private static void later(Runnable what) {
+        PauseTransition pause = new PauseTransition(Duration.millis(500));
+        pause.setOnFinished(e -> what.run());
+        pause.play();
+    }
+
+    private void templates() {
+        board("butter spreader", Units.MM, false);
+        workbench.showTemplates();
+    }
+
+    /** All on one large sheet, the first of the findings chosen. */
+    private void routedTemplates() {
+        board("butter spreader", Units.MM, true);
+        editor.run(
+                WorkshopEdits.templates(
+                        "cut with router",
+                        t ->
+                                t.withCutting(
+                                                new TemplateSettings.Cutting(
+                                                        TemplateSettings.Tool.ROUTER,
+                                                        0.15,
+                                                        3.175,
+                                                        false))
+                                        .withSheet(new TemplateSettings.Sheet(600, 400, 6, 3, 3))));
+        workbench.showTemplates();
+        ListView<?> findings = (ListView<?>) workbench.lookup("#template-findings");
+        findings.getItems()
+                .addListener(
+                        (Observable changed) ->
+                                Platform.runLater(() -> findings.getSelectionModel().select(0)));
     }
 
     private void export() {
@@ -199,15 +323,6 @@ public final class Screenshots extends Application {
         }
     }
 
-    private void takeWanted(List<Shot> shots) {
-        List<String> wanted = getParameters().getRaw().subList(2, getParameters().getRaw().size());
-        take(
-                shots.stream()
-                        .filter(shot -> wanted.isEmpty() || wanted.contains(shot.name()))
-                        .toList(),
-                0);
-    }
-
     private void take(List<Shot> shots, int at) {
         if (at == shots.size()) {
             Platform.exit();
@@ -225,10 +340,10 @@ public final class Screenshots extends Application {
         settle.play();
     }
 
-    /** Export first works out what it will write, the longest wait of all. */
+    /** Export and templates lay sheets out first, the longest wait of all. */
     private static double waitMs(String shot) {
         boolean isWorkedOut = shot.matches("ghost.*|comb.*|take-off");
-        return shot.equals("export") ? 12_000 : isWorkedOut ? 6000 : 1500;
+        return shot.matches("export|templates.*") ? 12_000 : isWorkedOut ? 6000 : 2200;
     }
 
     private static Optional<String> picture(Path file) {

@@ -36,6 +36,11 @@ class ExportModelTest {
         }
 
         @Override
+        public List<String> templateFormats() {
+            return List.of("dxf");
+        }
+
+        @Override
         public ExportModel.Plan plan(LoadedSet set) throws IOException {
             if (isSpoilt) {
                 throw new IOException("metals.csv is spoilt");
@@ -90,6 +95,23 @@ class ExportModelTest {
 
     private Stage stage() {
         return export.progress().value().stage();
+    }
+
+    @Test
+    void sheetsOfTemplatesAreWrittenAloneWhereThatIsWanted() {
+        export.choose("svg", false);
+        export.choose("svg", true);
+        export.choose(true);
+        export.plan();
+        work();
+        assertThat(export.formats().value()).containsExactly("dxf");
+        assertThat(isLaidOut).isTrue();
+        assertThat(export.progress().value().planned()).isEmpty();
+        export.choose(false);
+        export.plan();
+        work();
+        assertThat(export.formats().value()).containsExactly("dxf", "svg");
+        assertThat(export.progress().value().planned()).hasSize(8);
     }
 
     @Test

@@ -1,0 +1,46 @@
+package haftline.edit;
+
+import haftline.set.FileSettings;
+import haftline.set.TemplateSettings;
+import haftline.set.Workshop;
+import java.util.function.UnaryOperator;
+
+/**
+ * Commands on what the maker's place has. They change no handle, so that no piece is worked out
+ * anew; a save writes them to the workshop's own file.
+ */
+public final class WorkshopEdits {
+    private WorkshopEdits() {}
+
+    /**
+     * Makes gauges and copying templates otherwise.
+     *
+     * @param name what it does, fit to stand behind "Undo"
+     * @param change the change; throws {@link IllegalArgumentException} where a value is out of
+     *     range
+     * @return the command
+     */
+    public static Command templates(String name, UnaryOperator<TemplateSettings> change) {
+        return workshop(name, shop -> shop.withTemplates(change.apply(shop.templates())));
+    }
+
+    /**
+     * Writes files otherwise.
+     *
+     * @param name what it does, fit to stand behind "Undo"
+     * @param change the change; throws {@link IllegalArgumentException} where a value is out of
+     *     range
+     * @return the command
+     */
+    public static Command files(String name, UnaryOperator<FileSettings> change) {
+        return workshop(name, shop -> shop.withFiles(change.apply(shop.files())));
+    }
+
+    private static Command workshop(String name, UnaryOperator<Workshop> change) {
+        return new Command(
+                name,
+                draft ->
+                        draft.withSet(
+                                draft.set().withWorkshop(change.apply(draft.set().workshop()))));
+    }
+}

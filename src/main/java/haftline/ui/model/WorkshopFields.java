@@ -1,0 +1,181 @@
+package haftline.ui.model;
+
+import haftline.edit.Command;
+import haftline.edit.Outcome;
+import haftline.edit.WorkshopEdits;
+import haftline.measure.Length;
+import haftline.set.FileSettings;
+import haftline.set.TemplateSettings;
+import haftline.set.Workshop;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
+
+/** How a setting of the workshop becomes a row; a change is one step that can be undone. */
+final class WorkshopFields {
+    private final EditorModel editor;
+
+    WorkshopFields(EditorModel editor) {
+        this.editor = editor;
+    }
+
+    Workshop shop() {
+        return editor.document().draft().set().workshop();
+    }
+
+    TemplateSettings templates() {
+        return shop().templates();
+    }
+
+    haftline.handle.Rules.Copying copyingRules() {
+        return editor.document().draft().set().rules().copying();
+    }
+
+    /** A length as it would be typed. */
+    String text(double mm) {
+        return Entry.fine(mm, editor.units().value());
+    }
+
+    /** A length of the templates' settings. */
+    Row length(
+            String label,
+            String because,
+            Limits range,
+            ToDoubleFunction<TemplateSettings> now,
+            BiFunction<TemplateSettings, Double, TemplateSettings> set) {
+        return typed(
+                label,
+                because,
+                range,
+                shop -> now.applyAsDouble(shop.templates()),
+                mm -> changed(label, t -> set.apply(t, mm)));
+    }
+
+    /** A length of the settings for files. */
+    Row fileLength(
+            String label,
+            String because,
+            Limits range,
+            ToDoubleFunction<FileSettings> now,
+            BiFunction<FileSettings, Double, FileSettings> set) {
+        return typed(
+                label,
+                because,
+                range,
+                shop -> now.applyAsDouble(shop.files()),
+                mm -> WorkshopEdits.files("change " + label, f -> set.apply(f, mm)));
+    }
+
+    private Row typed(
+            String label,
+            String because,
+            Limits range,
+            ToDoubleFunction<Workshop> now,
+            DoubleFunction<Command> command) {
+        return Row.field(
+                label,
+                Row.Kind.NUMBER,
+                () -> Row.State.of(text(now.applyAsDouble(shop())), because, Row.Source.SET),
+                entry -> {
+                    OptionalDouble mm = Length.parse(entry, editor.units().value());
+                    return mm.isEmpty() || !range.holds(mm.getAsDouble())
+                            ? new Outcome.Refused(
+                                    "Expected a length from "
+                                            + text(range.least())
+                                            + " to "
+                                            + text(range.greatest()))
+                            : run(command.apply(mm.getAsDouble()));
+                });
+    }
+
+    /** A plain number of the templates' settings, with a sign behind it or none. */
+    Row number(
+            String label,
+            String because,
+            String sign,
+            Limits range,
+            ToDoubleFunction<TemplateSettings> now,
+            BiFunction<TemplateSettings, Double, TemplateSettings> set) {
+        return Row.field(
+                label,
+                Row.Kind.NUMBER,
+                () ->
+                        Row.State.of(
+                                Inspected.number(now.applyAsDouble(templates())) + sign,
+                                because,
+                                Row.Source.SET),
+                entry -> {
+                    OptionalDouble number = Entry.number(entry, sign.strip());
+                    return number.isEmpty() || !range.holds(number.getAsDouble())
+                            ? new Outcome.Refused(
+                                    "Expected a number from "
+                                            + Inspected.number(range.least())
+                                            + " to "
+                                            + Inspected.number(range.greatest())
+                                            + sign)
+                            : run(changed(label, t -> set.apply(t, number.getAsDouble())));
+                });
+    }
+
+    /** One of several, each in a few words. */
+    <T> Row choice(
+            String label,
+            String because,
+            T[] all,
+            Function<T, String> words,
+            Supplier<T> now,
+            Function<T, Command> command) {
+        List<String> options = Arrays.stream(all).map(words).toList();
+        return Row.choice(
+                label,
+                () -> options,
+                () -> Row.State.of(words.apply(now.get()), because, Row.Source.SET),
+                word ->
+                        Arrays.stream(all)
+                                .filter(one -> words.apply(one).equals(word))
+                                .findFirst()
+                                .map(one -> run(command.apply(one)))
+                                .orElse(Outcome.DONE));
+    }
+
+    /** Yes or no. */
+    Row tick(
+            String label,
+            Predicate<TemplateSettings> now,
+            BiFunction<TemplateSettings, Boolean, TemplateSettings> set) {
+        return Row.tick(
+                label,
+                () -> now.test(templates()),
+                yes -> run(changed(label, t -> set.apply(t, yes))));
+    }
+
+    Command changed(String label, UnaryOperator<TemplateSettings> change) {
+        return WorkshopEdits.templates("change " + label, change);
+    }
+
+    /** Done, or refused where it was typed: the row says why, so the window need not. */
+    Outcome run(Command command) {
+        Outcome outcome = editor.run(command);
+        editor.notice().set(java.util.Optional.empty());
+        return outcome;
+    }
+
+    /**
+     * Bounds of an entry, as the settings themselves have them.
+     *
+     * @param least mm, degrees or a plain number
+     * @param greatest the same
+     */
+    record Limits(double least, double greatest) {
+        boolean holds(double value) {
+            return value >= least && value <= greatest;
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package haftline.ui.production;
+
+import haftline.measure.Units;
+import haftline.set.production.BatchTables;
+import haftline.set.production.Production;
+import haftline.ui.model.PlanRows;
+import haftline.ui.model.PlanRows.Cells;
+import haftline.ui.model.PlanRows.Heading;
+import haftline.ui.model.PlanRows.Note;
+import haftline.ui.model.PlanRows.Row;
+import haftline.ui.model.PlanRows.Stick;
+import haftline.ui.model.Watched;
+import haftline.ui.theme.Palette;
+import haftline.ui.theme.WideCell;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** What a batch takes, in the order of the work; only the rows in sight are made. */
+final class PlanList extends ListView<Row> {
+    /** Width of a letter of a table, px. */
+    private static final double LETTER = 6.9;
+
+    private static final double LETTER_AIR = 9;
+
+    /** What stands to the right of the table's last column of texts wraps in no less, px. */
+    private static final double LEAST_TEXT = 90;
+
+    private static final double GAP = 12;
+
+    private final Watched<Palette> palette;
+    private Units units = Units.MM;
+
+    PlanList(Watched<Palette> palette) {
+        this.palette = palette;
+        setId("production-rows");
+        setAccessibleText("What the batch takes");
+        getStyleClass().add("lines");
+        Label none = new Label("Say how many are to be made.");
+        none.getStyleClass().add("small");
+        setPlaceholder(none);
+        setCellFactory(view -> new Cell());
+        widthProperty().addListener(o -> refresh());
+    }
+
+    void show(Optional<Production> production, Units shownIn) {
+        units = shownIn;
+        getItems().setAll(production.map(p -> PlanRows.of(p, shownIn)).orElse(List.of()));
+    }
+
+    private final class Cell extends WideCell<Row> {
+        Cell() {
+            super(PlanList.this);
+        }
+
+        @Override
+        protected void updateItem(Row row, boolean empty) {
+            super.updateItem(row, empty);
+            if (empty || row == null) {
+                setText(null);
+                setGraphic(null);
+            } else if (row instanceof Heading heading) {
+                show(sentence(heading.text(), "line-heading"));
+                setAccessibleText(heading.text());
+            } else if (row instanceof Note note) {
+                show(sentence(note.text(), "small"));
+                setAccessibleText(note.text());
+            } else if (row instanceof Stick stick) {
+                StickPicture picture = new StickPicture();
+                show(picture);
+                picture.show(stick, picture.getPrefWidth(), units, palette.value());
+                setAccessibleText(
+                        stick.cut().times()
+                                + " of "
+                                + stick.stock()
+                                + ", each into "
+                                + BatchTables.takenWords(stick.cut()));
+            } else {
+                Cells cells = (Cells) row;
+                show(cells(cells));
+                setAccessibleText(String.join(", ", cells.cells()));
+            }
+        }
+
+        private Region sentence(String words, String style) {
+            Label label = new Label(words);
+            label.setWrapText(true);
+            label.getStyleClass().add(style);
+            return label;
+        }
+
+        private HBox cells(Cells row) {
+            HBox box = new HBox(GAP);
+            box.setAlignment(Pos.TOP_LEFT);
+            PlanRows.Columns columns = row.columns();
+            int last = row.cells().size() - 1;
+            for (int i = 0; i <= last; i++) {
+                Label cell = new Label(row.cells().get(i));
+                cell.setWrapText(true);
+                boolean isText = columns.isText().get(i);
+                if (row.isHead()) {
+                    cell.getStyleClass().add("small");
+                }
+                if (i == last && isText) {
+                    cell.setMinWidth(LEAST_TEXT);
+                    cell.setMaxWidth(Double.MAX_VALUE);
+                    HBox.setHgrow(cell, Priority.ALWAYS);
+                } else {
+                    double wide = columns.letters().get(i) * LETTER + LETTER_AIR;
+                    cell.setPrefWidth(wide);
+                    cell.setMinWidth(isText ? Math.min(wide, LEAST_TEXT) : wide);
+                }
+                cell.setAlignment(isText ? Pos.TOP_LEFT : Pos.TOP_RIGHT);
+                box.getChildren().add(cell);
+            }
+            return box;
+        }
+    }
+}

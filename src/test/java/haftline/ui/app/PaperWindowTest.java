@@ -1,0 +1,162 @@
+package haftline.ui.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import haftline.edit.DemoSet;
+import haftline.edit.OpenDocument;
+import haftline.edit.OpenProgress;
+import haftline.measure.Units;
+import haftline.set.Family;
+import haftline.store.ProgressFile;
+import haftline.ui.model.EditorModel;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Papers, a new batch, production and the line-up's table in the real window. */
+@ExtendWith(ApplicationExtension.class)
+class PaperWindowTest {
+    @TempDir Path folder;
+    private EditorModel editor;
+    private Workbench workbench;
+    private Path progress;
+
+    @Start
+    void start(Stage stage) throws Exception {
+        Path set = DemoSet.copyTo(folder);
+        progress = ProgressFile.beside(set);
+        editor = new EditorModel(OpenDocument.of(DemoSet.read(set)));
+        workbench = BenchWindow.of(editor);
+        stage.setScene(new Scene(workbench, 1366, 768));
+        stage.show();
+    }
+
+    private static void await(Callable<Boolean> what) throws Exception {
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, what);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Lists keep rows in stock that are not in sight. */
+    private static boolean isInSight(Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            if (!at.isVisible()) {
+                return false;
+            }
+        }
+        return node.getScene() != null;
+    }
+
+    private String text(FxRobot robot, String id) {
+        return robot.lookup(id).queryAs(Label.class).getText();
+    }
+
+    private void fire(FxRobot robot, String id) {
+        Button button = robot.lookup(id).queryButton();
+        robot.interact(button::fire);
+    }
+
+    @Test
+    void thePaperIsChosenFollowsTheUnitsAndSaysWhyItIsNotPrinted(FxRobot robot) throws Exception {
+        robot.interact(workbench::showSheet);
+        robot.interact(robot.lookup("#paper-lathe").queryAs(ToggleButton.class)::fire);
+        await(() -> text(robot, "#sheet-says").startsWith("210 × 297 mm, lengths in mm"));
+        assertThat(robot.lookup(".desk").queryParent().lookupAll("Canvas"))
+                .hasSize(1)
+                .allSatisfy(page -> assertThat(((Canvas) page).getHeight()).isGreaterThan(900));
+        robot.interact(() -> workbench.units(Units.INCH));
+        await(() -> text(robot, "#sheet-says").endsWith("lengths in inches"));
+        robot.push(KeyCode.SHORTCUT, KeyCode.P);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(text(robot, "#notice")).contains("No printer is set up");
+    }
+
+    @Test
+    void aBatchIsTakenIntoUseAndBackByOneUndo(FxRobot robot) throws Exception {
+        robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT5);
+        ListView<?> pieces = robot.lookup("#batch-pieces").queryListView();
+        await(() -> pieces.getItems().size() == 4);
+        assertThat(text(robot, "#batch-says")).contains("to be cut again");
+        assertThat(robot.lookup("#batch-lines").queryListView().getItems()).isNotEmpty();
+        fire(robot, "#batch-use");
+        assertThat(editor.draft().value().set().batch()).isEqualTo("B1");
+        await(() -> text(robot, "#batch-in-use").equals("In use: B1"));
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        assertThat(editor.draft().value().set().batch()).isEqualTo("B2");
+    }
+
+    @Test
+    void aBatchIsBegunTickedAndUntickedByKeys(FxRobot robot) throws Exception {
+        robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT6);
+        ListView<?> rows = robot.lookup("#production-rows").queryListView();
+        await(() -> !rows.getItems().isEmpty());
+        TextField every = robot.lookup("#production-every").queryAs(TextField.class);
+        robot.interact(
+                () -> {
+                    every.requestFocus();
+                    every.setText("3");
+                });
+        robot.type(KeyCode.ENTER);
+        fire(robot, "#production-begin");
+        robot.interact(robot.lookup("#production-progress").queryAs(ToggleButton.class)::fire);
+        await(() -> !robot.lookup(".tick").match(PaperWindowTest::isInSight).queryAll().isEmpty());
+        Node first = robot.lookup(".tick").match(PaperWindowTest::isInSight).query();
+        robot.interact(first::requestFocus);
+        robot.type(KeyCode.SPACE);
+        robot.type(KeyCode.SPACE);
+        robot.type(KeyCode.BACK_SPACE);
+        assertThat(ticks()).isEqualTo(1);
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        assertThat(ticks()).isEqualTo(2);
+        assertThat(editor.status().value().isModified()).isFalse();
+    }
+
+    private int ticks() throws Exception {
+        return OpenProgress.read(progress).progress().ticks();
+    }
+
+    @Test
+    void aStrayIsBroughtBackByItsButton(FxRobot robot) throws Exception {
+        robot.interact(workbench::showLineUp);
+        ListView<?> table = robot.lookup("#differences").queryListView();
+        await(() -> table.getItems().size() == 4);
+        robot.interact(robot.lookup("#show-strays").queryAs(ToggleButton.class)::fire);
+        ListView<?> strays = robot.lookup("#strays").queryListView();
+        Family.Stray gravest = (Family.Stray) strays.getItems().get(0);
+        await(() -> strays.lookupAll(".apply").stream().anyMatch(PaperWindowTest::isInSight));
+        Button apply =
+                (Button)
+                        strays.lookupAll(".apply").stream()
+                                .filter(PaperWindowTest::isInSight)
+                                .findFirst()
+                                .orElseThrow();
+        robot.interact(apply::fire);
+        assertThat(editor.status().value().undoName()).isPresent();
+        await(
+                () ->
+                        strays.getItems().stream()
+                                .map(Family.Stray.class::cast)
+                                .noneMatch(
+                                        each ->
+                                                each.piece().equals(gravest.piece())
+                                                        && each.trait() == gravest.trait()));
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        assertThat(editor.status().value().isModified()).isFalse();
+    }
+}

@@ -1,0 +1,106 @@
+package haftline.ui.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import haftline.cli.PiecePaper.Kind;
+import haftline.drawing.Element;
+import haftline.drawing.Text;
+import haftline.edit.DemoSet;
+import haftline.measure.Units;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PaperModelTest {
+    private final Background background = new Background();
+    private final EditorModel editor = new EditorModel(DemoSet.open());
+    private final PaperModel papers =
+            new PaperModel(editor, background.latest(), background.latest());
+
+    private List<String> words() {
+        return papers.shown()
+                .value()
+                .paper()
+                .orElseThrow()
+                .pages()
+                .get(0)
+                .elements()
+                .filter(Text.class::isInstance)
+                .map(element -> ((Text) element).string())
+                .toList();
+    }
+
+    @Test
+    void everyPaperFillsItsPaperAndNoMore() {
+        for (Kind kind : Kind.values()) {
+            papers.choose(kind);
+            background.work();
+            var paper = papers.shown().value().paper().orElseThrow();
+            assertThat(paper.pages()).isNotEmpty();
+            // How wide words are is only estimated without their font.
+            paper.pages().stream()
+                    .flatMap(page -> page.elements())
+                    .filter(element -> !(element instanceof Text))
+                    .map(Element::bounds)
+                    .forEach(
+                            bounds -> {
+                                assertThat(paper.leftMm() + bounds.minXMm()).isNotNegative();
+                                assertThat(paper.footMm() + bounds.minYMm()).isNotNegative();
+                                assertThat(paper.leftMm() + bounds.maxXMm())
+                                        .isLessThanOrEqualTo(paper.widthMm());
+                                assertThat(paper.footMm() + bounds.maxYMm())
+                                        .isLessThanOrEqualTo(paper.heightMm());
+                            });
+        }
+    }
+
+    @Test
+    void theLatheSheetFollowsTheUnitsAndHasItsCheckBars() {
+        papers.choose(Kind.LATHE);
+        background.work();
+        assertThat(words()).anyMatch(text -> text.contains("lengths in mm"));
+        assertThat(papers.shown().value().paper().orElseThrow().marks())
+                .filteredOn(Text.class::isInstance)
+                .extracting(element -> ((Text) element).string())
+                .contains("100 mm", "4 in");
+        editor.units().set(Units.INCH);
+        papers.refresh();
+        background.work();
+        assertThat(words()).anyMatch(text -> text.contains("lengths in inches"));
+    }
+
+    @Test
+    void whatIsSavedIsWhatTheMainCommandWrites(@TempDir Path folder) throws Exception {
+        papers.choose(Kind.LATHE);
+        background.work();
+        assertThat(papers.fileName()).hasValue("shucker-lathe.pdf");
+        Path file = folder.resolve("mine.pdf");
+        papers.save(file);
+        background.work();
+        assertThat(papers.saved().value()).isEqualTo("Saved as mine.pdf");
+        byte[] made =
+                haftline.cli.Making.plan(DemoSet.load()).ofPieces(java.util.Set.of("pdf")).stream()
+                        .filter(planned -> planned.name().equals("shucker-lathe.pdf"))
+                        .findFirst()
+                        .orElseThrow()
+                        .made()
+                        .orElseThrow()
+                        .content();
+        assertThat(Files.readAllBytes(file)).isEqualTo(made);
+        assertThat(new String(made, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+    }
+
+    @Test
+    void aFolderThatIsNoneIsToldAndNothingIsSaved(@TempDir Path folder) throws Exception {
+        Path inTheWay = Files.writeString(folder.resolve("file"), "x");
+        papers.choose(Kind.CARE);
+        background.work();
+        papers.save(inTheWay.resolve("card.pdf"));
+        background.work();
+        assertThat(papers.saved().value()).isEmpty();
+        assertThat(editor.notice().value()).isPresent();
+    }
+}
