@@ -115,7 +115,8 @@ public final class DoubtWords {
     }
 
     private String between(Spread spread) {
-        return lengths.difference(spread.low()) + " to " + lengths.difference(spread.high());
+        return (lengths.difference(spread.low()) + " to " + lengths.difference(spread.high()))
+                .replace('-', '−');
     }
 
     private static String matters(String lead, Doubt stated, ToDoubleFunction<Weight> of) {
