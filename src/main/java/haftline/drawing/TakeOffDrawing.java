@@ -58,18 +58,33 @@ public final class TakeOffDrawing {
      */
     public static Drawing of(TakeOff taken, double toleranceMm) {
         TakeOffDrawing drawing = new TakeOffDrawing(taken, toleranceMm);
-        drawing.outline();
-        drawing.readings();
-        drawing.strip();
         drawing.words();
+        return drawing.drawn();
+    }
+
+    /**
+     * Draws it without the words beneath, for a page that says them itself.
+     *
+     * @param taken what was taken off
+     * @param toleranceMm the tolerance that was asked for, mm on the diameter
+     * @return the drawing
+     */
+    public static Drawing plot(TakeOff taken, double toleranceMm) {
+        return new TakeOffDrawing(taken, toleranceMm).drawn();
+    }
+
+    private Drawing drawn() {
+        outline();
+        readings();
+        strip();
         return new Drawing(
                 taken.shape().name(),
                 "Readings, the outline taken off them, and what is left between the two.",
                 List.of(
-                        new Group("outline", drawing.outline),
-                        new Group("readings", drawing.readings),
-                        new Group("residuals", drawing.strip),
-                        new Group("text", drawing.text)));
+                        new Group("outline", outline),
+                        new Group("readings", readings),
+                        new Group("residuals", strip),
+                        new Group("text", text)));
     }
 
     private void outline() {

@@ -69,6 +69,11 @@ public record Share(int count, int of) {
         if (count == of) {
             return String.format(Locale.ROOT, "all of %,d", of);
         }
+        boolean isNearlyAll = Math.round(100 * value()) == 100;
+        return isNearlyAll ? "all but " + new Share(of - count, of).about() : about();
+    }
+
+    private String about() {
         for (int whole = 100; whole < of; whole *= 10) {
             long part = Math.round(value() * whole);
             if (part > 0 && part < whole) {

@@ -192,6 +192,7 @@ public final class AdjustPane extends BorderPane {
                         .add(
                                 indented(
                                         new BandField(
+                                                "demand-balance-band",
                                                 "band of the balance point, behind the ferrule's"
                                                         + " face",
                                                 () -> editor.units().value(),
@@ -206,6 +207,7 @@ public final class AdjustPane extends BorderPane {
                         .add(
                                 indented(
                                         new BandField(
+                                                "demand-grip-band",
                                                 "band of the greatest diameter",
                                                 () -> editor.units().value(),
                                                 b ->

@@ -19,13 +19,15 @@ final class BandField extends TextField {
     private final Consumer<Optional<Band>> taken;
 
     /**
+     * @param id its id
      * @param name what the band is of
      * @param units the unit where none is typed
      * @param taken told each band that is good
      */
-    BandField(String name, Supplier<Units> units, Consumer<Optional<Band>> taken) {
+    BandField(String id, String name, Supplier<Units> units, Consumer<Optional<Band>> taken) {
         this.units = units;
         this.taken = taken;
+        setId(id);
         setPromptText("as the rules say");
         setAccessibleText(name + ", from and to; empty for the rules' band");
         setTooltip(new Tooltip("Takes 0 to 6 mm, or 1/8\" to 1/2\"; empty for the rules' band"));

@@ -12,7 +12,6 @@ import haftline.ui.model.TakeOffModel;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
@@ -24,13 +23,11 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
-import javafx.scene.layout.BorderPane;
 
 /**
  * What is worked out for the maker: adjusting, fairing, comb, doubt and take-off, with the menu.
  */
 final class Aids {
-    private final BorderPane bench;
     private final Actions actions;
     private final Dialogs dialogs;
     private final Runnable showTakeOff;
@@ -44,22 +41,15 @@ final class Aids {
     private final TakeOffPane takeOffPane;
     private final Watched<Overlay> overlay = new Watched<>(Overlay.NONE);
     private final CheckMenuItem doubtItem = new CheckMenuItem("_Doubt");
-    private Node inspector;
+    private boolean isAdjusting;
 
     /**
-     * @param bench the window's content; its right column is lent to the panel
      * @param actions what else can be done
      * @param editor what all views share
      * @param dialogs how files are asked for
      * @param showTakeOff brings the take-off's page up
      */
-    Aids(
-            BorderPane bench,
-            Actions actions,
-            EditorModel editor,
-            Dialogs dialogs,
-            Runnable showTakeOff) {
-        this.bench = bench;
+    Aids(Actions actions, EditorModel editor, Dialogs dialogs, Runnable showTakeOff) {
         this.actions = actions;
         this.editor = editor;
         this.dialogs = dialogs;
@@ -111,7 +101,8 @@ final class Aids {
                 new Overlay(
                         proposals.ghost().value(),
                         comb.comb().value(),
-                        doubt.state().value().answer().map(ways -> ways.stated())));
+                        doubt.state().value().answer().map(ways -> ways.stated()),
+                        doubt.state().value().stage() != DoubtModel.Stage.OFF));
     }
 
     /** What is laid over the piece on the board. */
@@ -168,18 +159,24 @@ final class Aids {
                 code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     }
 
-    /** The panel takes the inspector's column, so that the board keeps its size. */
+    /**
+     * What stands in the column beside the board.
+     *
+     * @param inspector what stands there else
+     * @return the panel while it is open, so that the board keeps its size
+     */
+    Node beside(Node inspector) {
+        return isAdjusting ? adjustPane : inspector;
+    }
+
     void showAdjust() {
+        isAdjusting = true;
         actions.showBoard();
-        if (bench.getRight() != adjustPane) {
-            inspector = bench.getRight();
-            bench.setRight(adjustPane);
-        }
         adjustPane.focusFirst();
     }
 
     private void closeAdjust() {
-        bench.setRight(inspector);
+        isAdjusting = false;
         actions.showBoard();
     }
 
@@ -197,8 +194,11 @@ final class Aids {
     }
 
     private void takeOff() {
-        Optional<Path> readings = dialogs.openReadings(folder());
-        readings.ifPresent(takeOff::open);
+        dialogs.openReadings(folder()).ifPresentOrElse(this::takeOff, this::showTakeOff);
+    }
+
+    void takeOff(Path readings) {
+        takeOff.open(readings);
         showTakeOff();
     }
 

@@ -95,7 +95,7 @@ public final class Workbench extends BorderPane implements Actions {
         model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
         getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
-        aids = new Aids(this, this, editor, dialogs, () -> show(Showing.TAKE_OFF));
+        aids = new Aids(this, editor, dialogs, () -> show(Showing.TAKE_OFF));
         board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
         lineUp =
@@ -290,7 +290,7 @@ public final class Workbench extends BorderPane implements Actions {
         boolean isTemplates = showing == Showing.TEMPLATES;
         templates.setVisible(isTemplates);
         export.setVisible(showing == Showing.EXPORT);
-        setRight(isTemplates ? templates.settings() : inspector);
+        setRight(isTemplates ? templates.settings() : aids.beside(inspector));
         foot.getChildren().setAll(isTemplates ? templates.remarks() : found);
         aids.takeOffPage().setVisible(showing == Showing.TAKE_OFF);
         header.viewing(showing);

@@ -203,7 +203,9 @@ public final class BoardPane extends Region {
                         editor.units().value(),
                         palette.value(),
                         isFirst || editor.document().isInGesture(),
-                        editor.document().isInGesture() ? Overlay.NONE : overlay.value());
+                        editor.document().isInGesture()
+                                ? overlay.value().inHand()
+                                : overlay.value());
         if (isFirst) {
             // The window is there sooner, and finer a moment later.
             isFirst = false;

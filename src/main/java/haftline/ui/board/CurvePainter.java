@@ -13,6 +13,10 @@ import javafx.scene.text.TextAlignment;
 /** Wall and diameter over the same x as the piece above them. */
 final class CurvePainter {
     private static final double SHOWN_LIMITS = 2.6;
+    private static final double DOUBTED_LIMITS = 1.6;
+
+    /** The least wall of every bore stays in sight, and its figure over it. */
+    private static final double OVER_THE_LEAST = 1.3;
 
     /** Places of a band further apart than this are those of two bores, mm. */
     private static final double NEXT_MM = 6;
@@ -43,7 +47,14 @@ final class CurvePainter {
         int count = (int) Math.max(2, Math.ceil(sheet.width()));
         Columns columns = new Columns(scene.handle(), view.mm(0.5), 1 / view.scale(), count);
         wall(columns);
-        diameter(columns);
+        if (!scene.overlay().isDoubted()) {
+            diameter(columns);
+        }
+    }
+
+    /** Bands are a fraction of a millimetre wide: they get the diameter's room too. */
+    private double wallBottom() {
+        return scene.overlay().isDoubted() ? sheet.diameterBottom() : sheet.wallBottom();
     }
 
     private void wall(Columns columns) {
@@ -54,7 +65,7 @@ final class CurvePainter {
             }
         }
         double top = sheet.wallTop();
-        double bottom = sheet.wallBottom();
+        double bottom = wallBottom();
         pen.text(
                 "wall over the bores, at the worst wander; dotted: as drilled true"
                         + (scene.overlay().doubt().isPresent()
@@ -68,7 +79,7 @@ final class CurvePainter {
             return;
         }
         // Room for the wall up to a few times its limit; ampler ones run out at the top.
-        double scale = (bottom - top) / (most * SHOWN_LIMITS);
+        double scale = (bottom - top) / shownMm(most);
         pen.style(palette.line(), 1);
         pen.line(0, Pen.sharp(bottom), sheet.width(), Pen.sharp(bottom));
         scene.overlay().doubt().ifPresent(doubt -> bands(doubt, bottom, scale));
@@ -77,6 +88,19 @@ final class CurvePainter {
         curve(columns, columns.nominal, bottom, scale, palette.soft(), 1, 2, 3);
         curve(columns, columns.worst, bottom, scale, palette.ink(), 1.7);
         least(bottom, scale);
+    }
+
+    /** The wall at the top of the curves, mm; lower where bands are to be told apart. */
+    private double shownMm(double most) {
+        if (!scene.overlay().isDoubted()) {
+            return most * SHOWN_LIMITS;
+        }
+        double least = 0;
+        for (Wall wall : scene.figures().walls()) {
+            least = Math.max(least, wall.worstMm());
+        }
+        return Math.min(
+                most * SHOWN_LIMITS, Math.max(most * DOUBTED_LIMITS, least * OVER_THE_LEAST));
     }
 
     /** Where 9 in 10 of the handles have their wall, and the middle one of them. */
@@ -229,6 +253,9 @@ final class CurvePainter {
         for (Wall wall : scene.figures().walls()) {
             double x = view.px(wall.atX());
             double y = bottom - Math.max(0, wall.worstMm()) * scale;
+            if (y < sheet.wallTop()) {
+                continue;
+            }
             boolean kept = wall.marginMm() >= 0;
             Color colour = kept ? palette.good() : palette.stop();
             gc.setFill(colour);

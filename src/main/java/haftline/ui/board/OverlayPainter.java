@@ -20,6 +20,9 @@ final class OverlayPainter {
     /** A diameter that changes by less is not told, mm. */
     private static final double LEAST_CHANGE_MM = 0.005;
 
+    /** What moves is written so far under the outline, px. */
+    private static final double UNDER_NODE = 24;
+
     /** The tooth that all but a few are shorter than gets this long, px. */
     private static final double TOOTH = 52;
 
@@ -70,15 +73,16 @@ final class OverlayPainter {
         gc.setLineDashes();
         pen.text("as proposed", LEGEND_X + 34, LEGEND_Y, palette.accent(), TextAlignment.LEFT);
         for (PlacedNode node : ghost.nodes()) {
-            scene.node(node.name())
-                    .map(now -> 2 * (node.radiusMm() - now.radiusMm()))
-                    .filter(by -> Math.abs(by) >= LEAST_CHANGE_MM)
-                    .ifPresent(by -> change(node, by));
+            scene.node(node.name()).ifPresent(now -> change(now, node));
         }
     }
 
-    /** Under the lower outline, where no diameter stands. */
-    private void change(PlacedNode node, double by) {
+    /** On the wood under the node, where nothing else is written. */
+    private void change(PlacedNode now, PlacedNode proposed) {
+        double by = 2 * (proposed.radiusMm() - now.radiusMm());
+        if (Math.abs(by) < LEAST_CHANGE_MM) {
+            return;
+        }
         String text =
                 (by < 0 ? "−" : "+")
                         + NumberText.fixed(
@@ -86,10 +90,11 @@ final class OverlayPainter {
                                 scene.units() == Units.MM ? 2 : 3)
                         + " "
                         + scene.units().symbol();
+        double inner = Math.min(now.radiusMm(), proposed.radiusMm());
         pen.patched(
                 text,
-                view.px(node.x()),
-                view.py(-node.radiusMm()) + 16,
+                view.px(now.x()),
+                view.py(inner) + UNDER_NODE,
                 palette.accent(),
                 palette.paper());
     }

@@ -53,8 +53,9 @@ public final class DoubtWords {
                         : "")
                 + "; "
                 + ways.otherInWords()
-                + " makes it "
-                + ways.other().under().inWords().replace("about ", "")
+                + (ways.other().under().equals(stated.under())
+                        ? " makes no difference"
+                        : " makes it " + ways.other().under().inWords().replace("about ", ""))
                 + ".";
     }
 
@@ -114,7 +115,8 @@ public final class DoubtWords {
     }
 
     private String between(Spread spread) {
-        return lengths.difference(spread.low()) + " to " + lengths.difference(spread.high());
+        return (lengths.difference(spread.low()) + " to " + lengths.difference(spread.high()))
+                .replace('-', '−');
     }
 
     private static String matters(String lead, Doubt stated, ToDoubleFunction<Weight> of) {

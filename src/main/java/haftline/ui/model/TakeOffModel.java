@@ -287,7 +287,7 @@ public final class TakeOffModel {
                                     new State(
                                             Stage.READY,
                                             taken,
-                                            Optional.of(TakeOffDrawing.of(t, how.toleranceMm())),
+                                            Optional.of(TakeOffDrawing.plot(t, how.toleranceMm())),
                                             ""))
                     .orElseGet(
                             () ->

@@ -40,11 +40,7 @@ class AidsWindowTest {
         Draft before = editor.draft().value();
         robot.push(KeyCode.SHORTCUT, KeyCode.J);
         WaitForAsyncUtils.waitForFxEvents();
-        TextField grip =
-                robot.lookup("#adjust .text-field")
-                        .match(TextField.class::isInstance)
-                        .nth(1)
-                        .queryAs(TextField.class);
+        TextField grip = robot.lookup("#demand-grip-band").queryAs(TextField.class);
         robot.interact(() -> grip.setText("24 to 26 mm"));
         robot.interact(() -> robot.lookup("#adjust-work").queryButton().requestFocus());
         robot.type(KeyCode.SPACE);

@@ -15,7 +15,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -23,7 +25,11 @@ import javafx.beans.Observable;
 import javafx.event.ActionEvent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.ListView;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
@@ -98,6 +104,11 @@ public final class Screenshots extends Application {
                         new Shot("production", () -> production(Units.MM, false)),
                         new Shot("production-inch-slate", () -> production(Units.INCH, true)),
                         new Shot("export", this::export),
+                        new Shot("ghost", () -> ghost(false)),
+                        new Shot("ghost-slate", () -> ghost(true)),
+                        new Shot("comb-and-doubt", () -> combAndDoubt(false)),
+                        new Shot("comb-and-doubt-inch-slate", () -> combAndDoubt(true)),
+                        new Shot("take-off", this::takeOff),
                         new Shot("first-run", this::firstRun),
                         new Shot("progress", this::progress));
         take(all.stream().filter(shot -> shot.name().matches(wanted)).toList(), 0);
@@ -243,7 +254,73 @@ public final class Screenshots extends Application {
 
     private void firstRun() {
         board("shucker", Units.MM, false);
+        closeAdjust();
         workbench.showGuide();
+    }
+
+    /** Adjusted to be a little thicker in the hand and to balance further back. */
+    private void ghost(boolean dark) {
+        closeAdjust();
+        board("butter spreader", Units.MM, dark);
+        press("_Work out", "_Adjust and fair…");
+        // What scrolls is found once it is laid out.
+        workbench.applyCss();
+        workbench.layout();
+        ((TextField) workbench.lookup("#demand-grip-band")).setText("24 to 26 mm");
+        ((Button) workbench.lookup("#adjust-work")).fire();
+    }
+
+    private void closeAdjust() {
+        if (workbench.lookup("#adjust-close") instanceof Button close) {
+            close.fire();
+        }
+    }
+
+    private void combAndDoubt(boolean dark) {
+        closeAdjust();
+        board(dark ? "citrus zester" : "seafood fork", dark ? Units.INCH : Units.MM, dark);
+        if (workbench.aids().overlay().value().comb().isEmpty()) {
+            press("_Work out", "_Curvature comb");
+            press("_Work out", "_Doubt");
+        }
+    }
+
+    /** Readings of a handle of the set itself, as invented callipers with one slip would give. */
+    private void takeOff() {
+        press("_Work out", "_Curvature comb");
+        press("_Work out", "_Doubt");
+        board("citrus zester", Units.MM, false);
+        var handle = editor.worked().value().figures().orElseThrow().handle();
+        StringBuilder text = new StringBuilder("x (mm),diameter (mm)\n");
+        SplittableRandom random = new SplittableRandom(7);
+        for (double x = 0; x <= handle.buttX(); x++) {
+            double slip = x == 30 ? -0.9 : 0;
+            double read = 2 * handle.outline().rAfter(x) + 0.03 * random.nextGaussian() + slip;
+            text.append(String.format(Locale.ROOT, "%.1f,%.2f%n", x, read));
+        }
+        try {
+            workbench.aids().takeOff(Files.writeString(readings(), text.toString()));
+        } catch (IOException failed) {
+            throw new java.io.UncheckedIOException(failed);
+        }
+    }
+
+    private static Path readings() throws IOException {
+        return Files.createDirectories(Path.of("/tmp/drawings")).resolve("old-zester.csv");
+    }
+
+    private void press(String menu, String entry) {
+        MenuBar bar = (MenuBar) workbench.lookup(".menu-bar");
+        for (Menu each : bar.getMenus()) {
+            for (MenuItem item : each.getItems()) {
+                if (each.getText().equals(menu) && entry.equals(item.getText())) {
+                    if (item instanceof CheckMenuItem check) {
+                        check.setSelected(!check.isSelected());
+                    }
+                    item.fire();
+                }
+            }
+        }
     }
 
     private void take(List<Shot> shots, int at) {
@@ -252,13 +329,7 @@ public final class Screenshots extends Application {
             return;
         }
         shots.get(at).state().run();
-        // Export and templates lay sheets out first, the longest wait of all.
-        PauseTransition settle =
-                new PauseTransition(
-                        Duration.millis(
-                                shots.get(at).name().matches("export|templates.*")
-                                        ? 12_000
-                                        : 2200));
+        PauseTransition settle = new PauseTransition(Duration.millis(waitMs(shots.get(at).name())));
         settle.setOnFinished(
                 e -> {
                     Path file = folder.resolve(shots.get(at).name() + suffix + ".png");
@@ -267,6 +338,12 @@ public final class Screenshots extends Application {
                     take(shots, at + 1);
                 });
         settle.play();
+    }
+
+    /** Export and templates lay sheets out first, the longest wait of all. */
+    private static double waitMs(String shot) {
+        boolean isWorkedOut = shot.matches("ghost.*|comb.*|take-off");
+        return shot.matches("export|templates.*") ? 12_000 : isWorkedOut ? 6000 : 2200;
     }
 
     private static Optional<String> picture(Path file) {
