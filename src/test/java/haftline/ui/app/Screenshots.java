@@ -155,8 +155,8 @@ public final class Screenshots extends Application {
     private void paper(String kind, boolean large) {
         board("shucker", Units.MM, false);
         workbench.showSheet();
-        press("#sheet-large", large);
         press("#paper-" + kind, true);
+        press("#sheet-large", large);
     }
 
     private void press(String id, boolean wanted) {
@@ -193,25 +193,28 @@ public final class Screenshots extends Application {
         }
         production(Units.MM, false);
         press("#production-progress", true);
-        PauseTransition begin = new PauseTransition(Duration.millis(900));
+        PauseTransition begin = new PauseTransition(Duration.millis(1300));
         begin.setOnFinished(
                 e -> {
                     ((Button) workbench.lookup("#production-begin")).fire();
-                    workbench.applyCss();
-                    workbench.layout();
-                    List<Button> heads =
-                            workbench.lookupAll(".progress-head .button").stream()
-                                    .map(Button.class::cast)
-                                    .toList();
-                    heads.get(0).fire();
-                    List<Button> ticks =
-                            workbench.lookupAll(".tick").stream().map(Button.class::cast).toList();
-                    for (int i = 0; i < 9; i++) {
-                        ticks.get(1).fire();
-                        ticks.get(i < 4 ? 2 : 8).fire();
-                    }
+                    later(this::tick);
                 });
         begin.play();
+    }
+
+    private void tick() {
+        workbench.applyCss();
+        workbench.layout();
+        List<Button> heads =
+                workbench.lookupAll(".progress-head .button").stream()
+                        .map(Button.class::cast)
+                        .toList();
+        heads.get(0).fire();
+        List<Button> ticks = workbench.lookupAll(".tick").stream().map(Button.class::cast).toList();
+        for (int i = 0; i < 9; i++) {
+            ticks.get(1).fire();
+            ticks.get(i < 4 ? 2 : 8).fire();
+        }
     }
 
     private static void later(Runnable what) {
