@@ -293,6 +293,10 @@ public final class Workbench extends BorderPane implements Actions {
         setRight(isTemplates ? templates.settings() : aids.beside(inspector));
         foot.getChildren().setAll(isTemplates ? templates.remarks() : found);
         aids.takeOffPage().setVisible(showing == Showing.TAKE_OFF);
+        if (guide != null) {
+            // It speaks of the board.
+            guide.setVisible(showing == Showing.BOARD);
+        }
         header.viewing(showing);
     }
 
@@ -417,6 +421,9 @@ public final class Workbench extends BorderPane implements Actions {
             guide = new Guide(this::dismissGuide);
             StackPane.setAlignment(guide, Pos.BOTTOM_RIGHT);
             middle.getChildren().add(guide);
+            if (getScene() != null) {
+                showBoard();
+            }
         }
     }
 
