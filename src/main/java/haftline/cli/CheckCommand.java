@@ -38,7 +38,7 @@ final class CheckCommand extends SetCommand implements Callable<Integer> {
             defaultValue = "20000",
             description =
                     "With --doubt: how many handles of each piece are made in figures, 100 to"
-                            + " 2000000; ${DEFAULT-VALUE} unless said.")
+                            + " 2000000; 20000 unless said.")
     private int handles;
 
     @Option(

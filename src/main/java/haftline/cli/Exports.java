@@ -217,7 +217,8 @@ final class Exports {
                 .filter(line -> !line.isEmpty())
                 .forEach(line -> paper.words("Written", line));
         undrawn.forEach(name -> paper.words("Written", name + ": nothing, for it cannot be drawn"));
-        if (!templates.get().isEmpty()) {
+        // Also where no sheet came of them: each card may be larger than the sheet.
+        if (!wanted.templateFormats().isEmpty()) {
             sheets.get().remarks().forEach(remark -> paper.words("Templates", remark));
         }
         return paper.text();

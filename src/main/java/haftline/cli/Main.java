@@ -79,15 +79,18 @@ public final class Main {
                         .setUsageHelpWidth(Paper.WIDTH)
                         .setParameterExceptionHandler((e, words) -> failures.usage(e))
                         .setExecutionExceptionHandler((e, command, parsed) -> failures.failed(e));
-        line.setExecutionStrategy(
-                parsed -> {
-                    boolean asked = CommandLine.executeHelpRequest(parsed) != null;
-                    if (!asked && !parsed.hasSubcommand()) {
-                        line.usage(line.getErr());
-                        return ExitCode.USAGE;
-                    }
-                    return asked ? ExitCode.DONE : new CommandLine.RunLast().execute(parsed);
-                });
+        NumberOption.readBy(line)
+                .setExecutionStrategy(
+                        parsed -> {
+                            boolean asked = CommandLine.executeHelpRequest(parsed) != null;
+                            if (!asked && !parsed.hasSubcommand()) {
+                                line.usage(line.getErr());
+                                return ExitCode.USAGE;
+                            }
+                            return asked
+                                    ? ExitCode.DONE
+                                    : new CommandLine.RunLast().execute(parsed);
+                        });
         return line;
     }
 }

@@ -226,7 +226,7 @@ final class TakeoffCommand implements Callable<Integer> {
             try {
                 ShapeFile.save(to, taken.shape());
             } catch (SaveException e) {
-                throw new OutputException(to, e.getMessage(), e);
+                throw new OutputException(to, e.why(), e);
             }
         }
     }

@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -38,6 +40,9 @@ final class TurnedReadings {
     private static final List<String> PLACE = List.of("from shoulder", "x", "x from shoulder");
     private static final List<String> MEASURED =
             List.of("measured diameter", "measured", "diameter");
+
+    private static final Pattern BRACKETED = Pattern.compile("\\[\\s*([^\\]]*?)\\s*\\]?\\s*$");
+    private static final List<String> UNITS = List.of("mm", "in", "inch", "inches");
 
     /** What a file made by {@code make} ends in behind the piece's name. */
     private static final String STATIONS = "-stations";
@@ -169,12 +174,20 @@ final class TurnedReadings {
                                                     + " \"measured diameter [mm]\""));
                     return;
                 }
+                if (!unitsAreKnown(file, place.get(), measured.get())) {
+                    return;
+                }
                 continue;
             }
             String diameter = cell(row, measured.get().index());
             if (!diameter.isEmpty()) {
                 String where = file + ":" + rows.getCurrentLineNumber() + ": ";
                 String name = cell(row, named);
+                if (named < 0 && handle(piece(file)).isEmpty()) {
+                    // Every row would say the same.
+                    problems.add(where + place.get().head() + ": " + unknown(piece(file)));
+                    return;
+                }
                 add(
                         where + place.get().head(),
                         where + measured.get().head(),
@@ -188,6 +201,23 @@ final class TurnedReadings {
         if (readings.size() == before && problems.size() == faults) {
             problems.add(file + ": no diameter is filled in");
         }
+    }
+
+    /** A unit that is not known must not pass for mm. */
+    private boolean unitsAreKnown(Path file, Column... columns) {
+        boolean known = true;
+        for (Column column : columns) {
+            Matcher unit = BRACKETED.matcher(column.head());
+            if (unit.find() && !UNITS.contains(unit.group(1).toLowerCase(Locale.ROOT))) {
+                problems.add(file + ":1: " + column.head() + ": expected the unit [mm] or [in]");
+                known = false;
+            }
+        }
+        return known;
+    }
+
+    private Optional<Handle> handle(String name) {
+        return handles.stream().filter(each -> each.name().equals(name)).findFirst();
     }
 
     private static String cell(CSVRecord row, int index) {
@@ -234,8 +264,7 @@ final class TurnedReadings {
             String diameter,
             Units placeUnits,
             Units diameterUnits) {
-        Optional<Handle> handle =
-                handles.stream().filter(each -> each.name().equals(name)).findFirst();
+        Optional<Handle> handle = handle(name);
         OptionalDouble x = Length.parse(place, placeUnits);
         OptionalDouble d = Length.parse(diameter, diameterUnits);
         if (handle.isEmpty()) {

@@ -143,9 +143,13 @@ class CheckBackCommandTest {
                 .isEqualTo(ExitCode.DOCUMENT);
         assertThat(Run.of("checkback", Run.DEMO, folder.resolve("none.csv").toString()).err())
                 .contains("none.csv: no such file");
-        Files.writeString(bad, "x,measured\n10,16\n");
+        Files.writeString(bad, "piece,x [cm],measured [in]\nshucker,1,0.6\n");
         assertThat(Run.of("checkback", Run.DEMO, bad.toString()).err())
-                .contains("bad.csv:2: x: which piece?");
+                .isEqualTo(bad + ":1: x [cm]: expected the unit [mm] or [in]\n");
+        Files.writeString(bad, "x,measured\n10,16\n20,17\n");
+        assertThat(Run.of("checkback", Run.DEMO, bad.toString()).err())
+                .contains("bad.csv:2: x: which piece?")
+                .hasLineCount(1);
         assertThat(Run.of("checkback", Run.DEMO, bad.toString(), "--piece", "shucker").code())
                 .isZero();
         assertThat(Run.of("checkback", Run.DEMO).code()).isEqualTo(ExitCode.USAGE);

@@ -56,7 +56,7 @@ class MainTest {
                 Arguments.of(List.of("--help"), "Verbs:"),
                 Arguments.of(List.of("--version"), "haftline " + Version.NUMBER),
                 Arguments.of(List.of("make", "--help"), "--only"),
-                Arguments.of(List.of("check", "-h"), "--json"));
+                Arguments.of(List.of("check", "-h"), "20000 unless said"));
     }
 
     @ParameterizedTest
@@ -86,6 +86,18 @@ class MainTest {
                 Arguments.of(
                         List.of("make", Run.DEMO, "--only", ""), "svg, dxf, pdf, stl, csv, png"),
                 Arguments.of(List.of("make", Run.DEMO, "--to"), "--to"),
+                Arguments.of(
+                        List.of("check", Run.DEMO, "--handles", "many"),
+                        "\"many\": expected a whole number"),
+                Arguments.of(
+                        List.of("check", Run.DEMO, "--seed", "1.5"),
+                        "\"1.5\": expected a whole number"),
+                Arguments.of(
+                        List.of("takeoff", "none.csv", "--seat", "NaN"),
+                        "\"NaN\": expected a number such as 0.2"),
+                Arguments.of(
+                        List.of("takeoff", "none.csv", "--known", "1,2,x"),
+                        "\"x\": expected a number such as 0.2"),
                 Arguments.of(List.of("check", "bad\0name"), "SET"));
     }
 

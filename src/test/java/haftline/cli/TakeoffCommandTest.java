@@ -58,6 +58,19 @@ class TakeoffCommandTest {
     }
 
     @Test
+    void folderThatIsNotThere_isToldOnce() throws Exception {
+        Path readings =
+                file(
+                        "plain.csv",
+                        "x (mm),diameter (mm)\n0,17.05\n10,16.2\n20,17.5\n30,20.5\n40,24\n50,26.5\n58,27.5\n65,27\n75,24\n87,19\n");
+        String to = readings.resolveSibling("none").resolve("shape.yaml").toString();
+        Run run = Run.of("takeoff", readings.toString(), "--to", to);
+        assertThat(run.code()).isEqualTo(ExitCode.CANNOT_WRITE);
+        assertThat(run.err())
+                .isEqualTo("haftline: cannot write " + to + ": there is no such folder\n");
+    }
+
+    @Test
     void namesLineFieldValueAndRange() throws Exception {
         Path readings = file("bad.csv", "x (mm),diameter (mm)\n0,14\n1,four\n2,400\n");
         Run run = Run.of("takeoff", readings.toString());

@@ -115,6 +115,15 @@ class WorkshopOptionsTest {
     }
 
     @Test
+    void sheetThatHoldsNoCardAtAll_isToldToo() {
+        Run run = make(Run.DEMO, "--only", "slots,svg", "--sheet", "30x30");
+        assertThat(run.code()).isEqualTo(ExitCode.STOPPED);
+        assertThat(run.out())
+                .contains("Written   0 files")
+                .containsPattern("■ stop\\s+shucker, sizing slots: It is \\S+ mm long or high");
+    }
+
+    @Test
     void sheetsThatAreNoLongerNeeded_areToldOfAsOutOfDate() {
         make(Run.DEMO, "--only", "copying,svg", "--sheet", "160x60");
         Run again = make(Run.DEMO, "--only", "copying,svg", "--sheet", "277x168");
