@@ -25,6 +25,9 @@ final class ComparePage {
 
     private static final int INCH_DECIMALS = 4;
 
+    /** The last of those decimals, mm. */
+    private static final double INCH_STEP_MM = 25.4e-4;
+
     private final Comparison comparison;
     private final Units units;
     private final Paper paper;
@@ -122,7 +125,7 @@ final class ComparePage {
         List<String> same = new ArrayList<>();
         for (FigureChange figure : change.figures()) {
             if (!figure.isChange()) {
-                same.add(figure.words() + " " + amount(figure, figure.after()));
+                same.add(figure.words() + " " + standing(figure, figure.after()));
             }
         }
         if (!same.isEmpty()) {
@@ -138,17 +141,21 @@ final class ComparePage {
 
     private String figure(FigureChange figure) {
         if (Double.isNaN(figure.before())) {
-            return "new, " + amount(figure, figure.after());
+            return "new, " + standing(figure, figure.after());
         }
         if (Double.isNaN(figure.after())) {
-            return "no longer, " + amount(figure, figure.before()) + " before";
+            return "no longer, " + standing(figure, figure.before()) + " before";
         }
-        return amount(figure, figure.before())
+        return standing(figure, figure.before())
                 + " before, now "
-                + amount(figure, figure.after())
+                + standing(figure, figure.after())
                 + ", "
                 + amount(figure, Math.abs(figure.difference()))
                 + (figure.difference() > 0 ? " more" : " less");
+    }
+
+    private String standing(FigureChange figure, double value) {
+        return amount(figure, figure.told(value, units == Units.MM ? 0.01 : INCH_STEP_MM));
     }
 
     private String amount(FigureChange figure, double value) {

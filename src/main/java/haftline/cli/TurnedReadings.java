@@ -6,6 +6,7 @@ import haftline.measure.NearestWord;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.CheckBack;
+import haftline.shape.Shape;
 import haftline.write.FileName;
 import java.io.IOException;
 import java.io.StringReader;
@@ -37,6 +38,7 @@ final class TurnedReadings {
     private static final double GREATEST_MM = 200;
 
     private static final String PIECE = "piece";
+    private static final String STATION = "station";
     private static final List<String> PLACE = List.of("from shoulder", "x", "x from shoulder");
     private static final List<String> MEASURED =
             List.of("measured diameter", "measured", "diameter");
@@ -103,6 +105,7 @@ final class TurnedReadings {
                 where,
                 text.substring(0, middle).strip(),
                 text.substring(middle + 1, last).strip(),
+                Optional.empty(),
                 text.substring(last + 1).strip(),
                 units,
                 units);
@@ -155,6 +158,7 @@ final class TurnedReadings {
         Optional<Column> place = Optional.empty();
         Optional<Column> measured = Optional.empty();
         int named = -1;
+        int station = -1;
         boolean isHead = true;
         int before = readings.size();
         int faults = problems.size();
@@ -164,6 +168,7 @@ final class TurnedReadings {
                 place = column(row, PLACE);
                 measured = column(row, MEASURED);
                 named = column(row, List.of(PIECE)).map(Column::index).orElse(-1);
+                station = column(row, List.of(STATION)).map(Column::index).orElse(-1);
                 if (place.isEmpty() || measured.isEmpty()) {
                     problems.add(
                             file
@@ -193,6 +198,7 @@ final class TurnedReadings {
                         where + measured.get().head(),
                         name.isEmpty() ? piece(file) : name,
                         cell(row, place.get().index()),
+                        side(cell(row, station)),
                         diameter,
                         place.get().units(),
                         measured.get().units());
@@ -214,6 +220,14 @@ final class TurnedReadings {
             }
         }
         return known;
+    }
+
+    /** Two stations stand at x = 0, the tenon's and the wood's; their names tell them apart. */
+    private static Optional<CheckBack.Side> side(String station) {
+        if (station.startsWith("tenon")) {
+            return Optional.of(CheckBack.Side.TENON);
+        }
+        return station.equals(Shape.SHOULDER) ? Optional.of(CheckBack.Side.WOOD) : Optional.empty();
     }
 
     private Optional<Handle> handle(String name) {
@@ -261,6 +275,7 @@ final class TurnedReadings {
             String atDiameter,
             String name,
             String place,
+            Optional<CheckBack.Side> side,
             String diameter,
             Units placeUnits,
             Units diameterUnits) {
@@ -291,7 +306,7 @@ final class TurnedReadings {
                             + diameter
                             + "\", expected a diameter from 0.5 to 200 mm");
         } else {
-            readings.add(new CheckBack.Reading(name, x.getAsDouble(), d.getAsDouble()));
+            readings.add(new CheckBack.Reading(name, x.getAsDouble(), d.getAsDouble(), side));
         }
     }
 

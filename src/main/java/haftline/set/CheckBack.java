@@ -44,14 +44,34 @@ public record CheckBack(double toleranceMm, List<Measured> pieces) {
      * @param piece name of the piece
      * @param x mm from the shoulder
      * @param diameterMm measured diameter, mm
+     * @param side which side of the step at the shoulder it was taken at, where the table says so
      */
-    public record Reading(String piece, double x, double diameterMm) {
+    public record Reading(String piece, double x, double diameterMm, Optional<Side> side) {
+        /**
+         * A reading that does not say which side of a step it was taken at.
+         *
+         * @param piece name of the piece
+         * @param x mm from the shoulder
+         * @param diameterMm measured diameter, mm
+         */
+        public Reading(String piece, double x, double diameterMm) {
+            this(piece, x, diameterMm, Optional.empty());
+        }
+
         /** Checks the ranges. */
         public Reading {
             Checks.named("piece name", piece);
             Checks.within("place", x, -1000, 2000);
             Checks.within("measured diameter", diameterMm, 0.5, 200);
         }
+    }
+
+    /** A side of the shoulder. */
+    public enum Side {
+        /** In front of it, where the ferrule goes. */
+        TENON,
+        /** Behind it. */
+        WOOD
     }
 
     /**
@@ -185,7 +205,9 @@ public record CheckBack(double toleranceMm, List<Measured> pieces) {
         double before = 2 * outline.rBefore(x);
         double after = 2 * outline.rAfter(x);
         double measured = reading.diameterMm();
-        boolean first = Math.abs(measured - before) < Math.abs(measured - after);
+        boolean nearer = Math.abs(measured - before) < Math.abs(measured - after);
+        boolean first =
+                x == 0 ? reading.side().map(side -> side == Side.TENON).orElse(nearer) : nearer;
         boolean tenon = x < 0 || x == 0 && first;
         return new Station(
                 x,

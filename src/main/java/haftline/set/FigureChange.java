@@ -78,6 +78,15 @@ public record FigureChange(What what, int step, double before, double after) {
         }
 
         /**
+         * Whether it is a wall, which is never told thicker than it is.
+         *
+         * @return true for the walls of tenon, body and cap
+         */
+        public boolean isWall() {
+            return this == TENON_WALL || this == BODY_WALL || this == CAP_WALL;
+        }
+
+        /**
          * The largest difference that nobody works to.
          *
          * @return in the figure's unit, 0 where any difference counts
@@ -103,6 +112,17 @@ public record FigureChange(What what, int step, double before, double after) {
      */
     public String words() {
         return step == 1 ? what.words() : what.words() + ", step " + step;
+    }
+
+    /**
+     * A value of this figure as it may be told in steps: a wall is rounded down.
+     *
+     * @param value the figure, in its unit
+     * @param step what the text ends at, in the same unit, above 0
+     * @return the value, a wall on a step
+     */
+    public double told(double value, double step) {
+        return what.isWall() ? Math.floor(value / step + ROUNDING) * step : value;
     }
 
     /**

@@ -11,6 +11,7 @@ import haftline.handle.Resolution;
 import haftline.handle.Resolve;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -40,6 +41,25 @@ class CheckBackTest {
             readings.add(new CheckBack.Reading(piece, xAndDiameter[i], xAndDiameter[i + 1]));
         }
         return readings;
+    }
+
+    @Test
+    void tenonTurnedAsThickAsTheWood_isNotTakenForTheWood() {
+        Handle handle = named("one");
+        double tenon = 2 * handle.outline().rBefore(0);
+        double wood = 2 * handle.outline().rAfter(0);
+        for (CheckBack.Side side : CheckBack.Side.values()) {
+            CheckBack back =
+                    CheckBack.of(
+                            List.of(handle),
+                            List.of(new CheckBack.Reading("one", 0, wood, Optional.of(side))),
+                            0.3);
+            CheckBack.Station station = back.pieces().get(0).stations().get(0);
+            boolean onTenon = side == CheckBack.Side.TENON;
+            assertThat(station.onTenon()).isEqualTo(onTenon);
+            assertThat(station.isGood()).isEqualTo(!onTenon);
+            assertThat(station.offMm()).isCloseTo(onTenon ? wood - tenon : 0, within(1e-12));
+        }
     }
 
     @Test

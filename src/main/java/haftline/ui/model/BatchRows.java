@@ -26,6 +26,9 @@ public final class BatchRows {
 
     private static final int INCH_DECIMALS = 4;
 
+    /** The last of those decimals, mm. */
+    private static final double INCH_STEP_MM = 25.4e-4;
+
     /** How a line is meant. */
     public enum Tone {
         /** A heading. */
@@ -167,8 +170,8 @@ public final class BatchRows {
         return new Line(
                 tone,
                 figure.words(),
-                amount(figure, figure.before()),
-                amount(figure, figure.after()),
+                standing(figure, figure.before()),
+                standing(figure, figure.after()),
                 Double.isNaN(figure.difference()) || Math.abs(figure.difference()) < NONE_MM
                         ? ""
                         : sign(figure.difference())
@@ -177,6 +180,10 @@ public final class BatchRows {
 
     private static String sign(double value) {
         return value < 0 ? "−" : "+";
+    }
+
+    private String standing(FigureChange figure, double value) {
+        return amount(figure, figure.told(value, units == Units.MM ? 0.01 : INCH_STEP_MM));
     }
 
     private String amount(FigureChange figure, double value) {
