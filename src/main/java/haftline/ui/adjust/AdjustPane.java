@@ -270,7 +270,12 @@ public final class AdjustPane extends BorderPane {
                                         .set(model.asked().value().withFairMm(mm.getAsDouble()));
                             }
                         });
-        HBox line = new HBox(8, new Label("Within"), fairBand, new Label("either way"));
+        Label within = new Label("Within");
+        Label either = new Label("either way");
+        // The words are worth more room than the number.
+        within.setMinWidth(Region.USE_PREF_SIZE);
+        either.setMinWidth(Region.USE_PREF_SIZE);
+        HBox line = new HBox(8, within, fairBand, either);
         line.setAlignment(Pos.CENTER_LEFT);
         return line;
     }
