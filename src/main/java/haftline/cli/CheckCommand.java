@@ -6,6 +6,7 @@ import haftline.adjust.doubt.Watch;
 import haftline.figures.Figures;
 import haftline.stock.CatalogueException;
 import haftline.store.DocumentException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -65,6 +66,12 @@ final class CheckCommand extends SetCommand implements Callable<Integer> {
                             + DoubtRun.FEWEST
                             + " to "
                             + DoubtRun.MOST);
+        }
+        for (String option : List.of("--handles", "--seed")) {
+            if (!doubt && spec.commandLine().getParseResult().hasMatchedOption(option)) {
+                throw new ParameterException(
+                        spec.commandLine(), option + " goes with --doubt: say that too");
+            }
         }
         ExaminedSet set = examine(load());
         if (json) {

@@ -87,6 +87,9 @@ class MainTest {
                         List.of("make", Run.DEMO, "--only", ""), "svg, dxf, pdf, stl, csv, png"),
                 Arguments.of(List.of("make", Run.DEMO, "--to"), "--to"),
                 Arguments.of(
+                        List.of("check", Run.DEMO, "--seed", "3"),
+                        "--seed goes with --doubt: say that too"),
+                Arguments.of(
                         List.of("check", Run.DEMO, "--handles", "many"),
                         "\"many\": expected a whole number"),
                 Arguments.of(
