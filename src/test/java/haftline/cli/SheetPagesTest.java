@@ -321,17 +321,23 @@ class SheetPagesTest {
     void pagesForTheEditor_areThoseThatAreWritten_andAStoppedPieceHasALatheSheetAlone()
             throws Exception {
         LoadedSet loaded = SetFile.read(SheetSamples.stopped(folder));
-        assertThat(SheetPages.lathe(loaded, "shucker", Paper.A4, Units.MM))
+        assertThat(pages(loaded, "shucker", PiecePaper.Kind.LATHE))
                 .isEqualTo(
                         LathePage.pages(
                                 LatheSheet.of(
                                         pieces(folder.resolve(Run.DEMO), Units.MM).get(0),
                                         Units.MM),
                                 new Field(Paper.A4)));
-        assertThat(SheetPages.instructions(loaded, "shucker", Paper.A4, Units.MM)).hasSize(2);
-        assertThat(SheetPages.lathe(loaded, "seafood fork", Paper.A4, Units.MM)).hasSize(1);
-        assertThat(SheetPages.instructions(loaded, "seafood fork", Paper.A4, Units.MM)).isEmpty();
-        assertThat(SheetPages.care(loaded, "seafood fork", Paper.A4)).isEmpty();
-        assertThat(SheetPages.care(loaded, "nobody", Paper.A4)).isEmpty();
+        assertThat(pages(loaded, "shucker", PiecePaper.Kind.INSTRUCTIONS)).hasSize(2);
+        assertThat(pages(loaded, "seafood fork", PiecePaper.Kind.LATHE)).hasSize(1);
+        assertThat(pages(loaded, "seafood fork", PiecePaper.Kind.INSTRUCTIONS)).isEmpty();
+        assertThat(pages(loaded, "seafood fork", PiecePaper.Kind.CARE)).isEmpty();
+    }
+
+    private static List<Drawing> pages(LoadedSet loaded, String piece, PiecePaper.Kind kind)
+            throws Exception {
+        return PiecePaper.of(loaded, piece, kind, Units.MM)
+                .map(PiecePaper::pages)
+                .orElse(List.of());
     }
 }
