@@ -33,7 +33,7 @@ import javafx.stage.StageStyle;
  * so that neither the wait for the pulse nor other programs count.
  */
 public final class DragBench extends Application {
-    private static final int WARM = 300;
+    private static final int WARM = 900;
     private static final int FRAMES = 600;
 
     /** A pulse later than this after the one before was missed, ms (60 a second). */
@@ -43,6 +43,9 @@ public final class DragBench extends Application {
 
     private BoardPane board;
     private Point2D node;
+    private long inEvent;
+    private long beforeLayout;
+    private long inLayout;
 
     /** Entry point; no Application itself. */
     public static final class Go {
@@ -77,28 +80,6 @@ public final class DragBench extends Application {
         Platform.runLater(this::work);
     }
 
-    private void work() {
-        node = board.pixelOf("swell").orElseThrow();
-        fire(MouseEvent.MOUSE_PRESSED, 0);
-        double[] event = new double[FRAMES];
-        double[] layout = new double[FRAMES];
-        for (int i = -WARM; i < FRAMES; i++) {
-            long start = THREADS.getCurrentThreadCpuTime();
-            fire(MouseEvent.MOUSE_DRAGGED, i);
-            long told = THREADS.getCurrentThreadCpuTime();
-            board.getScene().getRoot().layout();
-            long laidOut = THREADS.getCurrentThreadCpuTime();
-            if (i >= 0) {
-                event[i] = (told - start) / 1e6;
-                layout[i] = (laidOut - told) / 1e6;
-            }
-        }
-        fire(MouseEvent.MOUSE_RELEASED, 0);
-        print("event and engine", event);
-        print("layout and picture", layout);
-        pulses();
-    }
-
     /** Processor time until now, ns. */
     private static final class Spent {
         private final long windowId = Thread.currentThread().getId();
@@ -123,18 +104,24 @@ public final class DragBench extends Application {
         }
     }
 
-    private void pulses() {
+    private void work() {
         double[] apart = new double[FRAMES];
         double[] eventToFrame = new double[FRAMES];
+        double[] event = new double[FRAMES];
+        double[] layout = new double[FRAMES];
         double[] window = new double[FRAMES];
         double[] painter = new double[FRAMES];
         double[] pool = new double[FRAMES];
         double[] all = new double[FRAMES];
-        // The node stays where the first part left it.
         node = board.pixelOf("swell").orElseThrow();
         fire(MouseEvent.MOUSE_PRESSED, 0);
         Spent spent = new Spent();
         spent.read();
+        board.getScene()
+                .addPreLayoutPulseListener(() -> beforeLayout = THREADS.getCurrentThreadCpuTime());
+        board.getScene()
+                .addPostLayoutPulseListener(
+                        () -> inLayout = THREADS.getCurrentThreadCpuTime() - beforeLayout);
         new AnimationTimer() {
             private int at = -WARM;
             private long before;
@@ -150,6 +137,8 @@ public final class DragBench extends Application {
                 if (at >= 0 && at < FRAMES) {
                     apart[at] = (clock - before) / 1e6;
                     eventToFrame[at] = (clock - fired) / 1e6;
+                    event[at] = inEvent / 1e6;
+                    layout[at] = inLayout / 1e6;
                     window[at] = (spent.window - w) / 1e6;
                     painter[at] = (spent.painter - p) / 1e6;
                     pool[at] = (spent.pool - f) / 1e6;
@@ -159,6 +148,8 @@ public final class DragBench extends Application {
                 if (++at == FRAMES) {
                     stop();
                     fire(MouseEvent.MOUSE_RELEASED, 0);
+                    print("event and engine", event);
+                    print("style, layout, picture", layout);
                     print("window's thread", window);
                     print("painting thread", painter);
                     print("pool", pool);
@@ -174,7 +165,9 @@ public final class DragBench extends Application {
                 Platform.runLater(
                         () -> {
                             fired = System.nanoTime();
+                            long start = THREADS.getCurrentThreadCpuTime();
                             fire(MouseEvent.MOUSE_DRAGGED, at);
+                            inEvent = THREADS.getCurrentThreadCpuTime() - start;
                         });
             }
         }.start();

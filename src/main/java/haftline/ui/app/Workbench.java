@@ -129,6 +129,7 @@ public final class Workbench extends BorderPane implements Actions {
         middle.getChildren()
                 .addAll(onBoard, unmade, lineUp, templates, export, aids.takeOffPage(), rule);
         papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
+        Layers.keepVisible(middle);
         noticeBar = noticeBar();
         findings.findings().watch(list -> rule.hide());
         foot.getChildren().add(found);

@@ -4,13 +4,12 @@ import haftline.handle.Handle;
 import haftline.ui.model.View;
 import java.nio.IntBuffer;
 import javafx.geometry.Rectangle2D;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 
-/** Paints a scene on a canvas. */
-public final class BoardPainter {
+/** Draws a scene: the ground first, the ruler last. */
+final class BoardPainter {
     /** Room beside the wood in the picture of pixels, mm. */
     private static final double BESIDE = 0.5;
 
@@ -20,6 +19,7 @@ public final class BoardPainter {
     private final int[][] pixels = new int[2][];
     private final PixelBuffer<?>[] buffers = new PixelBuffer<?>[2];
     private int turn;
+    private long made;
     private Drawn drawn;
 
     /** What the pixels show, so that they are made anew only where they must. */
@@ -34,44 +34,32 @@ public final class BoardPainter {
             boolean isQuick) {}
 
     /**
-     * Paints everything.
+     * Draws everything.
      *
-     * @param gc the canvas
+     * @param ink what is drawn with
      * @param scene what is shown
-     * @param width width of the canvas, px
+     * @param width width of the board, px
      * @param height its height, px
      * @param view where the piece stands
      * @param density device pixels a pixel
      */
-    public void paint(
-            GraphicsContext gc,
-            BoardScene scene,
-            double width,
-            double height,
-            View view,
-            double density) {
+    void paint(Ink ink, BoardScene scene, double width, double height, View view, double density) {
         Sheet sheet = new Sheet(width, height);
-        Pen pen = new Pen(gc);
+        Pen pen = new Pen(ink);
         RulerPainter.ground(pen, scene, sheet, view);
-        gc.save();
-        gc.beginPath();
-        gc.rect(0, Sheet.RULER, width, sheet.curvesTop() - Sheet.RULER);
-        gc.clip();
         NodePainter.place(pen, scene, view, Sheet.RULER, sheet.curvesTop());
-        surface(gc, scene, sheet, view, density);
-        new LinePainter(pen, scene, sheet, view).paint();
+        surface(ink, scene, sheet, view, density);
+        new LinePainter(pen, scene, view).paint();
         OverlayPainter overlay = new OverlayPainter(pen, scene, view);
         overlay.comb();
         new DimensionPainter(pen, scene, sheet, view).paint();
         overlay.ghost();
-        gc.restore();
         new CurvePainter(pen, scene, sheet, view).paint();
         NodePainter.paint(pen, scene, view);
         RulerPainter.ruler(pen, scene, sheet, view);
     }
 
-    private void surface(
-            GraphicsContext gc, BoardScene scene, Sheet sheet, View view, double density) {
+    private void surface(Ink ink, BoardScene scene, Sheet sheet, View view, double density) {
         Handle handle = scene.handle();
         double left = Math.max(0, Math.floor(view.px(handle.ferruleFaceX() - BESIDE)));
         double end = handle.buttX() + handle.lengths().capMm() + BESIDE;
@@ -117,8 +105,9 @@ public final class BoardPainter {
                     pixels[turn]);
             buffer.updateBuffer(b -> new Rectangle2D(0, 0, width, height));
             drawn = wanted;
+            made++;
         }
-        gc.drawImage(pictures[turn], left, top, width / density, height / density);
+        ink.drawImage(pictures[turn], made, left, top, width / density, height / density);
     }
 
     @SuppressWarnings("unchecked")

@@ -17,8 +17,6 @@ import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyCode;
@@ -46,7 +44,7 @@ public final class BoardPane extends Region {
     private final Watched<Optional<Finding>> chosen;
     private final Watched<Palette> palette;
     private final Watched<Overlay> overlay;
-    private final Canvas canvas = new Canvas();
+    private final Tiles tiles = new Tiles();
     private final BoardPainter painter = new BoardPainter();
     private final CrossHair crossHair = new CrossHair();
     private final Tooltip why = new Tooltip();
@@ -88,9 +86,8 @@ public final class BoardPane extends Region {
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 120);
-        canvas.setMouseTransparent(true);
         why.setShowDelay(Duration.millis(150));
-        getChildren().addAll(canvas, crossHair.line(), crossHair.card(), angle);
+        getChildren().addAll(tiles, crossHair.line(), crossHair.card(), angle);
         setOnMouseMoved(this::hover);
         setOnMouseExited(event -> leave());
         setOnMousePressed(this::press);
@@ -167,9 +164,7 @@ public final class BoardPane extends Region {
     protected void layoutChildren() {
         double width = Math.floor(getWidth());
         double height = Math.floor(getHeight());
-        if (canvas.getWidth() != width || canvas.getHeight() != height) {
-            canvas.setWidth(width);
-            canvas.setHeight(height);
+        if (!tiles.cover(width, height)) {
             crossHair.hide();
             stale = true;
             model.viewpoint().resize(new Sheet(width, height).area());
@@ -183,7 +178,7 @@ public final class BoardPane extends Region {
     private void paint(double width, double height) {
         Optional<Figures> figures = editor.drawn().value().flatMap(Worked::figures);
         if (figures.isEmpty() || width < 1 || height < 1) {
-            canvas.getGraphicsContext2D().clearRect(0, 0, width, height);
+            tiles.show(new Ink(), width, height, density());
             return;
         }
         setAccessibleText(
@@ -212,20 +207,23 @@ public final class BoardPane extends Region {
             settled.call();
         }
         View view = model.viewpoint().view().value();
-        painter.paint(canvas.getGraphicsContext2D(), scene, width, height, view, density());
-        new GripPainter(canvas.getGraphicsContext2D(), model, palette.value()).paint(width);
+        Ink ink = new Ink();
+        painter.paint(ink, scene, width, height, view, density());
+        new GripPainter(ink, model, palette.value()).paint(width);
+        crossHair.draw(new Pen(ink), palette.value().accent(), editor.document().isInGesture());
         if (isFocused()) {
-            frame(canvas.getGraphicsContext2D(), width, height);
+            frame(ink, width, height);
         }
+        tiles.show(ink, width, height, density());
     }
 
     /** The keys act on the board; a border of the region would be stroked with every frame. */
-    private void frame(GraphicsContext gc, double width, double height) {
-        gc.setFill(palette.value().accent());
-        gc.fillRect(0, 0, width, 1);
-        gc.fillRect(0, height - 1, width, 1);
-        gc.fillRect(0, 0, 1, height);
-        gc.fillRect(width - 1, 0, 1, height);
+    private void frame(Ink ink, double width, double height) {
+        ink.setFill(palette.value().accent());
+        ink.fillRect(0, 0, width, 1);
+        ink.fillRect(0, height - 1, width, 1);
+        ink.fillRect(0, 0, 1, height);
+        ink.fillRect(width - 1, 0, 1, height);
     }
 
     private Optional<String> hoveredNode() {

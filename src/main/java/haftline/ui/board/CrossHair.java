@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import javafx.scene.shape.Line;
 
 /** The line through ruler, piece and curves, and the card with what it reads. */
@@ -60,8 +61,16 @@ final class CrossHair {
         card.setVisible(false);
     }
 
-    boolean isShown() {
-        return line.isVisible();
+    /**
+     * Draws the line with everything else: over a drag a line of its own would have the whole
+     * height of the board put on the screen anew.
+     */
+    void draw(Pen pen, Color colour, boolean isDragging) {
+        line.setVisible(card.isVisible() && !isDragging);
+        if (card.isVisible() && isDragging) {
+            pen.style(colour, 1);
+            pen.line(line.getStartX(), line.getStartY(), line.getEndX(), line.getEndY());
+        }
     }
 
     /**

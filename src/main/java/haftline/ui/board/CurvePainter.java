@@ -6,7 +6,6 @@ import haftline.figures.Wall;
 import haftline.figures.Zone;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
@@ -25,7 +24,7 @@ final class CurvePainter {
     private final BoardScene scene;
     private final Sheet sheet;
     private final View view;
-    private final GraphicsContext gc;
+    private final Ink ink;
     private final Palette palette;
 
     CurvePainter(Pen pen, BoardScene scene, Sheet sheet, View view) {
@@ -33,7 +32,7 @@ final class CurvePainter {
         this.scene = scene;
         this.sheet = sheet;
         this.view = view;
-        gc = pen.gc;
+        ink = pen.ink;
         palette = scene.palette();
     }
 
@@ -41,6 +40,7 @@ final class CurvePainter {
         if (!sheet.hasCurves()) {
             return;
         }
+        RulerPainter.curvesGround(pen, scene, sheet, view);
         pen.style(palette.line(), 1);
         pen.line(0, sheet.curvesTop() + 0.5, sheet.width(), sheet.curvesTop() + 0.5);
         NodePainter.place(pen, scene, view, sheet.curvesTop() + 1, sheet.height());
@@ -109,8 +109,8 @@ final class CurvePainter {
         Band before = null;
         for (Band band : doubt.bands()) {
             if (before != null && band.x() - before.x() < NEXT_MM) {
-                gc.setFill(colour.deriveColor(0, 1, 1, 0.2));
-                gc.fillPolygon(
+                ink.setFill(colour.deriveColor(0, 1, 1, 0.2));
+                ink.fillPolygon(
                         new double[] {
                             view.px(before.x()),
                             view.px(band.x()),
@@ -122,8 +122,7 @@ final class CurvePainter {
                             wallY(band.highMm(), bottom, scale),
                             wallY(band.lowMm(), bottom, scale),
                             wallY(before.lowMm(), bottom, scale)
-                        },
-                        4);
+                        });
                 pen.style(colour, 0.9);
                 for (double[] pair :
                         new double[][] {
@@ -132,7 +131,7 @@ final class CurvePainter {
                     double y0 = wallY(pair[0], bottom, scale);
                     double y1 = wallY(pair[1], bottom, scale);
                     if (y0 > sheet.wallTop() || y1 > sheet.wallTop()) {
-                        gc.strokeLine(view.px(before.x()), y0, view.px(band.x()), y1);
+                        ink.strokeLine(view.px(before.x()), y0, view.px(band.x()), y1);
                     }
                 }
             }
@@ -146,7 +145,7 @@ final class CurvePainter {
 
     /** What is missing to the limit: filled and ruled upright, so that it reads without colour. */
     private void shortfall(Columns columns, double bottom, double scale) {
-        gc.setFill(palette.stop().deriveColor(0, 1, 1, 0.22));
+        ink.setFill(palette.stop().deriveColor(0, 1, 1, 0.22));
         pen.style(palette.stop(), 1);
         int i = 0;
         while (i < columns.count) {
@@ -158,16 +157,16 @@ final class CurvePainter {
             while (i < columns.count && isShort(columns, i)) {
                 i++;
             }
-            gc.beginPath();
-            gc.moveTo(from, bottom - columns.limit[from] * scale);
+            ink.beginPath();
+            ink.moveTo(from, bottom - columns.limit[from] * scale);
             for (int k = from; k < i; k += 2) {
-                gc.lineTo(k, bottom - columns.limit[k] * scale);
+                ink.lineTo(k, bottom - columns.limit[k] * scale);
             }
             for (int k = i - 1; k >= from; k -= 2) {
-                gc.lineTo(k, bottom - Math.max(0, columns.worst[k]) * scale);
+                ink.lineTo(k, bottom - Math.max(0, columns.worst[k]) * scale);
             }
-            gc.closePath();
-            gc.fill();
+            ink.closePath();
+            ink.fill();
             for (int k = from + 2; k < i; k += 4) {
                 pen.line(
                         k + 0.5,
@@ -200,7 +199,6 @@ final class CurvePainter {
             double y = Pen.sharp(bottom - limit * scale);
             pen.dashed(palette.stop(), 1, 6, 4);
             pen.line(from, y, i, y);
-            gc.setLineDashes();
             String text = "limit " + scene.shown().length(limit);
             double wide = Pen.width(text);
             if (from - wide - 8 > lastEnd) {
@@ -224,17 +222,20 @@ final class CurvePainter {
             double... dashes) {
         pen.dashed(colour, width, dashes);
         boolean open = false;
-        Trace trace = new Trace();
+        ink.beginPath();
         for (int i = 0; i < columns.count; i++) {
             if (values[i] == Columns.NO_WALL || bottom - values[i] * scale < sheet.wallTop()) {
+                // Each piece is a line of its own: dashes begin anew.
+                ink.stroke();
+                ink.beginPath();
                 open = false;
                 continue;
             }
             double y = bottom - Math.max(0, values[i]) * scale;
             if (open) {
-                trace.line(i + 0.5, y);
+                ink.lineTo(i + 0.5, y);
             } else {
-                trace.move(i + 0.5, y);
+                ink.moveTo(i + 0.5, y);
                 open = true;
             }
             // Every third pixel is fine enough for a smooth curve; steps keep theirs.
@@ -245,8 +246,7 @@ final class CurvePainter {
                             && Math.abs(values[i + 3] - values[i]) * scale < 3;
             i += smooth ? 2 : 0;
         }
-        trace.stroke(pen, sheet);
-        gc.setLineDashes();
+        ink.stroke();
     }
 
     private void least(double bottom, double scale) {
@@ -258,12 +258,11 @@ final class CurvePainter {
             }
             boolean kept = wall.marginMm() >= 0;
             Color colour = kept ? palette.good() : palette.stop();
-            gc.setFill(colour);
+            ink.setFill(colour);
             if (kept) {
-                gc.fillOval(x - 3.5, y - 3.5, 7, 7);
+                ink.fillOval(x - 3.5, y - 3.5, 7, 7);
             } else {
-                gc.fillPolygon(
-                        new double[] {x - 5, x + 5, x}, new double[] {y + 9, y + 9, y + 1}, 3);
+                ink.fillPolygon(new double[] {x - 5, x + 5, x}, new double[] {y + 9, y + 9, y + 1});
             }
             // The label keeps clear of the limit's line: over a wall that is kept, under one that
             // is not.
@@ -287,26 +286,26 @@ final class CurvePainter {
         pen.style(palette.line(), 1);
         pen.line(0, Pen.sharp(bottom), sheet.width(), Pen.sharp(bottom));
         pen.style(palette.ink(), 1.7);
-        Trace trace = new Trace();
+        ink.beginPath();
         int from = columns.at(0);
         int to = columns.at(scene.handle().buttX());
         for (int i = from; i < to; i += Math.abs(columns.slope[i]) > 0.5 ? 1 : 3) {
             double y = bottom - 2 * columns.wood[i] * scale;
             if (i == from) {
-                trace.move(i + 0.5, y);
+                ink.moveTo(i + 0.5, y);
             } else {
-                trace.line(i + 0.5, y);
+                ink.lineTo(i + 0.5, y);
             }
         }
         if (to > from) {
-            trace.line(to - 0.5, bottom - 2 * columns.wood[to - 1] * scale);
+            ink.lineTo(to - 0.5, bottom - 2 * columns.wood[to - 1] * scale);
         }
-        trace.stroke(pen, sheet);
+        ink.stroke();
         var swell = scene.handle().outline().greatest();
         double x = view.px(swell.x());
         double y = bottom - 2 * swell.r() * scale;
-        pen.gc.setFill(palette.ink());
-        pen.gc.fillOval(x - 2.5, y - 2.5, 5, 5);
+        pen.ink.setFill(palette.ink());
+        pen.ink.fillOval(x - 2.5, y - 2.5, 5, 5);
         pen.text(
                 "⌀ " + scene.shown().length(2 * swell.r()),
                 x,

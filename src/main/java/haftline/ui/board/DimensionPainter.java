@@ -88,7 +88,7 @@ final class DimensionPainter {
         pen.style(palette.soft(), 1);
         pen.line(a, from, a, to);
         pen.line(b, from, b, to);
-        pen.gc.setFill(palette.soft());
+        pen.ink.setFill(palette.soft());
         double width = Pen.width(text);
         if (b - a > width + 34) {
             pen.line(a, line, b, line);
@@ -150,17 +150,16 @@ final class DimensionPainter {
         double x = view.px(face + at);
         double a = view.px(face + low);
         double b = view.px(face + high);
-        pen.gc.setFill(palette.good().deriveColor(0, 1, 1, 0.24));
-        pen.gc.fillRect(a, y, b - a, 9);
+        pen.ink.setFill(palette.good().deriveColor(0, 1, 1, 0.24));
+        pen.ink.fillRect(a, y, b - a, 9);
         pen.style(palette.good(), 1.2);
         pen.line(a, y - 2, a, y + 11);
         pen.line(b, y - 2, b, y + 11);
-        pen.gc.setFill(met ? palette.good() : palette.near());
-        pen.gc.fillPolygon(new double[] {x - 8, x + 8, x}, new double[] {y + 10, y + 10, y - 4}, 3);
+        pen.ink.setFill(met ? palette.good() : palette.near());
+        pen.ink.fillPolygon(new double[] {x - 8, x + 8, x}, new double[] {y + 10, y + 10, y - 4});
         pen.style(palette.soft(), 0.8);
         pen.dashed(palette.soft(), 0.8, 2, 3);
         pen.line(Pen.sharp(x), view.py(-greatest()) + 6, Pen.sharp(x), y - 6);
-        pen.gc.setLineDashes();
         String where = at < 0 ? " before the ferrule's face" : " behind the ferrule's face";
         String text =
                 "balance "

@@ -10,7 +10,6 @@ import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.canvas.GraphicsContext;
 
 /**
  * The grips of what is chosen, over everything else: edges and depth of a detail, the arm of a
@@ -30,8 +29,8 @@ final class GripPainter {
     private final Palette palette;
     private final View view;
 
-    GripPainter(GraphicsContext gc, BoardModel model, Palette palette) {
-        pen = new Pen(gc);
+    GripPainter(Ink ink, BoardModel model, Palette palette) {
+        pen = new Pen(ink);
         this.model = model;
         this.palette = palette;
         view = model.viewpoint().view().value();
@@ -80,10 +79,10 @@ final class GripPainter {
     /** Squares for what is sized, so that they are not taken for nodes. */
     private void square(double x, double y, boolean hovered) {
         double half = hovered ? HALF + 1.5 : HALF;
-        pen.gc.setFill(hovered ? palette.accent() : palette.paper());
+        pen.ink.setFill(hovered ? palette.accent() : palette.paper());
         pen.style(palette.accent(), 1.8);
-        pen.gc.fillRect(x - half, y - half, 2 * half, 2 * half);
-        pen.gc.strokeRect(x - half, y - half, 2 * half, 2 * half);
+        pen.ink.fillRect(x - half, y - half, 2 * half, 2 * half);
+        pen.ink.strokeRect(x - half, y - half, 2 * half, 2 * half);
     }
 
     private void slope(SlopeGrip arm, double width) {

@@ -9,7 +9,6 @@ import haftline.parts.Kit;
 import haftline.ui.model.View;
 import haftline.ui.model.Viewpoint;
 import haftline.ui.theme.Palette;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 
 /** The ink: outlines, bores with their points, wander, blade and centre line. */
@@ -20,23 +19,18 @@ final class LinePainter {
     private static final double NARROW = 0.9;
     private static final int DOME_CHORDS = 18;
 
-    /** Room for ends and joins that are to lie outside a strip, px. */
-    private static final double BESIDE_STRIP = 6;
-
     private final Pen pen;
     private final BoardScene scene;
-    private final Sheet sheet;
     private final View view;
-    private final GraphicsContext gc;
+    private final Ink ink;
     private final Palette palette;
     private final Handle handle;
 
-    LinePainter(Pen pen, BoardScene scene, Sheet sheet, View view) {
+    LinePainter(Pen pen, BoardScene scene, View view) {
         this.pen = pen;
         this.scene = scene;
-        this.sheet = sheet;
         this.view = view;
-        gc = pen.gc;
+        ink = pen.ink;
         palette = scene.palette();
         handle = scene.handle();
     }
@@ -63,16 +57,8 @@ final class LinePainter {
 
     private void wood() {
         pen.style(palette.ink(), WIDE);
-        pen.strips(
-                view.px(0) - WIDE,
-                view.px(handle.buttX()) + WIDE,
-                sheet,
-                (from, to) -> {
-                    double first = Math.max(0, view.mm(from - BESIDE_STRIP));
-                    double last = view.mm(to + BESIDE_STRIP);
-                    OutlinePath.stroke(gc, handle.outline(), view, 1, first, last);
-                    OutlinePath.stroke(gc, handle.outline(), view, -1, first, last);
-                });
+        OutlinePath.stroke(ink, handle.outline(), view, 1, 0);
+        OutlinePath.stroke(ink, handle.outline(), view, -1, 0);
         double butt = view.px(handle.buttX());
         double r = handle.outline().rBefore(handle.buttX());
         pen.line(butt, view.py(r), butt, view.py(-r));
@@ -97,7 +83,7 @@ final class LinePainter {
         double rear = view.px(0);
         double r = ferrule.outside().mean() / 2;
         pen.style(palette.ink(), WIDE);
-        gc.strokeRect(front, view.py(r), rear - front, view.py(-r) - view.py(r));
+        ink.strokeRect(front, view.py(r), rear - front, view.py(-r) - view.py(r));
         pen.style(palette.ink(), NARROW);
         double inside = -ferrule.bore().mean() / 2;
         pen.line(
@@ -112,20 +98,20 @@ final class LinePainter {
         double head = cap.headThickness().mean();
         double r = cap.headDiameter().mean() / 2;
         pen.style(palette.ink(), WIDE);
-        gc.beginPath();
-        gc.moveTo(view.px(x0), view.py(r));
+        ink.beginPath();
+        ink.moveTo(view.px(x0), view.py(r));
         if (cap.form() == EndCap.Form.DOMED) {
             for (int i = 1; i < 2 * DOME_CHORDS; i++) {
                 double a = Math.PI / 2 - Math.PI * i / (2 * DOME_CHORDS);
-                gc.lineTo(view.px(x0 + head * Math.cos(a)), view.py(r * Math.sin(a)));
+                ink.lineTo(view.px(x0 + head * Math.cos(a)), view.py(r * Math.sin(a)));
             }
         } else {
-            gc.lineTo(view.px(x0 + head), view.py(r));
-            gc.lineTo(view.px(x0 + head), view.py(-r));
+            ink.lineTo(view.px(x0 + head), view.py(r));
+            ink.lineTo(view.px(x0 + head), view.py(-r));
         }
-        gc.lineTo(view.px(x0), view.py(-r));
-        gc.closePath();
-        gc.stroke();
+        ink.lineTo(view.px(x0), view.py(-r));
+        ink.closePath();
+        ink.stroke();
         pen.style(palette.ink(), NARROW);
         double spigot = -cap.spigotDiameter().mean() / 2;
         double end = view.px(x0 - cap.spigotLength().mean());
@@ -146,23 +132,22 @@ final class LinePainter {
         bore(handle.tangBore(), handle.wander().startMm(), handle.wander().slope());
         handle.capBore()
                 .ifPresent(cap -> bore(cap, handle.wander().startMm(), handle.wander().slope()));
-        gc.setLineDashes();
     }
 
     private void bore(Bore bore, double e0, double k) {
         BoreProfile edge = BoreProfile.of(bore);
-        gc.beginPath();
+        ink.beginPath();
         for (int i = 0; i < edge.size(); i++) {
             double z = edge.depth(i);
             double x = view.px(bore.xAt(z));
             double y = view.py(-(edge.radius(i) + e0 + k * z));
             if (i == 0) {
-                gc.moveTo(x, y);
+                ink.moveTo(x, y);
             } else {
-                gc.lineTo(x, y);
+                ink.lineTo(x, y);
             }
         }
-        gc.stroke();
+        ink.stroke();
     }
 
     private void shank() {
@@ -171,11 +156,11 @@ final class LinePainter {
         double tip = handle.fit().tipX();
         double length = tip - seat;
         pen.style(palette.ink(), NARROW);
-        gc.beginPath();
-        gc.moveTo(view.px(seat), view.py(-kit.tang().envelopeMm(0) / 2));
-        gc.lineTo(view.px(tip), view.py(-kit.tang().envelopeMm(length) / 2));
-        gc.lineTo(view.px(tip), view.py(0));
-        gc.stroke();
+        ink.beginPath();
+        ink.moveTo(view.px(seat), view.py(-kit.tang().envelopeMm(0) / 2));
+        ink.lineTo(view.px(tip), view.py(-kit.tang().envelopeMm(length) / 2));
+        ink.lineTo(view.px(tip), view.py(0));
+        ink.stroke();
         blade(kit, seat);
     }
 
@@ -191,34 +176,34 @@ final class LinePainter {
         double neck = Math.min(seat, handle.ferruleFaceX());
         double heel = neck - 6;
         double rise = (neck - heel) * 0.75;
-        gc.beginPath();
-        gc.moveTo(view.px(neck), view.py(root));
-        gc.bezierCurveTo(
+        ink.beginPath();
+        ink.moveTo(view.px(neck), view.py(root));
+        ink.bezierCurveTo(
                 view.px(neck - rise),
                 view.py(root),
                 view.px(heel + rise),
                 view.py(back),
                 view.px(heel - 4),
                 view.py(back));
-        gc.lineTo(view.px(front), view.py(back));
+        ink.lineTo(view.px(front), view.py(back));
         double mid = view.axisY() - (back - edge) / 2 * view.scale();
-        gc.lineTo(view.px(front), mid - 9);
-        gc.lineTo(view.px(front) - 6, mid - 4);
-        gc.lineTo(view.px(front) + 6, mid + 4);
-        gc.lineTo(view.px(front), mid + 9);
-        gc.lineTo(view.px(front), view.py(-edge));
-        gc.lineTo(view.px(heel), view.py(-edge));
-        gc.bezierCurveTo(
+        ink.lineTo(view.px(front), mid - 9);
+        ink.lineTo(view.px(front) - 6, mid - 4);
+        ink.lineTo(view.px(front) + 6, mid + 4);
+        ink.lineTo(view.px(front), mid + 9);
+        ink.lineTo(view.px(front), view.py(-edge));
+        ink.lineTo(view.px(heel), view.py(-edge));
+        ink.bezierCurveTo(
                 view.px(heel + 1.5),
                 view.py(-edge),
                 view.px(neck - 3),
                 view.py(-root),
                 view.px(neck),
                 view.py(-root));
-        gc.closePath();
-        gc.setFill(palette.steel().deriveColor(0, 1, 1, 0.16));
-        gc.fill();
+        ink.closePath();
+        ink.setFill(palette.steel().deriveColor(0, 1, 1, 0.16));
+        ink.fill();
         pen.style(palette.soft(), NARROW + 0.2);
-        gc.stroke();
+        ink.stroke();
     }
 }

@@ -25,27 +25,27 @@ final class NodePainter {
         double x = view.px(node.x());
         double y = view.py(node.radiusMm());
         if (!node.isFree()) {
-            pen.gc.setFill(palette.ink());
-            pen.gc.fillRect(Math.round(x) - 5, Math.round(y) - 5, 10, 10);
+            pen.ink.setFill(palette.ink());
+            pen.ink.fillRect(Math.round(x) - 5, Math.round(y) - 5, 10, 10);
             return;
         }
         boolean selected = scene.selected().filter(node.name()::equals).isPresent();
         boolean hovered = scene.hovered().filter(node.name()::equals).isPresent();
         double r = hovered || selected ? RING + 1.5 : RING;
         if (selected) {
-            pen.gc.setFill(palette.accent().deriveColor(0, 1, 1, 0.22));
-            pen.gc.fillOval(x - 13, y - 13, 26, 26);
+            pen.ink.setFill(palette.accent().deriveColor(0, 1, 1, 0.22));
+            pen.ink.fillOval(x - 13, y - 13, 26, 26);
         }
-        pen.gc.setFill(selected ? palette.accent() : palette.paper());
+        pen.ink.setFill(selected ? palette.accent() : palette.paper());
         pen.style(palette.accent(), 2.2);
         if (node.join() == Join.CRISP) {
             double[] xs = {x - r - 1, x, x + r + 1, x};
             double[] ys = {y, y - r - 1, y, y + r + 1};
-            pen.gc.fillPolygon(xs, ys, 4);
-            pen.gc.strokePolygon(xs, ys, 4);
+            pen.ink.fillPolygon(xs, ys);
+            pen.ink.strokePolygon(xs, ys);
         } else {
-            pen.gc.fillOval(x - r, y - r, 2 * r, 2 * r);
-            pen.gc.strokeOval(x - r, y - r, 2 * r, 2 * r);
+            pen.ink.fillOval(x - r, y - r, 2 * r, 2 * r);
+            pen.ink.strokeOval(x - r, y - r, 2 * r, 2 * r);
         }
     }
 
@@ -57,12 +57,12 @@ final class NodePainter {
         }
         Color colour = colour(scene.palette(), finding.gravity());
         double x = Pen.sharp(view.px(finding.knownX().getAsDouble()));
-        pen.gc.setFill(colour.deriveColor(0, 1, 1, 0.13));
-        pen.gc.fillRect(x - 9, top, 18, bottom - top);
+        pen.ink.setFill(colour.deriveColor(0, 1, 1, 0.13));
+        pen.ink.fillRect(x - 9, top, 18, bottom - top);
         pen.style(colour, 1.2);
         pen.line(x, top, x, bottom);
-        pen.gc.setFill(colour);
-        pen.gc.fillPolygon(new double[] {x - 6, x + 6, x}, new double[] {top, top, top + 9}, 3);
+        pen.ink.setFill(colour);
+        pen.ink.fillPolygon(new double[] {x - 6, x + 6, x}, new double[] {top, top, top + 9});
     }
 
     static Color colour(Palette palette, Gravity gravity) {

@@ -5,7 +5,6 @@ import haftline.curve.Outline;
 import haftline.curve.Segment;
 import haftline.curve.StraightLine;
 import haftline.ui.model.View;
-import javafx.scene.canvas.GraphicsContext;
 
 /** The outline as a path on the canvas: cubics exactly, arcs and domes in short chords. */
 final class OutlinePath {
@@ -19,34 +18,32 @@ final class OutlinePath {
      *
      * @param side 1 above the axis, -1 below
      * @param fromX where to begin, mm
-     * @param toX what begins behind it is left out, mm
      */
-    static void stroke(
-            GraphicsContext gc, Outline outline, View view, int side, double fromX, double toX) {
-        gc.beginPath();
+    static void stroke(Ink ink, Outline outline, View view, int side, double fromX) {
+        ink.beginPath();
         boolean begun = false;
         for (Segment segment : outline.segments()) {
-            if (segment.endX() <= fromX || segment.startX() > toX) {
+            if (segment.endX() <= fromX) {
                 continue;
             }
             double x0 = view.px(segment.startX());
             double y0 = view.py(side * segment.r(segment.startX()));
             if (begun) {
-                gc.lineTo(x0, y0);
+                ink.lineTo(x0, y0);
             } else {
-                gc.moveTo(x0, y0);
+                ink.moveTo(x0, y0);
                 begun = true;
             }
-            add(gc, segment, view, side);
+            add(ink, segment, view, side);
         }
-        gc.stroke();
+        ink.stroke();
     }
 
-    private static void add(GraphicsContext gc, Segment segment, View view, int side) {
+    private static void add(Ink ink, Segment segment, View view, int side) {
         double x0 = segment.startX();
         double x1 = segment.endX();
         if (segment instanceof GraphCubic cubic) {
-            gc.bezierCurveTo(
+            ink.bezierCurveTo(
                     view.px(x0 + (x1 - x0) / 3),
                     view.py(side * cubic.firstControlR()),
                     view.px(x1 - (x1 - x0) / 3),
@@ -54,13 +51,13 @@ final class OutlinePath {
                     view.px(x1),
                     view.py(side * cubic.r(x1)));
         } else if (segment instanceof StraightLine) {
-            gc.lineTo(view.px(x1), view.py(side * segment.r(x1)));
+            ink.lineTo(view.px(x1), view.py(side * segment.r(x1)));
         } else {
             for (int i = 1; i <= CHORDS; i++) {
                 // Denser towards the ends, where a dome is upright.
                 double t = (1 - Math.cos(Math.PI * i / CHORDS)) / 2;
                 double x = i == CHORDS ? x1 : x0 + (x1 - x0) * t;
-                gc.lineTo(view.px(x), view.py(side * segment.r(x)));
+                ink.lineTo(view.px(x), view.py(side * segment.r(x)));
             }
         }
     }

@@ -9,7 +9,6 @@ import haftline.measure.Units;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import java.util.List;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
@@ -44,14 +43,14 @@ final class OverlayPainter {
     private final Pen pen;
     private final BoardScene scene;
     private final View view;
-    private final GraphicsContext gc;
+    private final Ink ink;
     private final Palette palette;
 
     OverlayPainter(Pen pen, BoardScene scene, View view) {
         this.pen = pen;
         this.scene = scene;
         this.view = view;
-        gc = pen.gc;
+        ink = pen.ink;
         palette = scene.palette();
     }
 
@@ -62,15 +61,13 @@ final class OverlayPainter {
 
     private void ghost(Handle ghost) {
         pen.dashed(palette.accent(), GHOST, 7, 4);
-        OutlinePath.stroke(gc, ghost.outline(), view, 1, 0, ghost.buttX());
-        OutlinePath.stroke(gc, ghost.outline(), view, -1, 0, ghost.buttX());
+        OutlinePath.stroke(ink, ghost.outline(), view, 1, 0);
+        OutlinePath.stroke(ink, ghost.outline(), view, -1, 0);
         double butt = view.px(ghost.buttX());
         double r = ghost.outline().rBefore(ghost.buttX());
         pen.line(butt, view.py(r), butt, view.py(-r));
-        gc.setLineDashes();
         pen.dashed(palette.accent(), GHOST, 7, 4);
         pen.line(LEGEND_X, LEGEND_Y - 4, LEGEND_X + 26, LEGEND_Y - 4);
-        gc.setLineDashes();
         pen.text("as proposed", LEGEND_X + 34, LEGEND_Y, palette.accent(), TextAlignment.LEFT);
         for (PlacedNode node : ghost.nodes()) {
             scene.node(node.name()).ifPresent(now -> change(now, node));
@@ -114,7 +111,7 @@ final class OverlayPainter {
         Color teeth = palette.accent().deriveColor(0, 1, 1, 0.55);
         pen.style(teeth, 0.8);
         for (Tooth tooth : comb.teeth()) {
-            gc.strokeLine(
+            ink.strokeLine(
                     view.px(tooth.x()),
                     view.py(tooth.radiusMm()),
                     endX(tooth, px),
@@ -126,7 +123,8 @@ final class OverlayPainter {
         for (Tooth tooth : comb.teeth()) {
             isCut |= isCut(tooth, px);
             if (before != null && !(isCut(tooth, px) && isCut(before, px))) {
-                gc.strokeLine(endX(before, px), endY(before, px), endX(tooth, px), endY(tooth, px));
+                ink.strokeLine(
+                        endX(before, px), endY(before, px), endX(tooth, px), endY(tooth, px));
             }
             before = tooth;
         }

@@ -53,6 +53,9 @@ public final class PieceRaster {
     /** So many columns are one in a hurry. */
     private static final int QUICK_WIDE = 4;
 
+    /** Side of a block that is turned at a time, px. */
+    private static final int BLOCK = 16;
+
     private static final byte LINE = 2;
     private static final byte BESIDE = 1;
 
@@ -60,7 +63,10 @@ public final class PieceRaster {
     private byte[] close;
     private byte[] metalLines;
     private Columns columns;
+
+    /** Column by column, as they are made: the memory is walked through from end to end. */
     private int[] pixels;
+
     private int width;
     private int axisRow;
     private int rows;
@@ -134,7 +140,7 @@ public final class PieceRaster {
         axisRow = size.axisRow();
         rows = size.height();
         mmPerPx = (float) (1 / scale);
-        pixels = into;
+        pixels = new int[width * rows];
         dpi = density;
         originX = (int) Math.round(startX * scale);
         columns = new Columns(handle, startX, 1 / scale, width);
@@ -143,24 +149,40 @@ public final class PieceRaster {
             close = lines(HATCH / 2 + 1);
             metalLines = lines(METAL_HATCH);
         }
-        Arrays.fill(pixels, 0, width * rows, 0);
         // A drag is painted in the time between two frames: every core takes a stretch.
         int stretch =
                 Math.max(LEAST_STRETCH, width / Runtime.getRuntime().availableProcessors() + 1);
         IntStream.iterate(0, from -> from < width, from -> from + stretch)
                 .parallel()
-                .forEach(from -> stretch(from, Math.min(width, from + stretch)));
+                .forEach(from -> stretch(from, Math.min(width, from + stretch), into));
+        pixels = null;
         return columns;
     }
 
-    private void stretch(int from, int to) {
+    private void stretch(int from, int to, int[] into) {
         Grain grain = Grain.of(handle.brief().stock());
         for (int i = from; i < to; i++) {
             surface(i, true, grain, from);
             if (below == Below.SURFACE) {
                 surface(i, false, grain, from);
             } else {
-                section(i);
+                section(i, from);
+            }
+        }
+        turned(from, to, into);
+    }
+
+    /** From column by column to row by row, in blocks that the cache holds. */
+    private void turned(int from, int to, int[] into) {
+        for (int top = 0; top < rows; top += BLOCK) {
+            int bottom = Math.min(rows, top + BLOCK);
+            for (int left = from; left < to; left += BLOCK) {
+                int right = Math.min(to, left + BLOCK);
+                for (int row = top; row < bottom; row++) {
+                    for (int i = left, at = i * rows + row; i < right; i++, at += rows) {
+                        into[row * width + i] = pixels[at];
+                    }
+                }
             }
         }
     }
@@ -183,6 +205,14 @@ public final class PieceRaster {
         }
         float x = columns.x(i);
         boolean isCap = isMetal && x > 0;
+        if (isMetal && !isCap && i > from && columns.metal[i - 1] == metal) {
+            // One column of a ferrule is as the next.
+            int at = i * rows;
+            int first = up ? 0 : axisRow;
+            System.arraycopy(
+                    pixels, at - rows + first, pixels, at + first, up ? axisRow : rows - axisRow);
+            return;
+        }
         float slope = isMetal ? (isCap ? capSlope(i) : 0) : columns.slope[i];
         float lean = 1 / (float) Math.sqrt(1 + slope * slope);
         if (!isMetal) {
@@ -197,8 +227,8 @@ public final class PieceRaster {
         int first = isQuick && (i - from) % QUICK_WIDE != 0 && !isMetal ? copied(i, up, height) : 0;
         for (int k = first; k < count; k++) {
             if (isQuick && (k & 1) == 1 && k + 1 <= height) {
-                int at = (up ? axisRow - 1 - k : axisRow + k) * width + i;
-                pixels[at] = pixels[up ? at + width : at - width];
+                int at = i * rows + (up ? axisRow - 1 - k : axisRow + k);
+                pixels[at] = pixels[up ? at + 1 : at - 1];
                 continue;
             }
             float y = sign * (k + 0.5f) * mmPerPx;
@@ -218,7 +248,7 @@ public final class PieceRaster {
                                 shine);
             }
             // The outermost pixel is only partly covered.
-            pixels[(up ? axisRow - 1 - k : axisRow + k) * width + i] =
+            pixels[i * rows + (up ? axisRow - 1 - k : axisRow + k)] =
                     k + 1 <= height ? colour : Tint.covering(colour, height - k);
         }
     }
@@ -231,10 +261,8 @@ public final class PieceRaster {
         float beside = columns.wood[i - 1] / mmPerPx;
         int count = Math.max(0, (int) Math.min(height, beside) - 1);
         int room = Math.min(count, up ? axisRow : rows - axisRow);
-        for (int k = 0; k < room; k++) {
-            int at = (up ? axisRow - 1 - k : axisRow + k) * width + i;
-            pixels[at] = pixels[at - 1];
-        }
+        int at = i * rows + (up ? axisRow - room : axisRow);
+        System.arraycopy(pixels, at - rows, pixels, at, room);
         return room;
     }
 
@@ -245,7 +273,7 @@ public final class PieceRaster {
         return (columns.metal[i + 1] - columns.metal[i]) / mmPerPx;
     }
 
-    private void section(int i) {
+    private void section(int i, int from) {
         float x = columns.x(i);
         Ferrule ferrule = handle.brief().kit().ferrule();
         float metal = columns.metal[i];
@@ -259,8 +287,12 @@ public final class PieceRaster {
         boolean bonded = x > 0 && x > handle.fit().tipX() + 4 || handle.fit().fit() == Fit.BONDED;
         int count = Math.min(Math.round(outside / mmPerPx), rows - axisRow);
         int tint = wall(i);
-        int plain =
-                metal > 0 || columns.shank[i] > 0 ? 0 : woodAlone(i, count, bonded ? glue : hollow);
+        int plain = 0;
+        if (columns.shank[i] > 0 && !inCap) {
+            plain = sameShank(i, from, count);
+        } else if (metal <= 0) {
+            plain = woodAlone(i, count, bonded ? glue : hollow);
+        }
         for (int k = plain; k < count; k++) {
             float d = (k + 0.5f) * mmPerPx;
             int colour;
@@ -277,14 +309,31 @@ public final class PieceRaster {
             } else {
                 colour = inFerrule && x >= handle.tenonEndX() ? glue : hollow;
             }
-            pixels[(axisRow + k) * width + i] = colour;
+            pixels[i * rows + axisRow + k] = colour;
         }
         if (!inFerrule && !inCap && columns.wood[i] == 0 && columns.shank[i] > 0) {
             int bare = Math.min(Math.round(columns.shank[i] / mmPerPx), rows - axisRow);
             for (int k = 0; k < bare; k++) {
-                pixels[(axisRow + k) * width + i] = shank(i, x, (k + 0.5f) * mmPerPx);
+                pixels[i * rows + axisRow + k] = shank(i, x, (k + 0.5f) * mmPerPx);
             }
         }
+    }
+
+    /** A straight shank is in one column as in the one before. */
+    private int sameShank(int i, int from, int count) {
+        boolean isSame =
+                i > from
+                        && columns.shank[i] == columns.shank[i - 1]
+                        && (columns.metal[i - 1] <= 0 || columns.x(i - 1) < 0)
+                        && columns.x(i) <= handle.fit().tipX()
+                                == columns.x(i - 1) <= handle.fit().tipX();
+        if (!isSame) {
+            return 0;
+        }
+        int rowsOfIt = Math.min(count, (int) Math.floor(columns.shank[i] / mmPerPx - 0.5f));
+        int at = i * rows + axisRow;
+        System.arraycopy(pixels, at - rows, pixels, at, Math.max(0, rowsOfIt));
+        return Math.max(0, rowsOfIt);
     }
 
     /** Most of a section: the hole, then wood. */
@@ -292,12 +341,10 @@ public final class PieceRaster {
         int tint = wall(i);
         int hole = Math.min(count, Math.round(columns.bore[i] / mmPerPx));
         int wood = Math.min(count, Math.round(columns.wood[i] / mmPerPx));
-        int at = axisRow * width + i;
-        for (int k = 0; k < hole; k++, at += width) {
-            pixels[at] = inHole;
-        }
-        for (int k = hole; k < wood; k++, at += width) {
-            pixels[at] = woodSection(i, k, (k + 0.5f) * mmPerPx, tint);
+        int at = i * rows + axisRow;
+        Arrays.fill(pixels, at, at + hole, inHole);
+        for (int k = hole; k < wood; k++) {
+            pixels[at + k] = woodSection(i, k, (k + 0.5f) * mmPerPx, tint);
         }
         return Math.max(hole, wood);
     }

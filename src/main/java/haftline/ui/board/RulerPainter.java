@@ -34,20 +34,26 @@ final class RulerPainter {
     static void ground(Pen pen, BoardScene scene, Sheet sheet, View view) {
         Palette palette = scene.palette();
         double bottom = sheet.curvesTop();
-        pen.gc.setFill(palette.paper());
-        pen.gc.fillRect(0, 0, sheet.width(), bottom);
-        pen.gc.setFill(palette.paper().interpolate(palette.panel(), UNDER_CURVES));
-        pen.gc.fillRect(0, bottom, sheet.width(), sheet.height() - bottom);
+        pen.ink.setFill(palette.paper());
+        pen.ink.fillRect(0, 0, sheet.width(), sheet.height());
         double step = step(view, scene.units());
         upright(pen, palette.grid(), Sheet.RULER, bottom, sheet, view, step);
-        Color faint = palette.grid().interpolate(palette.panel(), UNDER_CURVES);
-        upright(pen, faint, bottom, sheet.height(), sheet, view, step);
         pen.style(palette.grid(), 1);
         double low = Math.ceil(view.radius(bottom) / step) * step;
         for (double r = low; view.py(r) > Sheet.RULER; r += step) {
             double py = Pen.sharp(view.py(r));
             pen.line(0, py, sheet.width(), py);
         }
+    }
+
+    /** The ground under the curves covers what of the piece reaches into it. */
+    static void curvesGround(Pen pen, BoardScene scene, Sheet sheet, View view) {
+        Palette palette = scene.palette();
+        double top = sheet.curvesTop();
+        pen.ink.setFill(palette.paper().interpolate(palette.panel(), UNDER_CURVES));
+        pen.ink.fillRect(0, top, sheet.width(), sheet.height() - top);
+        Color faint = palette.grid().interpolate(palette.panel(), UNDER_CURVES);
+        upright(pen, faint, top, sheet.height(), sheet, view, step(view, scene.units()));
     }
 
     private static void upright(
@@ -62,8 +68,8 @@ final class RulerPainter {
 
     static void ruler(Pen pen, BoardScene scene, Sheet sheet, View view) {
         Palette palette = scene.palette();
-        pen.gc.setFill(palette.margin());
-        pen.gc.fillRect(0, 0, sheet.width(), Sheet.RULER);
+        pen.ink.setFill(palette.margin());
+        pen.ink.fillRect(0, 0, sheet.width(), Sheet.RULER);
         pen.style(palette.line(), 1);
         pen.line(0, Sheet.RULER - 0.5, sheet.width(), Sheet.RULER - 0.5);
         double step = step(view, scene.units());

@@ -138,7 +138,7 @@ class TemplatesWindowTest {
                 .isTrue();
         assertThat(robot.lookup("#format-stl").queryAs(CheckBox.class).isSelected()).isFalse();
         assertThat(robot.lookup("#format-dxf").queryAs(CheckBox.class).isSelected()).isTrue();
-        assertThat(robot.lookup("#templates").query().isVisible()).isFalse();
+        assertThat(robot.lookup("#templates").tryQuery()).isEmpty();
         robot.clickOn("#export-back");
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(robot.lookup("#templates").query().isVisible()).isTrue();

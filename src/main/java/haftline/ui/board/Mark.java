@@ -1,0 +1,347 @@
+package haftline.ui.board;
+
+import java.util.Arrays;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.Image;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.shape.StrokeLineJoin;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+
+/**
+ * One thing drawn on the board: how, where, and what rectangle it keeps to. It carries a digest of
+ * all of it, so that two frames are compared without looking at a pixel.
+ */
+final class Mark {
+    /** What is drawn; the numbers of a mark are read by it. */
+    enum Kind {
+        /** x, y, width, height, filled. */
+        RECTANGLE,
+        /** x, y, width, height, filled. */
+        OVAL,
+        /** x, y, width, height, along its edge. */
+        RING,
+        /** A path by {@link Mark#steps}, filled. */
+        AREA,
+        /** A path by {@link Mark#steps}, along it. */
+        STROKE,
+        /** x, y of the base line. */
+        WORDS,
+        /** x, y, width, height. */
+        PICTURE
+    }
+
+    static final byte MOVE = 0;
+    static final byte LINE = 1;
+    static final byte CURVE = 2;
+    static final byte CLOSE = 3;
+
+    /** Room for ends and joins outside of what is seen, px. */
+    private static final double BESIDE = 8;
+
+    private static final double[] SOLID = {};
+    private static final byte[] NO_STEPS = {};
+    private static final long PRIME = 0x9E3779B97F4A7C15L;
+
+    private final Kind kind;
+    private final Color colour;
+    private final double width;
+    private final double[] dashes;
+    private final double[] numbers;
+    private final byte[] steps;
+    private final Object what;
+    private final TextAlignment align;
+    private final boolean isRun;
+
+    final double left;
+    final double top;
+    final double right;
+    final double bottom;
+    final long digest;
+
+    private Mark(
+            Kind kind,
+            Color colour,
+            double width,
+            double[] dashes,
+            double[] numbers,
+            byte[] steps,
+            Object what,
+            TextAlignment align,
+            double[] box,
+            long state) {
+        this.kind = kind;
+        this.colour = colour;
+        this.width = width;
+        this.dashes = dashes;
+        this.numbers = numbers;
+        this.steps = steps;
+        this.what = what;
+        this.align = align;
+        left = box[0];
+        top = box[1];
+        right = box[2];
+        bottom = box[3];
+        long d = mixed(kind.ordinal() + 1, state);
+        d = mixed(d, colour == null ? 0 : colour.hashCode());
+        d = mixed(d, align == null ? 0 : align.ordinal());
+        d = mixed(d, Double.doubleToLongBits(width));
+        d = mixed(d, Arrays.hashCode(dashes));
+        d = mixed(d, Arrays.hashCode(steps));
+        for (double number : numbers) {
+            d = mixed(d, Double.doubleToLongBits(number));
+        }
+        digest = d;
+        isRun = kind == Kind.STROKE && runs();
+    }
+
+    static long mixed(long digest, long with) {
+        long d = (digest ^ with) * PRIME;
+        return d ^ d >>> 29;
+    }
+
+    static Mark filled(Kind kind, Color colour, double x, double y, double w, double h) {
+        return new Mark(
+                kind,
+                colour,
+                0,
+                SOLID,
+                new double[] {x, y, w, h},
+                NO_STEPS,
+                null,
+                null,
+                new double[] {x, y, x + w, y + h},
+                0);
+    }
+
+    static Mark ring(Color colour, double width, double x, double y, double w, double h) {
+        double by = width / 2;
+        return new Mark(
+                Kind.RING,
+                colour,
+                width,
+                SOLID,
+                new double[] {x, y, w, h},
+                NO_STEPS,
+                null,
+                null,
+                new double[] {x - by, y - by, x + w + by, y + h + by},
+                0);
+    }
+
+    static Mark area(Color colour, byte[] steps, double[] points) {
+        return new Mark(Kind.AREA, colour, 0, SOLID, points, steps, null, null, box(points, 0), 0);
+    }
+
+    static Mark stroke(Color colour, double width, double[] dashes, byte[] steps, double[] points) {
+        return new Mark(
+                Kind.STROKE,
+                colour,
+                width,
+                dashes,
+                points,
+                steps,
+                null,
+                null,
+                box(points, width / 2),
+                0);
+    }
+
+    /** Letters keep to the box of their line; its height is well under twice the size. */
+    static Mark words(
+            String text,
+            Font font,
+            double wide,
+            Color colour,
+            TextAlignment align,
+            double x,
+            double y) {
+        double from = align == TextAlignment.LEFT ? 0 : align == TextAlignment.CENTER ? 0.5 : 1;
+        double size = font.getSize();
+        return new Mark(
+                Kind.WORDS,
+                colour,
+                0,
+                SOLID,
+                new double[] {x, y},
+                NO_STEPS,
+                new Lettered(text, font),
+                align,
+                new double[] {
+                    x - from * wide - 2, y - 1.3 * size, x + (1 - from) * wide + 2, y + 0.6 * size
+                },
+                mixed(text.hashCode(), font.hashCode()));
+    }
+
+    private record Lettered(String text, Font font) {}
+
+    /**
+     * A picture.
+     *
+     * @param image the picture
+     * @param version another number when its pixels are other ones
+     */
+    static Mark picture(Image image, long version, double x, double y, double w, double h) {
+        return new Mark(
+                Kind.PICTURE,
+                null,
+                0,
+                SOLID,
+                new double[] {x, y, w, h},
+                NO_STEPS,
+                image,
+                null,
+                new double[] {x, y, x + w, y + h},
+                mixed(System.identityHashCode(image), version));
+    }
+
+    private static double[] box(double[] points, double by) {
+        double x0 = Double.POSITIVE_INFINITY;
+        double y0 = Double.POSITIVE_INFINITY;
+        double x1 = Double.NEGATIVE_INFINITY;
+        double y1 = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < points.length; i += 2) {
+            x0 = Math.min(x0, points[i]);
+            x1 = Math.max(x1, points[i]);
+            y0 = Math.min(y0, points[i + 1]);
+            y1 = Math.max(y1, points[i + 1]);
+        }
+        return new double[] {x0 - by, y0 - by, x1 + by, y1 + by};
+    }
+
+    /** Whether nothing is seen through it within a rectangle. */
+    boolean covers(double x0, double y0, double x1, double y1) {
+        return kind == Kind.RECTANGLE
+                && colour.isOpaque()
+                && left <= x0
+                && top <= y0
+                && right >= x1
+                && bottom >= y1;
+    }
+
+    /**
+     * Draws it with all that it needs, whatever was drawn before.
+     *
+     * @param gc the canvas
+     * @param from left edge of what is seen of it, px
+     * @param to right edge, px
+     */
+    void draw(GraphicsContext gc, double from, double to) {
+        double[] n = numbers;
+        switch (kind) {
+            case RECTANGLE -> {
+                gc.setFill(colour);
+                gc.fillRect(n[0], n[1], n[2], n[3]);
+            }
+            case OVAL -> {
+                gc.setFill(colour);
+                gc.fillOval(n[0], n[1], n[2], n[3]);
+            }
+            case RING -> {
+                pen(gc);
+                gc.strokeOval(n[0], n[1], n[2], n[3]);
+            }
+            case AREA -> {
+                gc.setFill(colour);
+                path(gc);
+                gc.fill();
+            }
+            case STROKE -> {
+                pen(gc);
+                if (isRun) {
+                    run(gc, from - BESIDE, to + BESIDE);
+                } else {
+                    path(gc);
+                }
+                gc.stroke();
+            }
+            case WORDS -> {
+                Lettered lettered = (Lettered) what;
+                gc.setFill(colour);
+                gc.setFont(lettered.font());
+                gc.setTextAlign(align);
+                gc.fillText(lettered.text(), n[0], n[1]);
+            }
+            case PICTURE -> gc.drawImage((Image) what, n[0], n[1], n[2], n[3]);
+            default -> throw new IllegalStateException(kind.name());
+        }
+    }
+
+    private void pen(GraphicsContext gc) {
+        gc.setStroke(colour);
+        gc.setLineWidth(width);
+        gc.setLineDashes(dashes);
+        gc.setLineDashOffset(0);
+        gc.setLineCap(StrokeLineCap.BUTT);
+        gc.setLineJoin(StrokeLineJoin.ROUND);
+    }
+
+    /** Whether it goes from left to right all the way, so that a stretch can be drawn alone. */
+    private boolean runs() {
+        boolean isDashed = dashes.length > 0;
+        int pieces = 0;
+        double x = Double.NEGATIVE_INFINITY;
+        int at = 0;
+        for (byte step : steps) {
+            pieces += step == MOVE ? 1 : 0;
+            if (step == CLOSE || isDashed && (step == CURVE || pieces > 1)) {
+                return false;
+            }
+            at += step == CURVE ? 6 : 2;
+            if (numbers[at - 2] < x) {
+                return false;
+            }
+            x = numbers[at - 2];
+        }
+        return steps.length > 2;
+    }
+
+    /** The stretch between two places, dashes as they would fall in the whole. */
+    private void run(GraphicsContext gc, double from, double to) {
+        double[] n = numbers;
+        gc.beginPath();
+        boolean begun = false;
+        double along = 0;
+        double before = 0;
+        int at = 0;
+        for (byte step : steps) {
+            int end = at + (step == CURVE ? 4 : 0);
+            if (step == MOVE) {
+                begun = false;
+                along = 0;
+            } else if (n[end] >= from && n[at - 2] <= to) {
+                if (!begun) {
+                    gc.moveTo(n[at - 2], n[at - 1]);
+                    before = along;
+                    begun = true;
+                }
+                if (step == LINE) {
+                    gc.lineTo(n[at], n[at + 1]);
+                } else {
+                    gc.bezierCurveTo(n[at], n[at + 1], n[at + 2], n[at + 3], n[end], n[end + 1]);
+                }
+            }
+            if (step == LINE && dashes.length > 0) {
+                along += Math.hypot(n[at] - n[at - 2], n[at + 1] - n[at - 1]);
+            }
+            at = end + 2;
+        }
+        gc.setLineDashOffset(before);
+    }
+
+    private void path(GraphicsContext gc) {
+        double[] n = numbers;
+        gc.beginPath();
+        int at = 0;
+        for (byte step : steps) {
+            switch (step) {
+                case MOVE -> gc.moveTo(n[at++], n[at++]);
+                case LINE -> gc.lineTo(n[at++], n[at++]);
+                case CURVE ->
+                        gc.bezierCurveTo(n[at++], n[at++], n[at++], n[at++], n[at++], n[at++]);
+                default -> gc.closePath();
+            }
+        }
+    }
+}

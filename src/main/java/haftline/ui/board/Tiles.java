@@ -1,0 +1,136 @@
+package haftline.ui.board;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntConsumer;
+import javafx.scene.Group;
+import javafx.scene.canvas.Canvas;
+
+/**
+ * The board's surface in small canvases side by side. A frame paints only those in which something
+ * differs from the frame before: in software every pixel that is left alone is time saved.
+ */
+final class Tiles extends Group {
+    /** Whole device pixels at every usual scale of a screen: 1, 1.25, 1.5, 1.75, 2. */
+    private static final int WIDE = 192;
+
+    private static final int TALL = 96;
+
+    private final List<Canvas> canvases = new ArrayList<>();
+    private long[] shown = {};
+    private int across;
+    private double width;
+    private double height;
+    private int painted;
+
+    Tiles() {
+        setMouseTransparent(true);
+        setManaged(false);
+        setAutoSizeChildren(false);
+    }
+
+    /**
+     * Shows what is drawn.
+     *
+     * @param ink the marks, the ground first
+     * @param wide width of the whole, px
+     * @param tall height of the whole, px
+     * @param density device pixels a pixel: at another everything is painted anew
+     */
+    void show(Ink ink, double wide, double tall, double density) {
+        if (wide != width || tall != height) {
+            lay(wide, tall);
+        }
+        long[] wanted = new long[canvases.size()];
+        Arrays.fill(wanted, Mark.mixed(1, Double.doubleToLongBits(density)));
+        for (Mark mark : ink.marks()) {
+            each(mark, i -> wanted[i] = Mark.mixed(wanted[i], mark.digest));
+        }
+        boolean[] begun = new boolean[wanted.length];
+        for (Mark mark : ink.marks()) {
+            each(
+                    mark,
+                    i -> {
+                        if (wanted[i] != shown[i]) {
+                            Canvas canvas = canvases.get(i);
+                            if (!begun[i]) {
+                                begun[i] = true;
+                                begin(canvas, mark);
+                            }
+                            double x = canvas.getLayoutX();
+                            mark.draw(canvas.getGraphicsContext2D(), x, x + canvas.getWidth());
+                        }
+                    });
+        }
+        for (int i = 0; i < wanted.length; i++) {
+            if (wanted[i] != shown[i] && !begun[i]) {
+                clear(canvases.get(i));
+            }
+        }
+        shown = wanted;
+    }
+
+    /**
+     * Whether it covers a rectangle of just this size.
+     *
+     * @param wide px
+     * @param tall px
+     */
+    boolean cover(double wide, double tall) {
+        return wide == width && tall == height;
+    }
+
+    /** Nothing is wiped that the first mark covers. */
+    private void begin(Canvas canvas, Mark first) {
+        painted++;
+        double x = canvas.getLayoutX();
+        double y = canvas.getLayoutY();
+        if (!first.covers(x, y, x + canvas.getWidth(), y + canvas.getHeight())) {
+            clear(canvas);
+        }
+    }
+
+    private static void clear(Canvas canvas) {
+        canvas.getGraphicsContext2D()
+                .clearRect(
+                        canvas.getLayoutX(),
+                        canvas.getLayoutY(),
+                        canvas.getWidth(),
+                        canvas.getHeight());
+    }
+
+    private void lay(double wide, double tall) {
+        width = wide;
+        height = tall;
+        across = (int) Math.ceil(wide / WIDE);
+        canvases.clear();
+        for (int y = 0; y < tall; y += TALL) {
+            for (int x = 0; x < wide; x += WIDE) {
+                Canvas canvas = new Canvas(Math.min(WIDE, wide - x), Math.min(TALL, tall - y));
+                canvas.relocate(x, y);
+                canvas.getGraphicsContext2D().translate(-x, -y);
+                canvases.add(canvas);
+            }
+        }
+        getChildren().setAll(canvases);
+        shown = new long[canvases.size()];
+    }
+
+    private void each(Mark mark, IntConsumer tile) {
+        int x0 = (int) Math.max(0, Math.floor(mark.left / WIDE));
+        int x1 = (int) Math.min(across - 1, Math.floor(mark.right / WIDE));
+        int y0 = (int) Math.max(0, Math.floor(mark.top / TALL));
+        int y1 = (int) Math.min(canvases.size() / across - 1, Math.floor(mark.bottom / TALL));
+        for (int y = y0; y <= y1; y++) {
+            for (int x = x0; x <= x1; x++) {
+                tile.accept(y * across + x);
+            }
+        }
+    }
+
+    /** How many tiles were painted so far. */
+    int painted() {
+        return painted;
+    }
+}
