@@ -1,5 +1,6 @@
 package haftline.adjust.takeoff;
 
+import haftline.shape.Butt;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,22 +21,24 @@ final class Marks {
     Draft of(Draft fitted, boolean[] counts) {
         Draft now = fitted;
         double sum = fitting.fit(now, counts).sum();
-        List<Draft> tried = new ArrayList<>();
         double seat = fitting.table().markNear(now.seatX());
         if (now.butt().lengthMm() > 0 && !Double.isNaN(seat)) {
-            tried.add(now.withButt(DraftFit.butt(now.butt(), now.woodMm() - seat)));
+            Butt butt = DraftFit.butt(now.butt(), now.woodMm() - seat);
+            DraftFit.Fitted moved = fitting.fit(now.withButt(butt), counts);
+            if (moved.sum() < sum + COSTS) {
+                now = moved.draft();
+                sum = moved.sum();
+            }
         }
         for (int i = 0; i < now.nodes().size(); i++) {
             DraftNode node = now.nodes().get(i);
             double mark = fitting.table().markNear(node.x());
-            if (node.crisp() && !Double.isNaN(mark)) {
-                List<DraftNode> nodes = new ArrayList<>(now.nodes());
-                nodes.set(i, new DraftNode(mark, node.diameterMm(), true));
-                tried.add(now.withNodes(nodes));
+            if (!node.crisp() || Double.isNaN(mark)) {
+                continue;
             }
-        }
-        for (Draft one : tried) {
-            DraftFit.Fitted moved = fitting.fit(one, counts);
+            List<DraftNode> nodes = new ArrayList<>(now.nodes());
+            nodes.set(i, new DraftNode(mark, node.diameterMm(), true));
+            DraftFit.Fitted moved = fitting.fit(now.withNodes(nodes), counts);
             if (moved.sum() < sum + COSTS) {
                 now = moved.draft();
                 sum = moved.sum();
@@ -46,6 +49,7 @@ final class Marks {
                 LaidDetail detail = now.details().get(i);
                 Cut edge = left ? detail.left() : detail.right();
                 double near = fitting.table().markNear(left ? detail.from() : detail.to());
+                DraftFit.Fitted best = null;
                 for (double mark : new double[] {edge.x(), near}) {
                     boolean step = edge.kind() == Cut.Kind.STEP || mark == near;
                     if (!detail.isOnChord() || Double.isNaN(mark) || !step) {
@@ -54,11 +58,11 @@ final class Marks {
                     List<LaidDetail> details = new ArrayList<>(now.details());
                     details.set(i, detail.markedAt(left, mark));
                     DraftFit.Fitted moved = fitting.fit(now.withDetails(details), counts);
-                    if (moved.sum() < sum + COSTS) {
-                        now = moved.draft();
-                        sum = moved.sum();
-                        break;
-                    }
+                    best = best == null || moved.sum() < best.sum() ? moved : best;
+                }
+                if (best != null && best.sum() < sum + COSTS) {
+                    now = best.draft();
+                    sum = best.sum();
                 }
             }
         }

@@ -15,6 +15,9 @@ final class Segmentation {
     /** A cut's price, in parameters: its place and the freedom to choose it. */
     private static final double CUT = 2;
 
+    /** Squares over the variance, as for a stray: four and a half deviations. */
+    private static final double FAR = 20;
+
     /** Arcs are looked for in no more readings than this; a bead or cove is short. */
     private static final int LONGEST_ARC = 48;
 
@@ -78,14 +81,27 @@ final class Segmentation {
 
     /**
      * The cheapest row of stretches; where the wood ends steeply also the cheapest that ends in
-     * each form of the butt.
+     * each form of the butt. One that costs far more than another is not worth following.
      */
     List<List<Stretch>> rows() {
         Way way = way();
-        List<List<Stretch>> rows = new ArrayList<>();
-        rows.add(row(way.last(), way.last()[x.length - 1]));
-        butts(way).forEach(end -> rows.add(row(way.last(), end)));
-        return rows;
+        List<Stretch> ends = new ArrayList<>(List.of(way.last()[x.length - 1]));
+        ends.addAll(butts(way));
+        double least = cost(way, ends);
+        return ends.stream()
+                .filter(end -> cost(way, List.of(end)) <= least + FAR)
+                .map(end -> row(way.last(), end))
+                .toList();
+    }
+
+    /** Cost of the cheapest row that ends so. */
+    private double cost(Way way, List<Stretch> ends) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Stretch end : ends) {
+            double cut = end.kind().isButt() ? 0 : CUT * parameter;
+            least = Math.min(least, way.best()[end.from()] + end.cost() + cut);
+        }
+        return least;
     }
 
     /**
@@ -95,13 +111,11 @@ final class Segmentation {
      */
     double cost(boolean end) {
         Way way = way();
-        double cost = way.best()[x.length];
+        List<Stretch> ends = new ArrayList<>(List.of(way.last()[x.length - 1]));
         if (end) {
-            for (Stretch one : butts(way)) {
-                cost = Math.min(cost, way.best()[one.from()] + one.cost());
-            }
+            ends.addAll(butts(way));
         }
-        return cost;
+        return cost(way, ends);
     }
 
     private List<Stretch> butts(Way way) {

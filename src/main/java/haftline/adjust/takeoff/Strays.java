@@ -13,7 +13,7 @@ final class Strays {
     private static final double SUSPECT = 3;
 
     /** Parameters' worth that a reading's absence must save: one alone asks for three. */
-    private static final double SAVES = 2;
+    private static final double SAVES = 2.5;
 
     /**
      * A reading whose neighbours stand this near was taken there on purpose, in a narrow groove; so

@@ -60,7 +60,18 @@ final class Tracing {
     }
 
     Optional<TakeOff> takeOff() {
-        Kept kept = Kept.of(table, new Strays(table, fitting.deviation()).counts());
+        boolean[] counts = new Strays(table, fitting.deviation()).counts();
+        Traced best = best(counts);
+        if (best.draft() != null && !Arrays.equals(counts, best.counts())) {
+            // A reading that came back, or went, may have a say in where the cuts are.
+            best = best.or(best(best.counts()));
+        }
+        return best.draft() == null ? Optional.empty() : result(best.draft(), best.counts());
+    }
+
+    /** The best shape where the cuts are looked for in some of the readings. */
+    private Traced best(boolean[] counts) {
+        Kept kept = Kept.of(table, counts);
         Traced best = Traced.NONE;
         for (List<Stretch> row : kept.segmentation(fitting.deviation()).rows()) {
             for (Sight sight : sights(row, kept)) {
@@ -68,7 +79,7 @@ final class Tracing {
             }
         }
         if (best.draft() == null) {
-            return Optional.empty();
+            return best;
         }
         SecondLook look = new SecondLook(fitting);
         Traced first = best;
@@ -76,7 +87,7 @@ final class Tracing {
             Traced other = traced(sight);
             best = other.score() + look.price() < first.score() ? best.or(other) : best;
         }
-        return result(best.draft(), best.counts());
+        return best;
     }
 
     /** One row of stretches, as it looks with more and more of its cuts taken for crisp. */
