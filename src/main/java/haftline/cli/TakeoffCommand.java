@@ -268,10 +268,7 @@ final class TakeoffCommand implements Callable<Integer> {
             throw usage("--known takes X1,Y1,X2,Y2,MM, and no --scale beside it");
         }
         try {
-            OptionalDouble mm =
-                    known == null
-                            ? optional(scale)
-                            : OptionalDouble.of(knownScale());
+            OptionalDouble mm = known == null ? optional(scale) : OptionalDouble.of(knownScale());
             return new Tracing(mm, optional(axis), Optional.ofNullable(part));
         } catch (IllegalArgumentException outOfRange) {
             throw usage(outOfRange.getMessage());

@@ -14,7 +14,8 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * A table of calliper readings: a heading that names the columns {@code x} and {@code diameter}
- * with their unit in round or square brackets, one reading a line; commas, or semicolons with decimal commas.
+ * with their unit in round or square brackets, one reading a line; commas, or semicolons with
+ * decimal commas.
  */
 final class ReadingsTable {
     private static final List<String> PLACES = List.of("x", "place", "from shoulder");
@@ -81,7 +82,9 @@ final class ReadingsTable {
             String name = (bracket < 0 ? cell : cell.substring(0, bracket)).strip();
             if (names.contains(name)) {
                 String unit =
-                        bracket < 0 ? "" : cell.substring(bracket + 1).replaceAll("[)\\]]", "").strip();
+                        bracket < 0
+                                ? ""
+                                : cell.substring(bracket + 1).replaceAll("[)\\]]", "").strip();
                 Optional<Double> size = millimetres(unit);
                 if (size.isEmpty()) {
                     problems.add(

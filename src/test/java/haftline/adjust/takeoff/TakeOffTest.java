@@ -14,6 +14,7 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Shapes measured with a noisy calliper come back; {@code StarterRun} does it with 200 seeds. */
@@ -33,19 +34,43 @@ class TakeOffTest {
         assertThat(one.more()).as("%s", one).isLessThanOrEqualTo(1);
     }
 
+    /** The scatter hides the cove's first corner until the line is looked at again. */
     @Test
-    void namesAStrayByItsLine() throws Exception {
-        Bench bench = new Bench(starter("waisted.yaml"));
+    void seesACoveAtASecondLook() throws Exception {
+        StarterRun.Case one = StarterRun.of(starter("coved-neck.yaml"), 46, false);
+        assertThat(one.details()).as("%s", one).isEqualTo(4);
+        assertThat(one.good()).as("%s", one).isTrue();
+    }
+
+    /** Slips beside a swell, a waist, a neck, a crisp edge and the ends; none takes a neighbour. */
+    @ParameterizedTest
+    @CsvSource({
+        "waisted.yaml,    1,   -2.0, 0",
+        "waisted.yaml,    1,   -0.9, 3",
+        "waisted.yaml,    1,    0.4, 6",
+        "waisted.yaml,    1,    0.9, 21",
+        "waisted.yaml,    1,   -0.9, 93",
+        "waisted.yaml,    1.5, -2.0, 4.5",
+        "waisted.yaml,    1.5, -0.9, 81",
+        "waisted.yaml,    1.5, -2.0, 103.5",
+        "waisted.yaml,    1.5, -0.9, 108",
+        "waisted.yaml,    3,    2.0, 48",
+    })
+    void namesTheSlip(String file, double spacing, double slip, double x) throws Exception {
+        Shape shape = starter(file);
         List<Reading> readings = new ArrayList<>();
-        for (Reading one : bench.readings(1, 0.05, new SplittableRandom(7))) {
-            double spoilt = one.x() == 50 ? 1.0 : 0;
-            readings.add(new Reading(one.x(), one.diameterMm() + spoilt, readings.size() + 2));
+        int line = 0;
+        for (Reading one : new Bench(shape).readings(spacing, 0.05, new SplittableRandom(11))) {
+            double d = one.diameterMm() + (one.x() == x ? slip : 0);
+            readings.add(new Reading(one.x(), d, readings.size() + 2));
+            line = one.x() == x ? readings.size() + 1 : line;
         }
-        TakeOff taken = TakeOff.of(readings, 0.1, "knife", Ends.UNKNOWN).orElseThrow();
-        assertThat(taken.strays()).hasSize(1);
-        assertThat(taken.strays().get(0).x()).isEqualTo(50);
-        assertThat(readings.get(taken.strays().get(0).reading().line() - 2).x()).isEqualTo(50);
-        assertThat(taken.strays().get(0).mm()).isBetween(0.8, 1.2);
+        TakeOff taken = TakeOff.of(readings, 0.1, "slip", Ends.UNKNOWN).orElseThrow();
+        assertThat(taken.strays()).extracting(one -> one.reading().line()).containsExactly(line);
+        double off = Math.abs(slip);
+        assertThat(Math.abs(taken.strays().get(0).mm())).isBetween(off - 0.25, off + 0.25);
+        assertThat(taken.shape().nodes().size()).isLessThanOrEqualTo(shape.nodes().size() + 1);
+        assertThat(taken.shape().details()).hasSameSizeAs(shape.details());
     }
 
     /** A cylinder of 20 mm with a band of 22 mm from 30 to 34 mm, read from the butt. */
