@@ -23,23 +23,16 @@ class TakeOffTest {
         return Starter.shapes().stream();
     }
 
+    /** With this seed the scatter hides a corner of the coved neck from all but a second look. */
     @ParameterizedTest
     @MethodSource("starters")
     void givesAStarterShapeBack(Path file) throws Exception {
         Shape shape = ShapeFile.read(file);
-        StarterRun.Case one = StarterRun.of(shape, 2);
+        StarterRun.Case one = StarterRun.of(shape, 46, false);
         assertThat(one.details()).as("%s", one).isEqualTo(shape.details().size());
         assertThat(one.off()).as("%s", one).isLessThanOrEqualTo(0.1);
         assertThat(one.crispOff()).as("%s", one).isLessThanOrEqualTo(0.5);
         assertThat(one.more()).as("%s", one).isLessThanOrEqualTo(1);
-    }
-
-    /** The scatter hides the cove's first corner until the line is looked at again. */
-    @Test
-    void seesACoveAtASecondLook() throws Exception {
-        StarterRun.Case one = StarterRun.of(starter("coved-neck.yaml"), 46, false);
-        assertThat(one.details()).as("%s", one).isEqualTo(4);
-        assertThat(one.good()).as("%s", one).isTrue();
     }
 
     /** Slips beside a swell, a waist, a neck, a crisp edge and the ends; none takes a neighbour. */
