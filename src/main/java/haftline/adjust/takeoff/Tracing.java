@@ -24,6 +24,13 @@ final class Tracing {
     private static final double[] CLEAR = {200, 20, 10, 5};
 
     private final String name;
+
+    /** Strays no more readings apart than this are neighbours: the width of a small detail. */
+    private static final int NEAR = 3;
+
+    /** Readings that are tried as the one stray among neighbours. */
+    private static final int MOST_ALONE = 8;
+
     private final List<Reading> readings;
     private final Table table;
     private final Fitting fitting;
@@ -66,7 +73,36 @@ final class Tracing {
             // A reading that came back, or went, may have a say in where the cuts are.
             best = best.or(best(best.counts()));
         }
+        for (boolean[] other : best.draft() == null ? List.<boolean[]>of() : alone(best.counts())) {
+            best = best.or(best(other));
+        }
         return best.draft() == null ? Optional.empty() : result(best.draft(), best.counts());
+    }
+
+    /**
+     * Where neighbours are named strays together, one of them, or one between them, may have hidden
+     * the shape of the rest: each in turn left out, the others counted again.
+     */
+    private static List<boolean[]> alone(boolean[] counts) {
+        boolean[] together = new boolean[counts.length];
+        for (int a = 0; a < counts.length; a++) {
+            for (int b = a + 1; b <= Math.min(counts.length - 1, a + NEAR); b++) {
+                if (!counts[a] && !counts[b]) {
+                    Arrays.fill(together, a, b + 1, true);
+                }
+            }
+        }
+        List<boolean[]> others = new ArrayList<>();
+        for (int j = 0; j < counts.length && others.size() < MOST_ALONE; j++) {
+            if (together[j]) {
+                boolean[] other = new boolean[counts.length];
+                for (int k = 0; k < counts.length; k++) {
+                    other[k] = k != j && (counts[k] || together[k]);
+                }
+                others.add(other);
+            }
+        }
+        return others;
     }
 
     /** The best shape where the cuts are looked for in some of the readings. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Shapes measured with a noisy calliper come back; {@code StarterRun} does it with 200 seeds. */
 class TakeOffTest {
@@ -84,6 +85,33 @@ class TakeOffTest {
         assertThat(taken.shape().details())
                 .containsExactly(new Detail.Fillet(new Place.FromShoulder(32), 4, 1));
         assertThat(taken.greatest().mm()).isZero();
+    }
+
+    /**
+     * A band of three readings: a slip on the middle one makes strays of the other two at first.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.5, 0.5, 0.9})
+    void namesTheSlipOnABand_notTheBand(double slip) {
+        SplittableRandom random = new SplittableRandom(5);
+        List<Reading> readings = new ArrayList<>();
+        for (int x = 0; x <= 60; x += 2) {
+            double d = 20 + 0.02 * random.nextGaussian();
+            if (x == 30) {
+                readings.add(new Reading(x, d, 0));
+            }
+            double band = x >= 30 && x <= 34 ? 2 : 0;
+            readings.add(new Reading(x, d + band + (x == 32 ? slip : 0), 0));
+            if (x == 34) {
+                readings.add(new Reading(x, d, 0));
+            }
+        }
+        TakeOff taken = TakeOff.of(readings, 0.1, "band", Ends.UNKNOWN).orElseThrow();
+        assertThat(taken.strays()).extracting(Residual::x).containsExactly(32.0);
+        assertThat(taken.shape().nodes()).isEmpty();
+        assertThat(taken.shape().details()).hasSize(1);
+        double height = ((Detail.Fillet) taken.shape().details().get(0)).heightMm();
+        assertThat(height).isBetween(0.97, 1.03);
     }
 
     private static Shape starter(String file) throws Exception {
