@@ -2,17 +2,11 @@ package haftline.cli;
 
 import haftline.adjust.takeoff.Ends;
 import haftline.adjust.takeoff.Reading;
-import haftline.adjust.takeoff.Residual;
 import haftline.adjust.takeoff.TakeOff;
 import haftline.drawing.Drawing;
 import haftline.drawing.TakeOffDrawing;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
-import haftline.shape.Detail;
-import haftline.shape.Join;
-import haftline.shape.Node;
-import haftline.shape.Shape;
-import haftline.shape.Size;
 import haftline.store.DocumentException;
 import haftline.store.ReadingsFile;
 import haftline.store.SaveException;
@@ -27,9 +21,14 @@ import haftline.write.pdf.PdfWriter;
 import haftline.write.svg.SvgOptions;
 import haftline.write.svg.SvgWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -57,9 +56,10 @@ final class TakeoffCommand implements Callable<Integer> {
             paramLabel = "READINGS",
             converter = PathOption.class,
             description =
-                    "A table with the columns x and diameter, from the shoulder to the butt; at a step"
-                            + " two readings at one place, the ferrule's side first. Or an SVG or DXF"
-                            + " file with a traced outline, butt to the right.")
+                    "A table with the columns x and diameter, the unit of each in brackets: x (mm) or"
+                            + " x [in]; from the shoulder to the butt; at a step two readings at one"
+                            + " place, the ferrule's side first. Or an SVG or DXF file with a traced"
+                            + " outline, butt to the right.")
     private Path file;
 
     @Option(
@@ -155,11 +155,15 @@ final class TakeoffCommand implements Callable<Integer> {
         if (!(toleranceMm >= LEAST_TOLERANCE_MM && toleranceMm <= GREATEST_TOLERANCE_MM)) {
             throw usage("--tolerance " + toleranceMm + ": expected a number from 0.01 to 5");
         }
-        List<Reading> readings = ReadingsFile.read(file, Optional.ofNullable(units), tracing());
+        checkKind();
+        Tracing tracing = tracing();
+        Ends ends = ends();
+        checkTargets();
+        List<Reading> readings = ReadingsFile.read(file, Optional.ofNullable(units), tracing);
         String called = name == null || name.isBlank() ? plainName() : name;
         Optional<TakeOff> taken;
         try {
-            taken = TakeOff.of(readings, toleranceMm, called, ends());
+            taken = TakeOff.of(readings, toleranceMm, called, ends);
         } catch (IllegalArgumentException refused) {
             console.err().print(file + ": " + Paper.harmless(refused.getMessage()) + "\n");
             return ExitCode.DOCUMENT;
@@ -168,9 +172,73 @@ final class TakeoffCommand implements Callable<Integer> {
             console.err().print(file + ": no outline that can be turned passes these readings\n");
             return ExitCode.DOCUMENT;
         }
-        report(taken.get());
-        write(taken.get());
+        List<Path> written = new ArrayList<>();
+        try {
+            write(taken.get(), written);
+        } finally {
+            // What was found is told even where it could not be written.
+            console.print(page(taken.get(), written));
+        }
         return ExitCode.DONE;
+    }
+
+    /** An option of the other kind of file is refused: left out in silence it would be missed. */
+    private void checkKind() {
+        boolean traced = ReadingsFile.isTraced(file);
+        if (traced && units != null) {
+            throw usage(
+                    "--units is for a table of readings; "
+                            + file
+                            + " is a drawing: --scale or --known says what its units are");
+        }
+        Map<String, Object> forTraced = new LinkedHashMap<>();
+        forTraced.put("--scale", scale);
+        forTraced.put("--known", known);
+        forTraced.put("--axis", axis);
+        forTraced.put("--part", part);
+        for (var one : forTraced.entrySet()) {
+            if (!traced && one.getValue() != null) {
+                throw usage(
+                        one.getKey()
+                                + " is for a traced outline (.svg, .dxf); "
+                                + file
+                                + " is read as a table of readings");
+            }
+        }
+    }
+
+    /** What is to be written is refused before anything is read. */
+    private void checkTargets() throws OutputException {
+        if (plot != null) {
+            if (!endsIn(plot, ".svg", ".pdf", ".png")) {
+                throw usage("--plot " + plot + ": expected a name that ends in .svg, .pdf or .png");
+            }
+            checkTarget("--plot", plot);
+        }
+        if (to != null) {
+            if (!endsIn(to, ".yaml", ".yml")) {
+                throw usage("--to " + to + ": expected a name that ends in .yaml or .yml");
+            }
+            checkTarget("--to", to);
+        }
+    }
+
+    private void checkTarget(String option, Path target) throws OutputException {
+        Path whole = target.toAbsolutePath().normalize();
+        if (whole.equals(file.toAbsolutePath().normalize())) {
+            throw usage(option + " " + target + ": that is the file that is read");
+        }
+        if (Files.isDirectory(target)) {
+            throw new OutputException(target, "there is a folder of that name", null);
+        }
+        if (!Files.isDirectory(whole.getParent())) {
+            throw new OutputException(target, "there is no such folder", null);
+        }
+    }
+
+    private static boolean endsIn(Path path, String... ends) {
+        String name = path.toString().toLowerCase(Locale.ROOT);
+        return Arrays.stream(ends).anyMatch(end -> name.endsWith(end));
     }
 
     private ParameterException usage(String message) {
@@ -200,27 +268,22 @@ final class TakeoffCommand implements Callable<Integer> {
             throw usage("--known takes X1,Y1,X2,Y2,MM, and no --scale beside it");
         }
         try {
-            OptionalDouble mm =
-                    known == null
-                            ? optional(scale)
-                            : OptionalDouble.of(
-                                    Tracing.scale(
-                                            known.get(0),
-                                            known.get(1),
-                                            known.get(2),
-                                            known.get(3),
-                                            known.get(4)));
+            OptionalDouble mm = known == null ? optional(scale) : OptionalDouble.of(knownScale());
             return new Tracing(mm, optional(axis), Optional.ofNullable(part));
         } catch (IllegalArgumentException outOfRange) {
             throw usage(outOfRange.getMessage());
         }
     }
 
-    private void write(TakeOff taken) throws OutputException {
+    private double knownScale() {
+        return Tracing.scale(known.get(0), known.get(1), known.get(2), known.get(3), known.get(4));
+    }
+
+    private void write(TakeOff taken, List<Path> written) throws OutputException {
         if (plot != null) {
-            Drawing drawing = TakeOffDrawing.of(taken, toleranceMm);
-            Path folder = plot.toAbsolutePath().getParent();
-            OutputFolder.at(folder).write(plot.getFileName().toString(), drawn(drawing));
+            Path folder = plot.getParent() == null ? Path.of("") : plot.getParent();
+            byte[] content = drawn(TakeOffDrawing.of(taken, toleranceMm));
+            written.add(OutputFolder.at(folder).write(plot.getFileName().toString(), content));
         }
         if (to != null) {
             try {
@@ -228,116 +291,61 @@ final class TakeoffCommand implements Callable<Integer> {
             } catch (SaveException e) {
                 throw new OutputException(to, e.why(), e);
             }
+            written.add(to);
         }
     }
 
     private byte[] drawn(Drawing drawing) {
-        String ends = plot.toString().toLowerCase(Locale.ROOT);
-        if (ends.endsWith(".pdf") || ends.endsWith(".png")) {
-            PdfOptions options =
-                    PdfOptions.on(haftline.write.pdf.Paper.A4)
-                            .withOrientation(Orientation.LANDSCAPE);
-            byte[] pdf = new PdfWriter(options).write(drawing).content();
-            return ends.endsWith(".pdf") ? pdf : PdfPicture.firstPage(pdf);
-        }
-        if (ends.endsWith(".svg")) {
+        if (endsIn(plot, ".svg")) {
             return new SvgWriter(SvgOptions.standard())
                     .write(drawing)
                     .getBytes(StandardCharsets.UTF_8);
         }
-        throw usage("--plot " + plot + ": expected a name that ends in .svg, .pdf or .png");
+        PdfOptions options =
+                PdfOptions.on(haftline.write.pdf.Paper.A4).withOrientation(Orientation.LANDSCAPE);
+        byte[] pdf = new PdfWriter(options).write(drawing).content();
+        return endsIn(plot, ".pdf") ? pdf : PdfPicture.firstPage(pdf);
     }
 
-    private void report(TakeOff taken) {
-        Paper paper = new Paper(console.ink(), 9, 2);
-        Shape shape = taken.shape();
-        String counts = taken.residuals().size() + " readings";
-        paper.heading(shape.name(), counts, counts);
-        paper.row(
-                "Ends",
-                "shoulder",
-                mm(taken.shoulderMm()),
-                "mm",
-                "across; a kit's ferrule fixes it");
-        paper.row(
-                "Ends",
-                "seat",
-                mm(taken.seatMm()),
-                "mm",
-                "across; a kit's cap or the butt fixes it");
-        paper.row("Ends", "apart", mm(taken.woodMm()), "mm", "shoulder to butt");
-        shape.shoulderSlopeDeg()
-                .ifPresent(deg -> paper.row("Ends", "level", "where the wood leaves the ferrule"));
-        shape.seatSlopeDeg()
-                .ifPresent(deg -> paper.row("Ends", "level", "where the wood meets the seat"));
-        paper.cells("Nodes", "", List.of("across", "at"), "mm behind the shoulder");
-        for (Node node : shape.nodes()) {
-            double x = node.place().x(taken.woodMm());
-            paper.cells(
-                    "Nodes",
-                    node.name(),
-                    List.of(mm(((Size.Plain) node.size()).diameterMm()), mm(x)),
-                    node.join() == Join.CRISP ? "crisp" : "");
-        }
-        for (Detail detail : shape.details()) {
-            paper.cells(
-                    "Details",
-                    detail.kind(),
-                    List.of("", mm(detail.place().x(taken.woodMm()))),
-                    mm(detail.widthMm()) + " mm wide");
-        }
-        butt(paper, shape);
-        fit(paper, taken);
-        if (to == null) {
-            paper.words("Shape", "not written; --to SHAPE.yaml writes it");
-        }
-        console.print(paper.text());
+    private String page(TakeOff taken, List<Path> written) {
+        TakeoffPage page = new TakeoffPage(new Paper(console.ink(), 9, 2));
+        List<TakeoffPage.Said> traced = ReadingsFile.isTraced(file) ? traced() : List.of();
+        return page.of(taken, traced, written, to != null);
     }
 
-    private static void butt(Paper paper, Shape shape) {
-        double length = shape.butt().lengthMm();
-        if (length > 0) {
-            String form = shape.butt().getClass().getSimpleName().toLowerCase(Locale.ROOT);
-            paper.row("Butt", form, mm(length), "mm", "long");
+    /** How the drawing was read: what was asked for, and what was taken where nothing was. */
+    private List<TakeoffPage.Said> traced() {
+        boolean svg = endsIn(file, ".svg");
+        String line =
+                part != null
+                        ? (svg ? "path " : "layer ") + part
+                        : svg ? "the widest path" : "all lines, arcs and polylines";
+        String size =
+                scale != null
+                        ? NumberText.shortest(scale) + " mm a unit, as --scale says"
+                        : "what the file says";
+        if (known != null) {
+            size =
+                    NumberText.upTo(knownScale(), 6)
+                            + " mm a unit: from "
+                            + point(0)
+                            + " to "
+                            + point(2)
+                            + " it is "
+                            + NumberText.shortest(known.get(4))
+                            + " mm, as --known says";
         }
+        String middle =
+                axis != null
+                        ? "y = " + NumberText.shortest(axis) + ", as --axis says"
+                        : "the middle of the outline, or the straight side of a half";
+        return List.of(
+                new TakeoffPage.Said("outline", line),
+                new TakeoffPage.Said("scale", size),
+                new TakeoffPage.Said("axis", middle));
     }
 
-    private void fit(Paper paper, TakeOff taken) {
-        Residual greatest = taken.greatest();
-        paper.row(
-                "Left",
-                "rms",
-                NumberText.fixed(taken.rmsMm(), 3),
-                "mm",
-                "on the diameter, between reading and line");
-        paper.row(
-                "Left",
-                "greatest",
-                NumberText.fixed(greatest.mm(), 2),
-                "mm",
-                "at " + mm(greatest.x()) + " mm" + line(greatest));
-        for (Residual stray : taken.strays()) {
-            paper.row(
-                    "Stray",
-                    "left out",
-                    NumberText.fixed(stray.mm(), 2),
-                    "mm",
-                    "off the line at "
-                            + mm(stray.x())
-                            + " mm, read as "
-                            + mm(stray.reading().diameterMm())
-                            + " mm"
-                            + line(stray)
-                            + ": measure it again");
-        }
-    }
-
-    private static String line(Residual residual) {
-        int line = residual.reading().line();
-        return line > 0 ? ", line " + line : "";
-    }
-
-    private static String mm(double value) {
-        return NumberText.fixed(value, 2);
+    private String point(int i) {
+        return NumberText.shortest(known.get(i)) + "," + NumberText.shortest(known.get(i + 1));
     }
 }

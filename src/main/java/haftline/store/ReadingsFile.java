@@ -14,6 +14,17 @@ public final class ReadingsFile {
     private ReadingsFile() {}
 
     /**
+     * Whether a file's name says that it is a drawing, not a table.
+     *
+     * @param file the file
+     * @return true of {@code .svg} and {@code .dxf}
+     */
+    public static boolean isTraced(Path file) {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        return name.endsWith(".svg") || name.endsWith(".dxf");
+    }
+
+    /**
      * Reads a file by its name's end: {@code .svg}, {@code .dxf}, else a table with commas.
      *
      * @param file the file

@@ -14,7 +14,8 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * A table of calliper readings: a heading that names the columns {@code x} and {@code diameter}
- * with their unit in brackets, one reading a line; commas, or semicolons with decimal commas.
+ * with their unit in round or square brackets, one reading a line; commas, or semicolons with
+ * decimal commas.
  */
 final class ReadingsTable {
     private static final List<String> PLACES = List.of("x", "place", "from shoulder");
@@ -76,15 +77,18 @@ final class ReadingsTable {
     private Column column(CSVRecord heading, List<String> names, int line) {
         for (int i = 0; i < heading.size(); i++) {
             String cell = heading.get(i).toLowerCase(Locale.ROOT).replace("\uFEFF", "");
-            int bracket = cell.indexOf('(');
+            int round = cell.indexOf('(');
+            int bracket = round < 0 ? cell.indexOf('[') : round;
             String name = (bracket < 0 ? cell : cell.substring(0, bracket)).strip();
             if (names.contains(name)) {
                 String unit =
-                        bracket < 0 ? "" : cell.substring(bracket + 1).replace(")", "").strip();
+                        bracket < 0
+                                ? ""
+                                : cell.substring(bracket + 1).replaceAll("[)\\]]", "").strip();
                 Optional<Double> size = millimetres(unit);
                 if (size.isEmpty()) {
                     problems.add(
-                            line, 0, name, "unit " + Quote.plain(unit) + ": expected mm or in");
+                            line, 0, name, "unit " + Quote.plain(unit) + ": expected (mm) or (in)");
                     return null;
                 }
                 return new Column(i, name, size.get());

@@ -11,12 +11,15 @@ import haftline.store.ShapeFile;
 import haftline.store.Tracing;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TakeoffCommandTest {
     @TempDir private Path folder;
@@ -68,6 +71,81 @@ class TakeoffCommandTest {
         assertThat(run.code()).isEqualTo(ExitCode.CANNOT_WRITE);
         assertThat(run.err())
                 .isEqualTo("haftline: cannot write " + to + ": there is no such folder\n");
+    }
+
+    /** None of the files is there: what is asked for is judged before anything is read. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "r.csv | --axis 3 | --axis is for a traced outline",
+                "r.csv | --scale 2 | --scale is for a traced outline",
+                "r.csv | --known 0,0,1,0,5 | --known is for a traced outline",
+                "r.csv | --part body | --part is for a traced outline",
+                "r.svg | --units in | --units is for a table",
+                "r.csv | --plot p.jpg | --plot p.jpg: expected a name that ends in .svg, .pdf or .png",
+                "r.csv | --to shape.txt | --to shape.txt: expected a name that ends in .yaml or .yml",
+                "r.svg | --plot r.svg | --plot r.svg: that is the file that is read",
+            })
+    void refusesWhatItWouldNotHonour(String readings, String options, String told) {
+        List<String> words = new ArrayList<>(List.of("takeoff", readings));
+        words.addAll(List.of(options.split(" ")));
+        Run run = Run.of(words.toArray(String[]::new));
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(told);
+    }
+
+    @Test
+    void folderOfThePlotThatIsNotThere_isToldBeforeTheReport() throws Exception {
+        Path readings = file("cones.csv", cones());
+        String plot = folder.resolve("none").resolve("p.png").toString();
+        Run run = Run.of("takeoff", readings.toString(), "--plot", plot);
+        assertThat(run.code()).isEqualTo(ExitCode.CANNOT_WRITE);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains("cannot write " + plot + ": there is no such folder");
+    }
+
+    @Test
+    void tellsHowADrawingWasReadAndWhatWasWritten() throws Exception {
+        Path svg =
+                file(
+                        "half.svg",
+                        "<svg xmlns='http://www.w3.org/2000/svg'>"
+                                + "<path id='side' d='M10 40 L10 26 L110 20 V40 Z'/></svg>");
+        Path plot = Path.of("").toAbsolutePath().relativize(folder.resolve("half.png"));
+        Run run =
+                Run.of(
+                        "takeoff",
+                        svg.toString(),
+                        "--part",
+                        "side",
+                        "--known",
+                        "10,20,110,20,50",
+                        "--axis",
+                        "40",
+                        "--plot",
+                        plot.toString());
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("outline path side")
+                .contains("0.5 mm a unit: from 10,20 to 110,20 it is 50 mm, as --known says")
+                .contains("y = 40, as --axis says")
+                .contains("apart 50.00 mm");
+        assertThat(run.out().replaceAll("\\s", "")).contains("Written" + plot);
+        assertThat(folder.resolve("half.png")).isNotEmptyFile();
+    }
+
+    /** As the tables that the program writes name their units. */
+    @Test
+    void readsAHeadingWithSquareBrackets() throws Exception {
+        Path readings =
+                file("square.csv", "from shoulder [mm],finished diameter [in]\n0,1\n10,0.5\n");
+        assertThat(read(readings)).extracting(Reading::diameterMm).containsExactly(25.4, 12.7);
+        Path feet = file("feet.csv", "x [ft],diameter [mm]\n0,14\n");
+        Run run = Run.of("takeoff", feet.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.DOCUMENT);
+        assertThat(run.err()).contains("feet.csv:1: x: unit ft: expected (mm) or (in)");
     }
 
     @Test

@@ -25,31 +25,46 @@ final class Noise {
      * @return mm, 0 where there are too few readings to tell
      */
     static double deviation(double[] x, double[] d) {
-        double[] off = new double[Math.max(0, x.length - 4)];
+        double[] off = new double[x.length];
         int count = 0;
-        for (int j = 2; j + 2 < x.length; j++) {
-            int[] near = {j - 2, j - 1, j + 1, j + 2};
-            if (x[j - 2] == x[j - 1]
-                    || x[j - 1] == x[j]
-                    || x[j] == x[j + 1]
-                    || x[j + 1] == x[j + 2]) {
-                continue;
+        for (int j = 0; j < x.length; j++) {
+            double one = off(x, d, j);
+            if (!Double.isNaN(one)) {
+                off[count++] = one;
             }
-            double predicted = 0;
-            double squares = 1;
-            for (int a : near) {
-                double weight = 1;
-                for (int b : near) {
-                    if (b != a) {
-                        weight *= (x[j] - x[b]) / (x[a] - x[b]);
-                    }
-                }
-                predicted += weight * d[a];
-                squares += weight * weight;
-            }
-            off[count++] = Math.abs(d[j] - predicted) / Math.sqrt(squares);
         }
         return deviation(Arrays.copyOf(off, count));
+    }
+
+    /**
+     * How far a reading stands off the cubic through the two on either side, on the scale of one
+     * reading's scatter.
+     *
+     * @return mm, 0 or more; NaN where there are no two on either side at places of their own
+     */
+    static double off(double[] x, double[] d, int j) {
+        if (j < 2
+                || j + 2 >= x.length
+                || x[j - 2] == x[j - 1]
+                || x[j - 1] == x[j]
+                || x[j] == x[j + 1]
+                || x[j + 1] == x[j + 2]) {
+            return Double.NaN;
+        }
+        int[] near = {j - 2, j - 1, j + 1, j + 2};
+        double predicted = 0;
+        double squares = 1;
+        for (int a : near) {
+            double weight = 1;
+            for (int b : near) {
+                if (b != a) {
+                    weight *= (x[j] - x[b]) / (x[a] - x[b]);
+                }
+            }
+            predicted += weight * d[a];
+            squares += weight * weight;
+        }
+        return Math.abs(d[j] - predicted) / Math.sqrt(squares);
     }
 
     /**

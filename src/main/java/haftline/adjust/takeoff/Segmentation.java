@@ -15,6 +15,9 @@ final class Segmentation {
     /** A cut's price, in parameters: its place and the freedom to choose it. */
     private static final double CUT = 2;
 
+    /** Squares over the variance, as for a stray: four and a half deviations. */
+    private static final double FAR = 20;
+
     /** Arcs are looked for in no more readings than this; a bead or cove is short. */
     private static final int LONGEST_ARC = 48;
 
@@ -44,20 +47,21 @@ final class Segmentation {
      * @param d diameters, mm
      * @param deviation of the diameters, mm, over 0
      * @param placeDeviation of the places, mm
+     * @param parameter price of one
      */
-    Segmentation(double[] x, double[] d, double deviation, double placeDeviation) {
+    Segmentation(
+            double[] x, double[] d, double deviation, double placeDeviation, double parameter) {
         this.x = x;
         this.d = d;
         this.deviation = deviation;
         this.placeDeviation = placeDeviation;
-        this.parameter = Math.log(x.length);
+        this.parameter = parameter;
     }
 
-    /**
-     * The cheapest row of stretches; where the wood ends steeply also the cheapest that ends in
-     * each form of the butt.
-     */
-    List<List<Stretch>> rows() {
+    /** The cheapest rows to each reading. */
+    private record Way(double[] best, Stretch[] last) {}
+
+    private Way way() {
         int n = x.length;
         double[] best = new double[n + 1];
         Stretch[] last = new Stretch[n];
@@ -72,16 +76,60 @@ final class Segmentation {
                 }
             }
         }
-        List<List<Stretch>> rows = new ArrayList<>(List.of(row(last, last[n - 1])));
-        if ((d[n - 2] - d[n - 1]) / (x[n - 1] - x[n - 2]) > STEEP) {
+        return new Way(best, last);
+    }
+
+    /**
+     * The cheapest row of stretches; where the wood ends steeply also the cheapest that ends in
+     * each form of the butt. One that costs far more than another is not worth following.
+     */
+    List<List<Stretch>> rows() {
+        Way way = way();
+        List<Stretch> ends = new ArrayList<>(List.of(way.last()[x.length - 1]));
+        ends.addAll(butts(way));
+        double least = cost(way, ends);
+        return ends.stream()
+                .filter(end -> cost(way, List.of(end)) <= least + FAR)
+                .map(end -> row(way.last(), end))
+                .toList();
+    }
+
+    /** Cost of the cheapest row that ends so. */
+    private double cost(Way way, List<Stretch> ends) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Stretch end : ends) {
+            double cut = end.kind().isButt() ? 0 : CUT * parameter;
+            least = Math.min(least, way.best()[end.from()] + end.cost() + cut);
+        }
+        return least;
+    }
+
+    /**
+     * Cost of the cheapest row.
+     *
+     * @param end whether the last reading is the wood's end, so that a form of the butt may be
+     */
+    double cost(boolean end) {
+        Way way = way();
+        List<Stretch> ends = new ArrayList<>(List.of(way.last()[x.length - 1]));
+        if (end) {
+            ends.addAll(butts(way));
+        }
+        return cost(way, ends);
+    }
+
+    private List<Stretch> butts(Way way) {
+        int n = x.length;
+        List<Stretch> butts = new ArrayList<>();
+        if (n > 2 && (d[n - 2] - d[n - 1]) / (x[n - 1] - x[n - 2]) > STEEP) {
             for (Stretch.Kind kind : Stretch.Kind.values()) {
-                Stretch end = kind.isButt() ? butt(kind, best) : null;
+                Stretch end = kind.isButt() ? butt(kind, way.best()) : null;
                 if (end != null) {
-                    rows.add(row(last, end));
+                    butts.add(end);
                 }
             }
         }
-        return rows;
+        return butts;
     }
 
     private static List<Stretch> row(Stretch[] last, Stretch end) {
@@ -114,7 +162,7 @@ final class Segmentation {
      * Squares over the variance about the circle that fits best by Kasa's linear fit (A circle
      * fitting procedure and its error analysis, IEEE Trans. Instrum. Meas. 25, 1976).
      */
-    private double arc(int from, int to) {
+    double arc(int from, int to) {
         double middle = (x[from] + x[to]) / 2;
         double[][] a = new double[3][4];
         for (int j = from; j <= to; j++) {

@@ -68,8 +68,12 @@ final class Table {
 
     /** The segment of an outline that a reading was taken on. */
     private Segment segment(Outline outline, int j) {
-        List<Segment> all = outline.segments();
         int i = outline.indexAt(Math.max(outline.startX(), Math.min(outline.endX(), x[j])));
+        return segment(outline.segments(), i, j);
+    }
+
+    /** The same, where the segment is known that a place belongs to; at a joint the later one. */
+    private Segment segment(List<Segment> all, int i, int j) {
         Segment segment = all.get(i);
         boolean before = j + 1 < x.length && x[j + 1] == x[j];
         boolean after = j > 0 && x[j - 1] == x[j];
@@ -120,9 +124,16 @@ final class Table {
     /** Read less fitted, each times its weight. */
     double[] residuals(Outline outline, double[] weights) {
         double[] residuals = new double[x.length];
+        List<Segment> all = outline.segments();
+        int i = 0;
         for (int j = 0; j < x.length; j++) {
+            // A fit asks thousands of times: walking along beats looking each place up.
+            while (i + 1 < all.size() && all.get(i + 1).startX() <= x[j]) {
+                i++;
+            }
             if (weights[j] > 0) {
-                residuals[j] = (d[j] - fitted(outline, j)) * weights[j];
+                Segment segment = segment(all, i, j);
+                residuals[j] = (d[j] - 2 * segment.r(within(segment, j))) * weights[j];
             }
         }
         return residuals;

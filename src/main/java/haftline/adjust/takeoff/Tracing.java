@@ -1,6 +1,5 @@
 package haftline.adjust.takeoff;
 
-import haftline.curve.EndSlope;
 import haftline.curve.Outline;
 import haftline.measure.Checks;
 import haftline.shape.Butt;
@@ -13,23 +12,8 @@ import java.util.Optional;
 
 /** The way from readings to a shape, step by step. */
 final class Tracing {
-    /**
-     * Whoever sets a calliper by a rule's marks misses the place by this, mm (common practice, no
-     * source). It takes weight from readings on steep places.
-     */
-    private static final double PLACE_MM = 0.05;
-
     /** A deviation under this share of the tolerance is not worth telling apart from none. */
     private static final double LEAST_SHARE = 0.125;
-
-    /**
-     * A reading further off than this many deviations is a stray: chance does so once in 150,000
-     * readings of a normal distribution.
-     */
-    private static final double STRAY = 4.5;
-
-    /** A reading whose neighbours stand this near was taken there on purpose: a narrow groove. */
-    private static final double ON_PURPOSE = 0.6;
 
     /**
      * How much more, in squares over the variance, two stretches may cost joined smoothly before
@@ -39,27 +23,17 @@ final class Tracing {
      */
     private static final double[] CLEAR = {200, 20, 10, 5};
 
-    /** Squares over the variance that a marked edge may cost: four standard deviations. */
-    private static final double MARK_COSTS = 16;
-
-    private static final int MOST_STRAY_ROUNDS = 4;
-    private static final int ROUNDS = 40;
-
-    /** A corner and a turn nearer than this are one, mm; so are an end and a turn. */
-    private static final double SAME_PLACE_MM = 1.5;
-
-    /** A turn stands out by this many deviations; a weaker one is found where it is missed. */
-    private static final double TURN = 3;
-
-    /** A step of the body becomes two crisp nodes this far apart, mm. */
-    private static final double STEP_MM = 0.55;
-
-    private final double toleranceMm;
     private final String name;
+
+    /** Strays no more readings apart than this are neighbours: the width of a small detail. */
+    private static final int NEAR = 3;
+
+    /** Readings that are tried as the one stray among neighbours. */
+    private static final int MOST_ALONE = 8;
+
     private final List<Reading> readings;
     private final Table table;
-    private final double start;
-    private final double deviation;
+    private final Fitting fitting;
 
     Tracing(List<Reading> given, double toleranceMm, String name, Ends ends) {
         Checks.within("tolerance", toleranceMm, 0.01, 5);
@@ -67,7 +41,6 @@ final class Tracing {
             throw new IllegalArgumentException(
                     given.size() + " readings: expected " + TakeOff.FEWEST + " or more");
         }
-        this.toleranceMm = toleranceMm;
         this.name = name;
         List<Reading> sorted = new ArrayList<>(given);
         if (given.get(0).x() > given.get(given.size() - 1).x()) {
@@ -75,7 +48,7 @@ final class Tracing {
             Collections.reverse(sorted);
         }
         sorted.sort(Comparator.comparingDouble(Reading::x));
-        start = sorted.get(0).x();
+        double start = sorted.get(0).x();
         Checks.within(
                 "length that the readings span",
                 sorted.get(sorted.size() - 1).x() - start,
@@ -89,143 +62,94 @@ final class Tracing {
         }
         table = new Table(x, d, ends);
         readings = List.copyOf(sorted);
-        deviation = Math.max(LEAST_SHARE * toleranceMm, Noise.deviation(x, d));
+        double deviation = Math.max(LEAST_SHARE * toleranceMm, Noise.deviation(x, d));
+        fitting = new Fitting(table, deviation, toleranceMm);
     }
 
     Optional<TakeOff> takeOff() {
-        boolean[] counts = new boolean[table.count()];
-        Arrays.fill(counts, true);
-        int[] kept = indices(counts);
-        List<List<Stretch>> rows = rows(kept);
-        for (int round = 0;
-                round < MOST_STRAY_ROUNDS && dropLone(rows.get(0), kept, counts);
-                round++) {
-            kept = indices(counts);
-            rows = rows(kept);
+        boolean[] counts = new Strays(table, fitting.deviation()).counts();
+        Traced best = best(counts);
+        if (best.draft() != null && !Arrays.equals(counts, best.counts())) {
+            // A reading that came back, or went, may have a say in where the cuts are.
+            best = best.or(best(best.counts()));
         }
-        double[] x = pick(table.places(), kept);
-        double[] d = pick(table.diameters(), kept);
-        Best best = new Best(null, counts, Double.POSITIVE_INFINITY);
-        for (List<Stretch> row : rows) {
-            Best one = best(row, x, d, kept, counts);
-            best = one.score() < best.score() ? one : best;
+        for (boolean[] other : best.draft() == null ? List.<boolean[]>of() : alone(best.counts())) {
+            best = best.or(best(other));
         }
         return best.draft() == null ? Optional.empty() : result(best.draft(), best.counts());
     }
 
-    /** The best draft of one row of stretches. */
-    private Best best(List<Stretch> row, double[] x, double[] d, int[] kept, boolean[] counts) {
-        Butt butt = new Butt.Square();
-        Stretch end = row.get(row.size() - 1);
-        List<Stretch> body = row;
-        int bodyReadings = kept.length;
-        if (end.kind().isButt()) {
-            butt = butt(end, x);
-            bodyReadings = end.from();
-            body = row.subList(0, row.size() - 1);
-        }
-        double[] bodyX = Arrays.copyOf(x, bodyReadings);
-        double[] bodyD = Arrays.copyOf(d, bodyReadings);
-        Best best = new Best(null, counts, Double.POSITIVE_INFINITY);
-        List<Run> before = List.of();
-        for (double clear : CLEAR) {
-            List<Run> runs = Run.of(body, bodyX, bodyD, deviation, clear);
-            if (!runs.equals(before)) {
-                Best one = best(runs, bodyX, bodyD, butt, kept, counts);
-                best = one.score() < best.score() ? one : best;
+    /**
+     * Where neighbours are named strays together, one of them, or one between them, may have hidden
+     * the shape of the rest: each in turn left out, the others counted again.
+     */
+    private static List<boolean[]> alone(boolean[] counts) {
+        boolean[] together = new boolean[counts.length];
+        for (int a = 0; a < counts.length; a++) {
+            for (int b = a + 1; b <= Math.min(counts.length - 1, a + NEAR); b++) {
+                if (!counts[a] && !counts[b]) {
+                    Arrays.fill(together, a, b + 1, true);
+                }
             }
-            before = runs;
+        }
+        List<boolean[]> others = new ArrayList<>();
+        for (int j = 0; j < counts.length && others.size() < MOST_ALONE; j++) {
+            if (together[j]) {
+                boolean[] other = new boolean[counts.length];
+                for (int k = 0; k < counts.length; k++) {
+                    other[k] = k != j && (counts[k] || together[k]);
+                }
+                others.add(other);
+            }
+        }
+        return others;
+    }
+
+    /** The best shape where the cuts are looked for in some of the readings. */
+    private Traced best(boolean[] counts) {
+        Kept kept = Kept.of(table, counts);
+        Traced best = Traced.NONE;
+        for (List<Stretch> row : kept.segmentation(fitting.deviation()).rows()) {
+            for (Sight sight : sights(row, kept)) {
+                best = best.or(traced(sight));
+            }
+        }
+        if (best.draft() == null) {
+            return best;
+        }
+        SecondLook look = new SecondLook(fitting);
+        Traced first = best;
+        for (Sight sight : look.at(first)) {
+            Traced other = traced(sight);
+            best = other.score() + look.price() < first.score() ? best.or(other) : best;
         }
         return best;
     }
 
-    /** A draft, the readings that count for it, and what both cost. */
-    private record Best(Draft draft, boolean[] counts, double score) {}
-
-    /** The best draft where these places are crisp. */
-    private Best best(
-            List<Run> runs, double[] x, double[] d, Butt butt, int[] kept, boolean[] all) {
-        DetailSearch.Reading seen = new DetailSearch(runs, x, d, deviation).cheapest();
-        Draft draft = draft(seen.body(), x, d, butt);
-        draft = fitBody(draft, bodyOnly(seen.body(), kept, x.length));
-        draft = dress(draft, seen.details());
-        boolean[] counts = all.clone();
-        if (draft.outline().isEmpty()) {
-            return new Best(null, counts, Double.POSITIVE_INFINITY);
+    /** One row of stretches, as it looks with more and more of its cuts taken for crisp. */
+    private List<Sight> sights(List<Stretch> row, Kept kept) {
+        Butt butt = new Butt.Square();
+        Stretch end = row.get(row.size() - 1);
+        List<Stretch> stretches = row;
+        int bodyReadings = kept.count();
+        if (end.kind().isButt()) {
+            butt = butt(end, kept.x());
+            bodyReadings = end.from();
+            stretches = row.subList(0, row.size() - 1);
         }
-        draft = fitAll(draft, counts);
-        for (int round = 0; round < MOST_STRAY_ROUNDS && dropStrays(draft, counts); round++) {
-            draft = fitAll(draft, counts);
-        }
-        draft = marked(withoutFaint(draft, counts), counts);
-        return new Best(draft, counts, score(draft, counts));
-    }
-
-    /** Squares over the variance, a stray at its limit, and the price of the figures. */
-    private double score(Draft draft, boolean[] counts) {
-        Outline outline = draft.outline().orElseThrow();
-        double[] weights = DraftFit.weights(table, draft, deviation, PLACE_MM, counts);
-        double sum = 0;
-        for (double residual : table.residuals(outline, weights)) {
-            sum += residual * residual;
-        }
-        for (boolean one : counts) {
-            sum += one ? 0 : STRAY * STRAY;
-        }
-        long crisp = draft.nodes().stream().filter(DraftNode::crisp).count();
-        double butt = draft.butt().lengthMm() > 0 ? 2 : 0;
-        double figures = 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size() + butt;
-        return sum + figures * Math.log(counts.length);
-    }
-
-    private List<List<Stretch>> rows(int[] kept) {
-        return new Segmentation(
-                        pick(table.places(), kept),
-                        pick(table.diameters(), kept),
-                        deviation,
-                        PLACE_MM)
-                .rows();
-    }
-
-    private static int[] indices(boolean[] counts) {
-        int[] kept = new int[counts.length];
-        int n = 0;
-        for (int j = 0; j < counts.length; j++) {
-            if (counts[j]) {
-                kept[n++] = j;
+        Kept body = kept.first(bodyReadings);
+        List<Sight> sights = new ArrayList<>();
+        List<Run> before = List.of();
+        for (double clear : CLEAR) {
+            List<Run> runs = Run.of(stretches, body.x(), body.d(), fitting.deviation(), clear);
+            if (!runs.equals(before)) {
+                DetailSearch.Reading seen =
+                        new DetailSearch(runs, body.x(), body.d(), fitting.deviation()).cheapest();
+                sights.add(new Sight(kept, bodyReadings, butt, seen.body(), seen.details()));
             }
+            before = runs;
         }
-        return Arrays.copyOf(kept, n);
-    }
-
-    private static double[] pick(double[] all, int[] kept) {
-        double[] picked = new double[kept.length];
-        for (int k = 0; k < kept.length; k++) {
-            picked[k] = all[kept[k]];
-        }
-        return picked;
-    }
-
-    /**
-     * Leaves out each reading that stands alone between two stretches; true where there was one.
-     */
-    private boolean dropLone(List<Stretch> stretches, int[] kept, boolean[] counts) {
-        boolean dropped = false;
-        for (int k = 1; k + 1 < stretches.size(); k++) {
-            Stretch stretch = stretches.get(k);
-            int j = stretch.from();
-            if (stretch.count() == 1) {
-                double near =
-                        Math.min(
-                                table.x(kept[j]) - table.x(kept[j - 1]),
-                                table.x(kept[j + 1]) - table.x(kept[j]));
-                if (near >= ON_PURPOSE * table.spacingMm()) {
-                    counts[kept[j]] = false;
-                    dropped = true;
-                }
-            }
-        }
-        return dropped;
+        return sights;
     }
 
     private static Butt butt(Stretch end, double[] x) {
@@ -239,106 +163,35 @@ final class Tracing {
         return DraftFit.butt(form, length);
     }
 
-    /** The body as it was seen: corners, steps and turns. */
-    private Draft draft(List<Run> body, double[] x, double[] d, Butt butt) {
-        List<DraftNode> nodes = new ArrayList<>();
-        for (int k = 1; k < body.size(); k++) {
-            Run before = body.get(k - 1);
-            Run after = body.get(k);
-            if (before.to() + 1 != after.from()) {
-                continue;
-            }
-            double place = after.left().x();
-            if (after.left().kind() == Cut.Kind.STEP) {
-                nodes.add(new DraftNode(place - STEP_MM / 2, d[before.to()], true));
-                nodes.add(new DraftNode(place + STEP_MM / 2, d[after.from()], true));
-            } else {
-                nodes.add(new DraftNode(place, (d[before.to()] + d[after.from()]) / 2, true));
-            }
+    /** The best draft of what was seen. */
+    private Traced traced(Sight sight) {
+        Draft draft = new FirstDraft(fitting).of(sight);
+        if (draft.outline().isEmpty()) {
+            return Traced.NONE;
         }
-        double wood = table.x(table.count() - 1);
-        double seat = wood - butt.lengthMm();
-        List<DraftNode> corners = List.copyOf(nodes);
-        for (Run run : body) {
-            for (DraftNode turn : Turns.of(run, x, d, Math.max(TURN * deviation, toleranceMm))) {
-                boolean apart =
-                        turn.x() > SAME_PLACE_MM
-                                && seat - turn.x() > SAME_PLACE_MM
-                                && corners.stream()
-                                        .noneMatch(
-                                                node ->
-                                                        Math.abs(node.x() - turn.x())
-                                                                < SAME_PLACE_MM);
-                if (apart) {
-                    nodes.add(turn);
-                }
-            }
-        }
-        nodes.sort(Comparator.comparingDouble(DraftNode::x));
-        Draft draft =
-                new Draft(
-                        wood,
-                        table.ends().shoulderMm().orElse(Math.max(1, d[0])),
-                        table.ends().seatMm().orElse(Math.max(1, d[d.length - 1])),
-                        nodes,
-                        EndSlope.FREE,
-                        EndSlope.FREE,
-                        List.of(),
-                        butt);
-        return draft;
-    }
-
-    private boolean[] bodyOnly(List<Run> body, int[] kept, int bodyReadings) {
         boolean[] counts = new boolean[table.count()];
-        for (Run run : body) {
-            for (int k = run.from(); k <= run.to(); k++) {
-                counts[kept[k]] = true;
-            }
+        for (int row : sight.kept().rows()) {
+            counts[row] = true;
         }
-        for (int k = bodyReadings; k < kept.length; k++) {
-            counts[kept[k]] = true;
-        }
-        return counts;
+        draft = fitting.fitWithoutStrays(draft, counts);
+        draft = new Marks(fitting).of(withoutFaint(draft, counts), counts);
+        return new Traced(draft, counts, fitting.score(draft, counts), sight);
     }
 
-    private Draft fitBody(Draft draft, boolean[] counts) {
-        DraftFit.Fitted best = fitOnce(fitOnce(draft, counts).draft(), counts);
-        double length = best.draft().butt().lengthMm();
-        if (draft.butt() instanceof Butt.Chamfered || draft.butt() instanceof Butt.Rounded) {
-            // Two or three readings on a small form tell one from the other only together with the
-            // body.
-            for (Butt other : List.of(new Butt.Chamfered(1), new Butt.Rounded(1))) {
-                Draft changed = best.draft().withButt(DraftFit.butt(other, length));
-                DraftFit.Fitted fitted = fitOnce(changed, counts);
-                best = fitted.sum() < best.sum() ? fitted : best;
-            }
+    /**
+     * What came of a sight.
+     *
+     * @param draft the fitted shape; null where there is none
+     * @param counts readings that count for it
+     * @param score what both cost
+     * @param sight what it came of
+     */
+    record Traced(Draft draft, boolean[] counts, double score, Sight sight) {
+        static final Traced NONE = new Traced(null, null, Double.POSITIVE_INFINITY, null);
+
+        Traced or(Traced other) {
+            return other.score < score ? other : this;
         }
-        double[] weights = DraftFit.weights(table, best.draft(), deviation, PLACE_MM, counts);
-        return new BodyFit(table, weights, toleranceMm).of(best.draft()).draft();
-    }
-
-    private DraftFit.Fitted fitOnce(Draft draft, boolean[] counts) {
-        double[] weights = DraftFit.weights(table, draft, deviation, PLACE_MM, counts);
-        return new DraftFit(table, weights).fit(draft, ROUNDS);
-    }
-
-    private Draft dress(Draft draft, List<DetailSearch.Seen> seen) {
-        Optional<Outline> body = draft.outline();
-        List<LaidDetail> details = new ArrayList<>();
-        for (DetailSearch.Seen one : seen) {
-            LaidDetail detail = one.detail();
-            if (detail.kind() == LaidDetail.Kind.FILLET && body.isPresent()) {
-                double level = body.get().r((detail.from() + detail.to()) / 2);
-                details.add(detail.with(detail.from(), detail.to(), one.level() / 2 - level));
-            } else {
-                details.add(detail);
-            }
-        }
-        return draft.withDetails(details);
-    }
-
-    private Draft fitAll(Draft draft, boolean[] counts) {
-        return fitOnce(draft, counts).draft();
     }
 
     /** Details that the fit has left with next to no height were none. */
@@ -353,72 +206,7 @@ final class Tracing {
                         .toList();
         return kept.size() == draft.details().size()
                 ? draft
-                : fitAll(draft.withDetails(kept), counts);
-    }
-
-    /**
-     * Puts each edge of a detail where a reading marks it, unless the readings speak against it.
-     */
-    private Draft marked(Draft fitted, boolean[] counts) {
-        Draft now = fitted;
-        double sum = fitOnce(now, counts).sum();
-        List<Draft> tried = new ArrayList<>();
-        double seat = table.markNear(now.seatX());
-        if (now.butt().lengthMm() > 0 && !Double.isNaN(seat)) {
-            tried.add(now.withButt(DraftFit.butt(now.butt(), now.woodMm() - seat)));
-        }
-        for (int i = 0; i < now.nodes().size(); i++) {
-            DraftNode node = now.nodes().get(i);
-            double mark = table.markNear(node.x());
-            if (node.crisp() && !Double.isNaN(mark)) {
-                List<DraftNode> nodes = new ArrayList<>(now.nodes());
-                nodes.set(i, new DraftNode(mark, node.diameterMm(), true));
-                tried.add(now.withNodes(nodes));
-            }
-        }
-        for (Draft one : tried) {
-            DraftFit.Fitted moved = fitOnce(one, counts);
-            if (moved.sum() < sum + MARK_COSTS) {
-                now = moved.draft();
-                sum = moved.sum();
-            }
-        }
-        for (int i = 0; i < fitted.details().size(); i++) {
-            for (boolean left : new boolean[] {true, false}) {
-                LaidDetail detail = now.details().get(i);
-                Cut edge = left ? detail.left() : detail.right();
-                double near = table.markNear(left ? detail.from() : detail.to());
-                for (double mark : new double[] {edge.x(), near}) {
-                    boolean step = edge.kind() == Cut.Kind.STEP || mark == near;
-                    if (!detail.isOnChord() || Double.isNaN(mark) || !step) {
-                        continue;
-                    }
-                    List<LaidDetail> details = new ArrayList<>(now.details());
-                    details.set(i, detail.markedAt(left, mark));
-                    DraftFit.Fitted moved = fitOnce(now.withDetails(details), counts);
-                    if (moved.sum() < sum + MARK_COSTS) {
-                        now = moved.draft();
-                        sum = moved.sum();
-                        break;
-                    }
-                }
-            }
-        }
-        return now;
-    }
-
-    private boolean dropStrays(Draft draft, boolean[] counts) {
-        Outline outline = draft.outline().orElseThrow();
-        double[] weights = DraftFit.weights(table, draft, deviation, PLACE_MM, counts);
-        boolean dropped = false;
-        for (int j = 0; j < weights.length; j++) {
-            double off = Math.abs(table.d(j) - table.fitted(outline, j));
-            if (counts[j] && off * weights[j] > STRAY && off > toleranceMm) {
-                counts[j] = false;
-                dropped = true;
-            }
-        }
-        return dropped;
+                : fitting.fit(draft.withDetails(kept), counts).draft();
     }
 
     private Optional<TakeOff> result(Draft fitted, boolean[] counts) {

@@ -27,6 +27,11 @@ final class StarterRun {
     }
 
     static Case of(Shape shape, long seed) {
+        return of(shape, seed, KNOWN);
+    }
+
+    /** With or without the kit's metal. */
+    static Case of(Shape shape, long seed, boolean known) {
         Bench bench = new Bench(shape);
         SplittableRandom random = new SplittableRandom(seed);
         Optional<TakeOff> taken =
@@ -34,14 +39,14 @@ final class StarterRun {
                         bench.readings(1, DEVIATION_MM, random),
                         TOLERANCE_MM,
                         "taken off",
-                        KNOWN ? bench.ends() : Ends.UNKNOWN);
+                        known ? bench.ends() : Ends.UNKNOWN);
         if (taken.isEmpty()) {
             return new Case(shape.name(), seed, 99, 99, 99, 0);
         }
         Shape back = taken.get().shape();
         // With the ends known the engine draws the shape on the very kit; else on the ends that the
         // take-off itself tells.
-        var drawn = KNOWN ? bench.drawn(back) : taken.get().outline();
+        var drawn = known ? bench.drawn(back) : taken.get().outline();
         return new Case(
                 shape.name(),
                 seed,

@@ -14,7 +14,9 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Shapes measured with a noisy calliper come back; {@code StarterRun} does it with 200 seeds. */
 class TakeOffTest {
@@ -22,30 +24,47 @@ class TakeOffTest {
         return Starter.shapes().stream();
     }
 
+    /** With this seed the scatter hides a corner of the coved neck from all but a second look. */
     @ParameterizedTest
     @MethodSource("starters")
     void givesAStarterShapeBack(Path file) throws Exception {
         Shape shape = ShapeFile.read(file);
-        StarterRun.Case one = StarterRun.of(shape, 2);
+        StarterRun.Case one = StarterRun.of(shape, 46, false);
         assertThat(one.details()).as("%s", one).isEqualTo(shape.details().size());
         assertThat(one.off()).as("%s", one).isLessThanOrEqualTo(0.1);
         assertThat(one.crispOff()).as("%s", one).isLessThanOrEqualTo(0.5);
         assertThat(one.more()).as("%s", one).isLessThanOrEqualTo(1);
     }
 
-    @Test
-    void namesAStrayByItsLine() throws Exception {
-        Bench bench = new Bench(starter("waisted.yaml"));
+    /** Slips beside a swell, a waist, a neck, a crisp edge and the ends; none takes a neighbour. */
+    @ParameterizedTest
+    @CsvSource({
+        "waisted.yaml,    1,   -2.0, 0",
+        "waisted.yaml,    1,   -0.9, 3",
+        "waisted.yaml,    1,    0.4, 6",
+        "waisted.yaml,    1,    0.9, 21",
+        "waisted.yaml,    1,   -0.9, 93",
+        "waisted.yaml,    1.5, -2.0, 4.5",
+        "waisted.yaml,    1.5, -0.9, 81",
+        "waisted.yaml,    1.5, -2.0, 103.5",
+        "waisted.yaml,    1.5, -0.9, 108",
+        "waisted.yaml,    3,    2.0, 48",
+    })
+    void namesTheSlip(String file, double spacing, double slip, double x) throws Exception {
+        Shape shape = starter(file);
         List<Reading> readings = new ArrayList<>();
-        for (Reading one : bench.readings(1, 0.05, new SplittableRandom(7))) {
-            double spoilt = one.x() == 50 ? 1.0 : 0;
-            readings.add(new Reading(one.x(), one.diameterMm() + spoilt, readings.size() + 2));
+        int line = 0;
+        for (Reading one : new Bench(shape).readings(spacing, 0.05, new SplittableRandom(11))) {
+            double d = one.diameterMm() + (one.x() == x ? slip : 0);
+            readings.add(new Reading(one.x(), d, readings.size() + 2));
+            line = one.x() == x ? readings.size() + 1 : line;
         }
-        TakeOff taken = TakeOff.of(readings, 0.1, "knife", Ends.UNKNOWN).orElseThrow();
-        assertThat(taken.strays()).hasSize(1);
-        assertThat(taken.strays().get(0).x()).isEqualTo(50);
-        assertThat(readings.get(taken.strays().get(0).reading().line() - 2).x()).isEqualTo(50);
-        assertThat(taken.strays().get(0).mm()).isBetween(0.8, 1.2);
+        TakeOff taken = TakeOff.of(readings, 0.1, "slip", Ends.UNKNOWN).orElseThrow();
+        assertThat(taken.strays()).extracting(one -> one.reading().line()).containsExactly(line);
+        double off = Math.abs(slip);
+        assertThat(Math.abs(taken.strays().get(0).mm())).isBetween(off - 0.25, off + 0.25);
+        assertThat(taken.shape().nodes().size()).isLessThanOrEqualTo(shape.nodes().size() + 1);
+        assertThat(taken.shape().details()).hasSameSizeAs(shape.details());
     }
 
     /** A cylinder of 20 mm with a band of 22 mm from 30 to 34 mm, read from the butt. */
@@ -66,6 +85,33 @@ class TakeOffTest {
         assertThat(taken.shape().details())
                 .containsExactly(new Detail.Fillet(new Place.FromShoulder(32), 4, 1));
         assertThat(taken.greatest().mm()).isZero();
+    }
+
+    /**
+     * A band of three readings: a slip on the middle one makes strays of the other two at first.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.5, 0.5, 0.9})
+    void namesTheSlipOnABand_notTheBand(double slip) {
+        SplittableRandom random = new SplittableRandom(5);
+        List<Reading> readings = new ArrayList<>();
+        for (int x = 0; x <= 60; x += 2) {
+            double d = 20 + 0.02 * random.nextGaussian();
+            if (x == 30) {
+                readings.add(new Reading(x, d, 0));
+            }
+            double band = x >= 30 && x <= 34 ? 2 : 0;
+            readings.add(new Reading(x, d + band + (x == 32 ? slip : 0), 0));
+            if (x == 34) {
+                readings.add(new Reading(x, d, 0));
+            }
+        }
+        TakeOff taken = TakeOff.of(readings, 0.1, "band", Ends.UNKNOWN).orElseThrow();
+        assertThat(taken.strays()).extracting(Residual::x).containsExactly(32.0);
+        assertThat(taken.shape().nodes()).isEmpty();
+        assertThat(taken.shape().details()).hasSize(1);
+        double height = ((Detail.Fillet) taken.shape().details().get(0)).heightMm();
+        assertThat(height).isBetween(0.97, 1.03);
     }
 
     private static Shape starter(String file) throws Exception {
