@@ -58,6 +58,7 @@ final class Sheets {
                                         set.batch(),
                                         figures,
                                         piece.guidance().speeds(),
+                                        piece.guidance().mixedMorePercent(),
                                         piece.findings().stream()
                                                 .map(told -> remark(told, piece))
                                                 .toList()));

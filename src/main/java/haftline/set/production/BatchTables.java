@@ -290,8 +290,8 @@ public final class BatchTables {
         List<String> notes = new ArrayList<>();
         notes.add(
                 "Mixed is "
-                        + NumberText.upTo(adhesive.allowancePercent(), 1)
-                        + " % more than the joints hold, for "
+                        + Rates.AdhesivePrice.inWords(adhesive.allowancePercent())
+                        + " than the joints hold, for "
                         + adhesive.pieces()
                         + (adhesive.pieces() == 1 ? " piece." : " pieces."));
         if (adhesive.mixes().isPresent()) {
