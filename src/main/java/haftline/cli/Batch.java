@@ -90,15 +90,29 @@ record Batch(Production production, Optional<Progress> progress, FileSettings.Pa
         return new CsvTable(columns, table.rows());
     }
 
-    /** What was written where, for the end of the page. */
-    String written(Set<Format> formats, Path folder, Ink ink) {
+    /**
+     * What was written where, for the end of the page.
+     *
+     * @param folder where the tables went, if they were asked for
+     * @param files the tables
+     * @param kept where the progress is kept, if it was changed
+     */
+    static String written(
+            Optional<Path> folder, List<OutputFile> files, Optional<Path> kept, Ink ink) {
         Paper paper = new Paper(ink, 0, 0);
-        List<OutputFile> files = files(formats, Units.MM);
-        paper.blank();
-        paper.words(
-                "Written",
-                files.size() + (files.size() == 1 ? " file" : " files") + " into " + folder);
+        if (folder.isPresent() || kept.isPresent()) {
+            paper.blank();
+        }
+        folder.ifPresent(
+                where ->
+                        paper.words(
+                                "Written",
+                                files.size()
+                                        + (files.size() == 1 ? " file" : " files")
+                                        + " into "
+                                        + where));
         files.forEach(file -> paper.words("Written", file.name()));
+        kept.ifPresent(where -> paper.words("Progress", "kept in " + where));
         return paper.text();
     }
 }
