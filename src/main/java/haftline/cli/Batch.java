@@ -1,6 +1,5 @@
 package haftline.cli;
 
-import haftline.drawing.BatchDrawing;
 import haftline.drawing.Drawing;
 import haftline.measure.Units;
 import haftline.set.FileSettings;
@@ -8,6 +7,7 @@ import haftline.set.production.BatchTable;
 import haftline.set.production.BatchTables;
 import haftline.set.production.Production;
 import haftline.set.production.Progress;
+import haftline.sheet.page.BatchPages;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
 import haftline.write.csv.CsvTable;
@@ -53,7 +53,7 @@ record Batch(Production production, Optional<Progress> progress, FileSettings.Pa
             // Not corrected for the printer: nothing on these sheets is measured.
             haftline.write.pdf.Paper sheet = PdfOptions.of(uncorrected()).paper();
             List<Drawing> pages =
-                    BatchDrawing.of(
+                    BatchPages.of(
                             production,
                             progress,
                             tables(units),

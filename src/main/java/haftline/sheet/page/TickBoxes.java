@@ -1,5 +1,8 @@
-package haftline.drawing;
+package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
+import haftline.drawing.Layer;
+import haftline.drawing.Path;
 import haftline.set.production.Progress;
 import java.util.List;
 
@@ -46,7 +49,7 @@ final class TickBoxes {
                     pages.y(),
                     TableBlock.SMALL_MM,
                     Anchor.START,
-                    Text.shortened(progress.steps().get(step), column - 1, TableBlock.SMALL_MM));
+                    Type.cut(progress.steps().get(step), column - 1, TableBlock.SMALL_MM));
         }
         pages.down(1.5);
         for (int i = 0; i < progress.pieces().size(); i++) {
@@ -72,7 +75,7 @@ final class TickBoxes {
                 top - 3,
                 TableBlock.TEXT_MM,
                 Anchor.START,
-                Text.shortened(piece.piece(), PIECE_MM - 2, TableBlock.TEXT_MM));
+                Type.cut(piece.piece(), PIECE_MM - 2, TableBlock.TEXT_MM));
         pages.text(
                 TextPages.LEFT_MM,
                 top - 6.8,

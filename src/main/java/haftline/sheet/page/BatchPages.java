@@ -1,5 +1,10 @@
-package haftline.drawing;
+package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
+import haftline.drawing.Drawing;
+import haftline.drawing.Hatching;
+import haftline.drawing.Layer;
+import haftline.drawing.Path;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.production.BatchTable;
@@ -16,7 +21,7 @@ import java.util.stream.Collectors;
  * A batch on sheets of A4 for the workshop: its tables, every stick as it is cut, and boxes to tick
  * off.
  */
-public final class BatchDrawing {
+public final class BatchPages {
     /** The table that the drawn sticks follow. */
     private static final String CUTS = "cuts";
 
@@ -43,7 +48,7 @@ public final class BatchDrawing {
     private final TextPages pages;
     private final Units units;
 
-    private BatchDrawing(Production production, TextPages pages, Units units) {
+    private BatchPages(Production production, TextPages pages, Units units) {
         this.production = production;
         this.pages = pages;
         this.units = units;
@@ -77,7 +82,7 @@ public final class BatchDrawing {
                         pieces + " \u00b7 parts " + production.batch(),
                         FOOT,
                         Math.min(roomMm, TextPages.MOST_HEIGHT_MM));
-        new BatchDrawing(production, pages, units).write(progress, tables);
+        new BatchPages(production, pages, units).write(progress, tables);
         return pages.drawings();
     }
 
@@ -129,7 +134,7 @@ public final class BatchDrawing {
                 bottom + STICK_MM + 1,
                 LETTER_MM,
                 Anchor.START,
-                Text.shortened(
+                Type.cut(
                         plan.stockName()
                                 + ", "
                                 + shown(cut.stick().acrossMm())
@@ -170,7 +175,7 @@ public final class BatchDrawing {
                 bottom + STICK_MM / 2 - 2.9,
                 LETTER_MM,
                 Anchor.MIDDLE,
-                Text.shortened(length, wide - 1, LETTER_MM));
+                Type.cut(length, wide - 1, LETTER_MM));
     }
 
     /** What is left is hatched; its length stands in it where there is room. */
@@ -182,17 +187,10 @@ public final class BatchDrawing {
         String length = shown(cut.offcutMm());
         List<Path> loops = new ArrayList<>();
         loops.add(TextPages.rectangle(x, bottom, wide, STICK_MM, Layer.TEXT));
-        Text text =
-                Text.level(
-                        Layer.TEXT,
-                        x + wide / 2,
-                        bottom + STICK_MM / 2 - 1.1,
-                        LETTER_MM,
-                        Anchor.MIDDLE,
-                        length);
-        boolean fits = text.estimatedWidthMm() + 3 < wide;
+        double said = Type.widthMm(length, LETTER_MM);
+        boolean fits = said + 3 < wide;
         if (fits) {
-            double clear = text.estimatedWidthMm() + 1.5;
+            double clear = said + 1.5;
             loops.add(
                     TextPages.rectangle(
                             x + (wide - clear) / 2,
@@ -200,7 +198,7 @@ public final class BatchDrawing {
                             clear,
                             4,
                             Layer.TEXT));
-            pages.add(text);
+            pages.text(x + wide / 2, bottom + STICK_MM / 2 - 1.1, LETTER_MM, Anchor.MIDDLE, length);
         }
         new Hatching(45, HATCH_MM).over(loops).forEach(pages::add);
     }

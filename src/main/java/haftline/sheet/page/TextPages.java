@@ -1,5 +1,13 @@
-package haftline.drawing;
+package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
+import haftline.drawing.Drawing;
+import haftline.drawing.Element;
+import haftline.drawing.Group;
+import haftline.drawing.Layer;
+import haftline.drawing.Path;
+import haftline.drawing.Text;
+import haftline.drawing.Vertex;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -104,26 +112,6 @@ final class TextPages {
                 .close(layer);
     }
 
-    /** The lines of a text at a height of letters within a width, broken between words. */
-    static List<String> wrapped(String text, double widthMm, double heightMm) {
-        List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String word : text.split(" +")) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            boolean fits =
-                    Text.level(Layer.TEXT, 0, 0, heightMm, Anchor.START, longer).estimatedWidthMm()
-                            <= widthMm;
-            if (fits || line.isEmpty()) {
-                line = longer;
-            } else {
-                lines.add(Text.shortened(line, widthMm, heightMm));
-                line = word;
-            }
-        }
-        lines.add(Text.shortened(line, widthMm, heightMm));
-        return lines;
-    }
-
     /** The pages as drawings, numbered. */
     List<Drawing> drawings() {
         List<Drawing> drawings = new ArrayList<>();
@@ -152,7 +140,7 @@ final class TextPages {
                         top,
                         NAME_MM,
                         Anchor.START,
-                        Text.shortened(title, half, NAME_MM)));
+                        Type.cut(title, half, NAME_MM)));
         out.add(Text.level(Layer.TEXT, RIGHT_MM, top, 3, Anchor.END, right));
         double below = top - LINE_MM - 1.5;
         out.add(
@@ -162,7 +150,7 @@ final class TextPages {
                         below,
                         SMALL_MM,
                         Anchor.START,
-                        Text.shortened(under, RIGHT_MM - LEFT_MM - NUMBER_MM, SMALL_MM)));
+                        Type.cut(under, RIGHT_MM - LEFT_MM - NUMBER_MM, SMALL_MM)));
         out.add(
                 Text.level(
                         Layer.TEXT,
@@ -174,7 +162,7 @@ final class TextPages {
         out.add(line(heightMm - HEAD_MM + 5));
         out.add(line(FOOT_MM));
         double at = FOOT_MM - LINE_MM;
-        for (String each : wrapped(foot, RIGHT_MM - LEFT_MM, SMALL_MM)) {
+        for (String each : Type.wrapped(foot, RIGHT_MM - LEFT_MM, SMALL_MM)) {
             out.add(Text.level(Layer.TEXT, LEFT_MM, at, SMALL_MM, Anchor.START, each));
             at -= LINE_MM;
         }

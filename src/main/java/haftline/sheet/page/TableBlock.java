@@ -1,5 +1,7 @@
-package haftline.drawing;
+package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
+import haftline.drawing.Layer;
 import haftline.measure.NumberText;
 import haftline.set.production.BatchTable;
 import java.util.List;
@@ -62,7 +64,7 @@ final class TableBlock {
     static void notes(TextPages pages, List<String> notes) {
         double width = TextPages.RIGHT_MM - TextPages.LEFT_MM;
         for (String note : notes) {
-            for (String line : TextPages.wrapped(note, width, SMALL_MM)) {
+            for (String line : Type.wrapped(note, width, SMALL_MM)) {
                 pages.need(NOTE_LINE_MM);
                 pages.down(NOTE_LINE_MM);
                 pages.text(TextPages.LEFT_MM, pages.y(), SMALL_MM, Anchor.START, line);
@@ -88,8 +90,7 @@ final class TableBlock {
         int last = widths.length - 1;
         boolean isWrapped = table.columns().get(last).isText();
         String end = text(row, last);
-        List<String> lines =
-                isWrapped ? TextPages.wrapped(end, widths[last], TEXT_MM) : List.of(end);
+        List<String> lines = isWrapped ? Type.wrapped(end, widths[last], TEXT_MM) : List.of(end);
         double height = ROW_MM + (lines.size() - 1) * NOTE_LINE_MM;
         if (pages.need(height)) {
             head();
@@ -116,7 +117,7 @@ final class TableBlock {
 
     private void cell(double x, int column, double height, String string) {
         boolean isText = table.columns().get(column).isText();
-        String shown = isText ? Text.shortened(string, widths[column] + 1, height) : string;
+        String shown = isText ? Type.cut(string, widths[column] + 1, height) : string;
         pages.text(
                 isText ? x : x + widths[column],
                 pages.y(),
@@ -167,6 +168,6 @@ final class TableBlock {
     }
 
     private static double wide(String string, double height) {
-        return Text.level(Layer.TEXT, 0, 0, height, Anchor.START, string).estimatedWidthMm();
+        return Type.widthMm(string, height);
     }
 }
