@@ -18,8 +18,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A batch on sheets of A4 for the workshop: its tables, every stick as it is cut, and boxes to tick
- * off.
+ * A batch on sheets for the workshop: its tables, every stick as it is cut, and boxes to tick off.
  */
 public final class BatchPages {
     /** The table that the drawn sticks follow. */
@@ -61,7 +60,7 @@ public final class BatchPages {
      * @param progress how far it is, where it was begun
      * @param tables its tables, in the order of the sheets
      * @param units unit of the lengths beside the drawn sticks
-     * @param roomMm height that the paper has for a sheet; at most that of A4 is used
+     * @param field the paper's field
      * @return one or more sheets
      */
     public static List<Drawing> of(
@@ -69,7 +68,7 @@ public final class BatchPages {
             Optional<Progress> progress,
             List<BatchTable> tables,
             Units units,
-            double roomMm) {
+            Field field) {
         String pieces = production.pieces() + (production.pieces() == 1 ? " piece" : " pieces");
         String counts =
                 production.orders().stream()
@@ -81,7 +80,7 @@ public final class BatchPages {
                         counts.isEmpty() ? "nothing to be made" : counts,
                         pieces + " \u00b7 parts " + production.batch(),
                         FOOT,
-                        Math.min(roomMm, TextPages.MOST_HEIGHT_MM));
+                        field);
         new BatchPages(production, pages, units).write(progress, tables);
         return pages.drawings();
     }
@@ -108,7 +107,7 @@ public final class BatchPages {
                         .mapToDouble(cut -> cut.stick().lengthMm())
                         .max()
                         .orElse(0);
-        double room = TextPages.RIGHT_MM - TextPages.LEFT_MM - TIMES_MM - LENGTH_MM;
+        double room = pages.rightMm() - TextPages.LEFT_MM - TIMES_MM - LENGTH_MM;
         for (CutPlan plan : production.cuts()) {
             for (CutPlan.Cut cut : plan.cuts()) {
                 stick(plan, cut, room / longest);
@@ -140,7 +139,7 @@ public final class BatchPages {
                                 + shown(cut.stick().acrossMm())
                                 + " across"
                                 + (cut.isBought() ? ", TO BUY" : ""),
-                        TextPages.RIGHT_MM - left,
+                        pages.rightMm() - left,
                         LETTER_MM));
         double kerf = production.rack().orElseThrow().kerfMm() * scale;
         double x = left;

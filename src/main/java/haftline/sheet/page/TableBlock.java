@@ -42,7 +42,7 @@ final class TableBlock {
         pages.down(TITLE_MM + 1);
         pages.text(TextPages.LEFT_MM, pages.y(), TITLE_MM, Anchor.START, title);
         pages.down(1.8);
-        pages.rule(TextPages.LEFT_MM, TextPages.RIGHT_MM, pages.y(), Layer.TEXT);
+        pages.rule(TextPages.LEFT_MM, pages.rightMm(), pages.y(), Layer.TEXT);
     }
 
     private void write() {
@@ -62,7 +62,7 @@ final class TableBlock {
 
     /** Sentences under each other, small. */
     static void notes(TextPages pages, List<String> notes) {
-        double width = TextPages.RIGHT_MM - TextPages.LEFT_MM;
+        double width = pages.rightMm() - TextPages.LEFT_MM;
         for (String note : notes) {
             for (String line : Type.wrapped(note, width, SMALL_MM)) {
                 pages.need(NOTE_LINE_MM);
@@ -139,7 +139,7 @@ final class TableBlock {
     private double[] widths() {
         int count = table.columns().size();
         double[] all = new double[count];
-        double over = -(TextPages.RIGHT_MM - TextPages.LEFT_MM) + (count - 1) * GAP_MM;
+        double over = -(pages.rightMm() - TextPages.LEFT_MM) + (count - 1) * GAP_MM;
         for (int i = 0; i < count; i++) {
             all[i] = wide(head(table.columns().get(i)), SMALL_MM);
             for (List<Object> row : table.rows()) {

@@ -38,7 +38,7 @@ final class TickBoxes {
     }
 
     private void band(int from, int to) {
-        double room = TextPages.RIGHT_MM - TextPages.LEFT_MM - PIECE_MM;
+        double room = pages.rightMm() - TextPages.LEFT_MM - PIECE_MM;
         double column = room / Math.max(4, to - from);
         int perRow = (int) Math.max(1, Math.floor((column - 2) / STEP_MM));
         TableBlock.title(pages, "Tick off", 2 * TableBlock.ROW_MM + height(0, perRow));
@@ -68,7 +68,7 @@ final class TickBoxes {
         Progress.PieceProgress piece = progress.pieces().get(index);
         double height = height(index, perRow);
         pages.need(height);
-        pages.rule(TextPages.LEFT_MM, TextPages.RIGHT_MM, pages.y(), Layer.TEXT);
+        pages.rule(TextPages.LEFT_MM, pages.rightMm(), pages.y(), Layer.TEXT);
         double top = pages.y() - 1.5;
         pages.text(
                 TextPages.LEFT_MM,
