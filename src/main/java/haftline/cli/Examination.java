@@ -6,6 +6,7 @@ import haftline.findings.Finding;
 import haftline.findings.Findings;
 import haftline.findings.Remedies;
 import haftline.findings.Remedy;
+import haftline.findings.WhoseRule;
 import haftline.findings.Words;
 import haftline.handle.Brief;
 import haftline.handle.Resolution;
@@ -142,6 +143,9 @@ final class Examination {
 
     private Told told(Finding finding, Stock stock, Optional<String> remedy) {
         return new Told(
-                finding, Words.message(finding, stock, units), Words.rule(finding, stock), remedy);
+                finding,
+                Words.message(finding, stock, units),
+                WhoseRule.of(finding, stock),
+                remedy);
     }
 }

@@ -15,6 +15,9 @@ final class TableBlock {
     private static final double NOTE_LINE_MM = 3.7;
     private static final double GAP_MM = 3.5;
 
+    /** A text that made its column as wide as it is does not wrap for the sum of its words. */
+    private static final double ROUNDING_MM = 0.01;
+
     /** A column of texts is not made narrower than this. */
     private static final double LEAST_TEXT_MM = 22;
 
@@ -90,7 +93,8 @@ final class TableBlock {
         int last = widths.length - 1;
         boolean isWrapped = table.columns().get(last).isText();
         String end = text(row, last);
-        List<String> lines = isWrapped ? Type.wrapped(end, widths[last], TEXT_MM) : List.of(end);
+        List<String> lines =
+                isWrapped ? Type.wrapped(end, widths[last] + ROUNDING_MM, TEXT_MM) : List.of(end);
         double height = ROW_MM + (lines.size() - 1) * NOTE_LINE_MM;
         if (pages.need(height)) {
             head();
