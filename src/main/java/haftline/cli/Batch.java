@@ -1,6 +1,5 @@
 package haftline.cli;
 
-import haftline.drawing.BatchDrawing;
 import haftline.drawing.Drawing;
 import haftline.measure.Units;
 import haftline.set.FileSettings;
@@ -8,13 +7,12 @@ import haftline.set.production.BatchTable;
 import haftline.set.production.BatchTables;
 import haftline.set.production.Production;
 import haftline.set.production.Progress;
+import haftline.sheet.page.BatchPages;
+import haftline.sheet.page.Field;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
 import haftline.write.csv.CsvTable;
 import haftline.write.csv.CsvWriter;
-import haftline.write.pdf.Orientation;
-import haftline.write.pdf.PdfOptions;
-import haftline.write.pdf.PdfWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,9 +27,6 @@ import java.util.Set;
  * @param paper what its sheets are printed on
  */
 record Batch(Production production, Optional<Progress> progress, FileSettings.Paper paper) {
-    /** What a printer leaves bare and the check bars take, along every edge. */
-    private static final double BORDER_MM = 10;
-
     /** All tables, progress last. */
     List<BatchTable> tables(Units units) {
         List<BatchTable> tables = new ArrayList<>(BatchTables.of(production, units));
@@ -51,27 +46,14 @@ record Batch(Production production, Optional<Progress> progress, FileSettings.Pa
         }
         if (formats.contains(Format.PDF)) {
             // Not corrected for the printer: nothing on these sheets is measured.
-            haftline.write.pdf.Paper sheet = PdfOptions.of(uncorrected()).paper();
-            List<Drawing> pages =
-                    BatchDrawing.of(
-                            production,
-                            progress,
-                            tables(units),
-                            units,
-                            sheet.heightMm() - 2 * BORDER_MM);
-            PdfOptions options = PdfOptions.on(sheet).withOrientation(Orientation.PORTRAIT);
+            Field field = new DrawingFiles(FileSettings.COMMON_PRACTICE.withPaper(paper)).field();
+            List<Drawing> pages = BatchPages.of(production, progress, tables(units), units, field);
             files.add(
                     new OutputFile(
                             stem() + ".pdf",
-                            new PdfWriter(options)
-                                    .write(production.set() + ", batch", pages)
-                                    .content()));
+                            field.pdf(production.set() + ", batch", pages).content()));
         }
         return files;
-    }
-
-    private FileSettings uncorrected() {
-        return FileSettings.COMMON_PRACTICE.withPaper(paper);
     }
 
     private String stem() {
@@ -90,15 +72,29 @@ record Batch(Production production, Optional<Progress> progress, FileSettings.Pa
         return new CsvTable(columns, table.rows());
     }
 
-    /** What was written where, for the end of the page. */
-    String written(Set<Format> formats, Path folder, Ink ink) {
+    /**
+     * What was written where, for the end of the page.
+     *
+     * @param folder where the tables went, if they were asked for
+     * @param files the tables
+     * @param kept where the progress is kept, if it was changed
+     */
+    static String written(
+            Optional<Path> folder, List<OutputFile> files, Optional<Path> kept, Ink ink) {
         Paper paper = new Paper(ink, 0, 0);
-        List<OutputFile> files = files(formats, Units.MM);
-        paper.blank();
-        paper.words(
-                "Written",
-                files.size() + (files.size() == 1 ? " file" : " files") + " into " + folder);
+        if (folder.isPresent() || kept.isPresent()) {
+            paper.blank();
+        }
+        folder.ifPresent(
+                where ->
+                        paper.words(
+                                "Written",
+                                files.size()
+                                        + (files.size() == 1 ? " file" : " files")
+                                        + " into "
+                                        + where));
         files.forEach(file -> paper.words("Written", file.name()));
+        kept.ifPresent(where -> paper.words("Progress", "kept in " + where));
         return paper.text();
     }
 }

@@ -14,6 +14,7 @@ import haftline.store.DocumentException;
 import haftline.store.LoadedSet;
 import haftline.store.ProgressFile;
 import haftline.write.OutputException;
+import haftline.write.OutputFile;
 import haftline.write.OutputFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -32,9 +34,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "batch",
         sortOptions = false,
-        description =
-                "Shows what a batch takes: blanks and cuts, drills, adhesive, parts, time, cost and"
-                        + " price; keeps how far it is.")
+        description = {
+            "Shows what a batch takes and costs; keeps how far it is.",
+            "Blanks and cuts, drills, adhesive, parts, time, cost and price."
+        })
 final class BatchCommand extends SetCommand implements Callable<Integer> {
     private static final Set<Format> KINDS = EnumSet.of(Format.CSV, Format.PDF);
 
@@ -100,9 +103,9 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
         LoadedSet loaded = load();
         HandleSet set = loaded.set();
         Path file = ProgressFile.beside(loaded.file());
-        Optional<OpenProgress> kept =
+        Optional<OpenProgress> underWay =
                 Files.exists(file) ? Optional.of(OpenProgress.read(file)) : Optional.empty();
-        Quantities quantities = quantities(set, kept);
+        Quantities quantities = quantities(set, underWay);
         Optional<String> stranger = stranger(set, quantities);
         if (stranger.isPresent()) {
             console.say(file + ": pieces: no piece \"" + stranger.get() + "\" in the set");
@@ -115,11 +118,15 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
                         quantities,
                         new Production.Terms(set.workshop().stockLengths(), set.workshop().rates()),
                         withStopped);
-        Optional<OpenProgress> progress = start ? Optional.of(begun(file, kept, production)) : kept;
+        Optional<OpenProgress> progress =
+                start ? Optional.of(begun(file, underWay, production)) : underWay;
+        Optional<Progress> before = progress.map(OpenProgress::progress);
         tick(progress);
-        if (progress.isPresent() && progress.get().isModified() && !isKept(progress.get())) {
+        boolean isKeeping = progress.isPresent() && progress.get().isModified();
+        if (isKeeping && !isKept(progress.get())) {
             return ExitCode.CANNOT_WRITE;
         }
+        before.ifPresent(was -> sayOutOfOrder(was, progress.get().progress()));
         Optional<Progress> shown =
                 progress.map(OpenProgress::progress)
                         .filter(under -> under.quantities().equals(quantities));
@@ -135,16 +142,16 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
                                                 + ", the set now uses "
                                                 + production.batch()));
         Batch batch = new Batch(production, shown, set.workshop().files().paper());
+        List<OutputFile> files = folder == null ? List.of() : batch.files(formats, units);
         if (folder != null) {
-            OutputFolder.at(folder).write(batch.files(formats, units));
+            OutputFolder.at(folder).write(files);
         }
         if (json) {
             console.print(BatchJson.of(batch));
         } else {
             console.print(BatchPage.of(batch, units, console.ink()));
-            if (folder != null) {
-                console.print(batch.written(formats, folder, console.ink()));
-            }
+            Optional<Path> kept = isKeeping ? Optional.of(file) : Optional.empty();
+            console.print(Batch.written(Optional.ofNullable(folder), files, kept, console.ink()));
         }
         return production.isStopped() ? ExitCode.STOPPED : ExitCode.DONE;
     }
@@ -177,6 +184,9 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
     }
 
     private Quantities quantities(HandleSet set, Optional<OpenProgress> kept) {
+        if (done != null && kept.isEmpty() && !start) {
+            throw usage("--done: no batch was begun; --start begins one");
+        }
         if (quantity == null) {
             return kept.map(open -> open.progress().quantities())
                     .orElseThrow(() -> usage("say how many, such as --quantity 6"));
@@ -212,9 +222,6 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
         if (done == null) {
             return;
         }
-        if (progress.isEmpty()) {
-            throw usage("--done: no batch was begun; --start begins one");
-        }
         for (String text : done) {
             Outcome outcome;
             try {
@@ -228,6 +235,29 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
                             why -> {
                                 throw usage("--done: " + why);
                             });
+        }
+    }
+
+    /** Makers do work out of order; a slip of the finger looks the same. */
+    private void sayOutOfOrder(Progress before, Progress after) {
+        for (Progress.PieceProgress far : after.pieces()) {
+            for (String step : after.steps()) {
+                int count = after.done(far.piece(), step);
+                List<String> behind = after.behind(far.piece(), step);
+                if (count > before.done(far.piece(), step) && !behind.isEmpty()) {
+                    console.say(
+                            far.piece()
+                                    + ": "
+                                    + step
+                                    + " is "
+                                    + count
+                                    + ", but before it "
+                                    + behind.stream()
+                                            .map(b -> b + " " + after.done(far.piece(), b))
+                                            .collect(Collectors.joining(", "))
+                                    + "; kept as said");
+                }
+            }
         }
     }
 

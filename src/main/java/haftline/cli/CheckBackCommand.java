@@ -24,9 +24,15 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "checkback",
         sortOptions = false,
-        description =
-                "Holds turned pieces, measured at their stations, against their designs and against"
-                        + " one another; writes no file.")
+        description = {
+            "Holds turned pieces, measured, against their designs.",
+            "And against one another; writes no file."
+        },
+        footer = {
+            "",
+            "Exit: 0 all is as designed, 1 a station is off or a piece falls out of the",
+            "      family, 2 bad usage, 3 bad document or table."
+        })
 final class CheckBackCommand extends SetCommand implements Callable<Integer> {
     /** Rises when a key changes its meaning or goes away; a new key does not raise it. */
     private static final int VERSION = 1;
@@ -89,8 +95,7 @@ final class CheckBackCommand extends SetCommand implements Callable<Integer> {
                                 handles.add(resolved.handle());
                             }
                         });
-        List<CheckBack.Reading> readings =
-                TurnedReadings.read(handles, files, typed, Optional.ofNullable(piece), units);
+        List<CheckBack.Reading> readings = readings(handles);
         double within = tolerance == null ? CheckBack.USUAL_TOLERANCE_MM : tolerance;
         CheckBack back = CheckBack.of(handles, readings, within);
         String set = loaded.set().name();
@@ -98,7 +103,15 @@ final class CheckBackCommand extends SetCommand implements Callable<Integer> {
                 json
                         ? JsonPaper.of(out -> write(out, set, back))
                         : CheckBackPage.of(set, back, units, console.ink()));
-        return ExitCode.DONE;
+        return back.isGood() ? ExitCode.DONE : ExitCode.STOPPED;
+    }
+
+    private List<CheckBack.Reading> readings(List<Handle> handles) throws ReadingsException {
+        try {
+            return TurnedReadings.read(handles, files, typed, Optional.ofNullable(piece), units);
+        } catch (TurnedReadings.UsageException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage());
+        }
     }
 
     private static void write(JsonGenerator out, String set, CheckBack back) throws IOException {

@@ -23,9 +23,10 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "compare",
         sortOptions = false,
-        description =
-                "Shows what a new batch of parts changes in the work, and which gauges and templates"
-                        + " still serve; writes no file.")
+        description = {
+            "Shows what a new batch of parts changes.",
+            "In the work, and which gauges and templates still serve; writes no file."
+        })
 final class CompareCommand implements Callable<Integer> {
     private final Console console;
 

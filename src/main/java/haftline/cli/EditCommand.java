@@ -12,7 +12,12 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "edit",
         sortOptions = false,
-        description = "Opens the editor on a set, or on the demonstration set.")
+        description = "Opens the drawing board on a set, or on the demonstration set.",
+        footer = {
+            "",
+            "Exit: 0 closed, 2 bad usage, or there is no screen to open it on. What cannot be read",
+            "      is told in the window."
+        })
 final class EditCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "SET",
@@ -43,7 +48,9 @@ final class EditCommand implements Callable<Integer> {
         try {
             window.get().open(Optional.ofNullable(set));
         } catch (UnsupportedOperationException noDisplay) {
-            console.say("the editor needs a display: " + noDisplay.getMessage());
+            console.say(
+                    "the editor needs a screen and found none here; check, make and the other verbs"
+                            + " do without");
             return ExitCode.USAGE;
         }
         return ExitCode.DONE;

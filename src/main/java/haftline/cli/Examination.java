@@ -6,6 +6,7 @@ import haftline.findings.Finding;
 import haftline.findings.Findings;
 import haftline.findings.Remedies;
 import haftline.findings.Remedy;
+import haftline.findings.WhoseRule;
 import haftline.findings.Words;
 import haftline.handle.Brief;
 import haftline.handle.Resolution;
@@ -14,6 +15,7 @@ import haftline.measure.Units;
 import haftline.set.Family;
 import haftline.set.HandleSet;
 import haftline.set.Piece;
+import haftline.set.Rates;
 import haftline.stock.CatalogueException;
 import haftline.stock.HandSize;
 import haftline.stock.SpeedRule;
@@ -31,11 +33,17 @@ final class Examination {
 
     private final Optional<SpeedRule> speedRule;
     private final List<HandSize> breadths;
+    private final double mixedMorePercent;
     private final Units units;
 
-    Examination(Optional<SpeedRule> speedRule, List<HandSize> breadths, Units units) {
+    Examination(
+            Optional<SpeedRule> speedRule,
+            List<HandSize> breadths,
+            double mixedMorePercent,
+            Units units) {
         this.speedRule = speedRule;
         this.breadths = breadths;
+        this.mixedMorePercent = mixedMorePercent;
         this.units = units;
     }
 
@@ -61,7 +69,11 @@ final class Examination {
                 loaded.catalogues().hands().entries().stream()
                         .filter(size -> size.measure().equals(BREADTH))
                         .toList();
-        return new Examination(rule, breadths, units);
+        return new Examination(
+                rule,
+                breadths,
+                Rates.AdhesivePrice.allowancePercent(loaded.set().workshop().rates()),
+                units);
     }
 
     /** How the pieces that can be drawn match. */
@@ -117,7 +129,10 @@ final class Examination {
                                             rule,
                                             OptionalDouble.of(Speeds.USUAL_LATHE_RPM)));
             return new ExaminedPiece(
-                    brief, Optional.of(figures), new Guidance(speeds, breadths), findings);
+                    brief,
+                    Optional.of(figures),
+                    new Guidance(speeds, breadths, mixedMorePercent),
+                    findings);
         }
         List<Told> why =
                 Findings.of((Resolution.Impossible) resolution).stream()
@@ -128,6 +143,9 @@ final class Examination {
 
     private Told told(Finding finding, Stock stock, Optional<String> remedy) {
         return new Told(
-                finding, Words.message(finding, stock, units), Words.rule(finding, stock), remedy);
+                finding,
+                Words.message(finding, stock, units),
+                WhoseRule.of(finding, stock),
+                remedy);
     }
 }

@@ -5,7 +5,10 @@ final class ExitCode {
     /** Done. */
     static final int DONE = 0;
 
-    /** Done, and a piece cannot be made so. */
+    /**
+     * Done, and something is not as it must be: a piece cannot be made so, a demand is not met, a
+     * turned piece is off its design.
+     */
     static final int STOPPED = 1;
 
     /** The command line makes no sense. */

@@ -6,7 +6,11 @@ import haftline.store.DocumentException;
 import haftline.store.Problem;
 import haftline.write.OutputException;
 import java.io.PrintWriter;
+import java.util.Collection;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -28,26 +32,47 @@ final class Failures {
     /** A command line that makes no sense. */
     int usage(ParameterException e) {
         CommandLine command = e.getCommandLine();
-        console.say(unknownVerb(e, command));
+        console.say(message(e, command));
         console.say("try " + command.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.USAGE;
     }
 
-    private static String unknownVerb(ParameterException e, CommandLine command) {
-        if (e instanceof UnmatchedArgumentException unmatched && command.getParent() == null) {
-            String word = unmatched.getUnmatched().get(0);
-            if (!word.startsWith("-")) {
-                var verbs = command.getSubcommands().keySet();
-                return "there is no verb \""
-                        + word
-                        + "\"; there are "
-                        + String.join(", ", verbs)
-                        + NearestWord.to(verbs, word)
-                                .map(near -> "; did you mean " + near + "?")
-                                .orElse("");
-            }
+    private static String message(ParameterException e, CommandLine command) {
+        if (e instanceof UnmatchedArgumentException unmatched) {
+            return unknown(unmatched.getUnmatched().get(0), command);
+        }
+        if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+            return missing(missing.getMissing().get(0));
         }
         return e.getMessage();
+    }
+
+    /** A word that means nothing here: a verb, an option or a name too many. */
+    private static String unknown(String word, CommandLine command) {
+        boolean isOption = word.startsWith("-");
+        boolean isVerb = !isOption && command.getParent() == null;
+        if (!isOption && !isVerb) {
+            return "\"" + word + "\": nothing more is expected here";
+        }
+        Collection<String> known =
+                isVerb
+                        ? command.getSubcommands().keySet()
+                        : command.getCommandSpec().optionsMap().keySet();
+        String name = word.contains("=") ? word.substring(0, word.indexOf('=')) : word;
+        return "there is no "
+                + (isVerb ? "verb \"" + word + "\"; there are " : "option " + name)
+                + (isVerb ? String.join(", ", known) : "")
+                + NearestWord.to(known, name)
+                        .map(near -> "; did you mean " + near + "?")
+                        .orElse("");
+    }
+
+    private static String missing(ArgSpec missing) {
+        String name =
+                missing instanceof OptionSpec option
+                        ? option.longestName() + " " + missing.paramLabel()
+                        : missing.paramLabel();
+        return name + " is missing: " + String.join(" ", missing.description());
     }
 
     /** What a command could not do. */

@@ -10,10 +10,14 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = "Designs turned tool handles that fit measured metal parts.",
         synopsisHeading = "Usage: ",
+        synopsisSubcommandLabel = "VERB ...",
         commandListHeading = "%nVerbs:%n",
         footer = {
             "",
-            "Exit: 0 done, 1 done but a piece cannot be made so, 2 bad usage,",
+            "haftline help VERB says more of a verb.",
+            "",
+            "Exit: 0 done, 1 done but something is not as it must be: a piece cannot be made",
+            "      so, a demand is not met, a turned piece is off its design; 2 bad usage,",
             "      3 bad document, 4 cannot write, 70 a mistake in the program."
         })
 final class Haftline {

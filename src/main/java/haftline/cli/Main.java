@@ -10,6 +10,7 @@ import picocli.CommandLine.Help;
 /** Entry point of the program. */
 public final class Main {
     private static final String TRACE = "HAFTLINE_TRACE";
+    private static final String HELP = "help";
 
     private Main() {}
 
@@ -51,23 +52,40 @@ public final class Main {
     private static int run(String[] args, Console console) {
         Failures failures = new Failures(console, System.getenv(TRACE) != null);
         try {
-            return commandLine(console, failures).execute(args);
+            CommandLine line = commandLine(console, failures);
+            return line.execute(asked(args, line));
         } catch (StackOverflowError | OutOfMemoryError e) {
             return failures.failed(e);
         }
     }
 
+    /** {@code help} and {@code help VERB} ask for what {@code --help} shows. */
+    private static String[] asked(String[] args, CommandLine line) {
+        if (args.length == 0 || !args[0].equals(HELP)) {
+            return args;
+        }
+        String word = args[args.length - 1];
+        if (word.equals(HELP)) {
+            return new String[] {"--help"};
+        }
+        // Beside --help a word that is no verb would be passed over.
+        return line.getSubcommands().containsKey(word)
+                ? new String[] {word, "--help"}
+                : new String[] {word};
+    }
+
     private static CommandLine commandLine(Console console, Failures failures) {
         CommandLine line =
                 new CommandLine(new Haftline())
-                        .addSubcommand(new MakeCommand(console))
+                        // In the order of the job, as the README tells it.
                         .addSubcommand(new CheckCommand(console))
-                        .addSubcommand(new TakeoffCommand(console))
+                        .addSubcommand(new MakeCommand(console))
                         .addSubcommand(new EditCommand(console))
-                        .addSubcommand(new BatchCommand(console))
                         .addSubcommand(new CompareCommand(console))
-                        .addSubcommand(new CheckBackCommand(console))
                         .addSubcommand(new AdjustCommand(console))
+                        .addSubcommand(new BatchCommand(console))
+                        .addSubcommand(new CheckBackCommand(console))
+                        .addSubcommand(new TakeoffCommand(console))
                         .setColorScheme(
                                 Help.defaultColorScheme(
                                         console.ink() == Ink.ANSI ? Help.Ansi.ON : Help.Ansi.OFF))

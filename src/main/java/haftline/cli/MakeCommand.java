@@ -16,7 +16,10 @@ import picocli.CommandLine.Option;
 @Command(
         name = "make",
         sortOptions = false,
-        description = "Shows the figures and findings of a set and writes its drawings and tables.")
+        description = {
+            "Writes a set's drawings, tables, templates and sheets.",
+            "Shows its figures and findings, too, as check does."
+        })
 final class MakeCommand extends SetCommand implements Callable<Integer> {
     @Option(
             names = "--to",

@@ -19,6 +19,7 @@ import haftline.sheet.page.LathePage;
 import haftline.write.PlannedFile;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /** The papers of a piece: lathe sheet, instruction sheet, care card. */
@@ -58,6 +59,7 @@ final class Sheets {
                                         set.batch(),
                                         figures,
                                         piece.guidance().speeds(),
+                                        piece.guidance().mixedMorePercent(),
                                         piece.findings().stream()
                                                 .map(told -> remark(told, piece))
                                                 .toList()));
@@ -72,7 +74,11 @@ final class Sheets {
                                 + piece.brief().stock().name()
                                 + ": see the cautions"
                         : told.message();
-        return new Remark(finding.gravity(), message, told.remedy());
+        OptionalDouble atX =
+                Double.isNaN(finding.atX())
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(finding.atX());
+        return new Remark(finding.gravity(), message, atX, told.remedy());
     }
 
     private void add(String name, SheetPiece piece) {

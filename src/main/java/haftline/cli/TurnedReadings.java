@@ -59,6 +59,15 @@ final class TurnedReadings {
         this.piece = piece;
     }
 
+    /** What was typed makes no sense: the first thing that is wrong with it. */
+    static final class UsageException extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        UsageException(String message) {
+            super(message);
+        }
+    }
+
     /** A column of a table and the unit that its head names. */
     private record Column(int index, String head, Units units) {}
 
@@ -70,7 +79,8 @@ final class TurnedReadings {
      * @param typed readings as {@code piece, place, diameter}
      * @param piece the piece of tables that do not say so
      * @param units unit of typed lengths that name none
-     * @throws ReadingsException where anything is wrong, with all that is
+     * @throws ReadingsException where a table is wrong, with all that is
+     * @throws UsageException where no piece is called as asked, or what is typed is wrong
      */
     static List<CheckBack.Reading> read(
             List<Handle> handles,
@@ -78,13 +88,19 @@ final class TurnedReadings {
             List<String> typed,
             Optional<String> piece,
             Units units)
-            throws ReadingsException {
+            throws ReadingsException, UsageException {
         TurnedReadings reader = new TurnedReadings(handles, piece);
-        for (Path file : files) {
-            reader.table(file);
+        if (piece.isPresent() && reader.handle(piece.get()).isEmpty()) {
+            throw new UsageException("--piece: " + reader.unknown(piece.get()));
         }
         for (String text : typed) {
             reader.typed(text, units);
+        }
+        if (!reader.problems.isEmpty()) {
+            throw new UsageException(reader.problems.get(0));
+        }
+        for (Path file : files) {
+            reader.table(file);
         }
         if (!reader.problems.isEmpty()) {
             throw new ReadingsException(reader.problems);
@@ -93,7 +109,7 @@ final class TurnedReadings {
     }
 
     private void typed(String text, Units units) {
-        String where = "reading \"" + text + "\"";
+        String where = "--reading \"" + text + "\"";
         int last = text.lastIndexOf(',');
         int middle = last < 0 ? -1 : text.lastIndexOf(',', last - 1);
         if (middle < 0) {

@@ -13,6 +13,7 @@ import haftline.handle.Rules;
 import haftline.handle.Use;
 import haftline.measure.LengthText;
 import haftline.measure.NumberText;
+import haftline.set.Rates;
 import haftline.stock.HandSize;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +36,7 @@ final class UseRows {
     static void write(Paper paper, LengthText lengths, Figures figures, Guidance guidance) {
         UseRows rows = new UseRows(paper, lengths);
         rows.mass(figures);
-        rows.adhesive(figures);
+        rows.adhesive(figures, guidance.mixedMorePercent());
         figures.splitIndex().ifPresent(rows::split);
         PullOut.of(figures).ifPresent(rows::pullOut);
         figures.seasons().ifPresent(rows::seasons);
@@ -81,26 +82,24 @@ final class UseRows {
                 : part.name().toLowerCase(Locale.ROOT);
     }
 
-    private void adhesive(Figures figures) {
+    private void adhesive(Figures figures, double mixedMorePercent) {
         AdhesiveNeed need = figures.adhesive();
-        String name = figures.handle().brief().adhesive().name();
+        String remark =
+                figures.handle().brief().adhesive().name()
+                        + "; mix "
+                        + Rates.AdhesivePrice.inWords(mixedMorePercent);
         if (need.tangMm3() > 0) {
-            millilitres("tang", need.tangMm3(), name);
+            millilitres("tang", need.tangMm3(), remark);
         }
         if (need.capMm3() > 0) {
-            millilitres("cap", need.capMm3(), name);
+            millilitres("cap", need.capMm3(), remark);
         }
     }
 
-    private void millilitres(String label, double mm3, String name) {
+    private void millilitres(String label, double mm3, String remark) {
         // Rounded up: a drop too much is wiped off, a drop too little is a hollow.
         double ml = Math.ceil(mm3 / ML * 100 - 1e-9) / 100;
-        paper.row(
-                "Adhesive",
-                label,
-                NumberText.fixed(ml, 2),
-                "ml",
-                name + "; mix a third more for waste");
+        paper.row("Adhesive", label, NumberText.fixed(ml, 2), "ml", remark);
     }
 
     private void split(SplitIndex split) {

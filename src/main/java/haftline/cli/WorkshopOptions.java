@@ -39,7 +39,9 @@ final class WorkshopOptions {
             names = "--sheet",
             paramLabel = "WxH",
             converter = PairOption.Reader.class,
-            description = "Sheet that they are cut from, 20 to 5000 mm each way, such as 600x400.")
+            description =
+                    "Sheet that they are cut from, 20 to 5000 mm each way, such as 600x400; what"
+                            + " the paper on its side leaves by default.")
     private PairOption sheet;
 
     @Option(
@@ -75,7 +77,8 @@ final class WorkshopOptions {
     /** The set's workshop, but for what is said on the command line. */
     Workshop over(Workshop usual) {
         try {
-            return new Workshop(templates(usual.templates()), files(usual.files()));
+            Workshop printed = usual.withFiles(files(usual.files()));
+            return printed.withTemplates(templates(printed.templates()));
         } catch (IllegalArgumentException e) {
             throw usage(e.getMessage());
         }

@@ -111,4 +111,17 @@ public record Bounds(double minXMm, double minYMm, double maxXMm, double maxYMm)
     public double heightMm() {
         return maxYMm - minYMm;
     }
+
+    /**
+     * Whether two have a point in common.
+     *
+     * @param other the other
+     * @return true where they overlap or touch
+     */
+    public boolean touches(Bounds other) {
+        return minXMm <= other.maxXMm
+                && maxXMm >= other.minXMm
+                && minYMm <= other.maxYMm
+                && maxYMm >= other.minYMm;
+    }
 }

@@ -3,7 +3,6 @@ package haftline.edit;
 import haftline.measure.Measured;
 import haftline.parts.Blade;
 import haftline.parts.EndCap;
-import haftline.parts.Ferrule;
 import haftline.parts.Flare;
 import haftline.parts.Kit;
 import java.util.ArrayList;
@@ -46,7 +45,7 @@ public final class KitSizes {
         return switch (part) {
             case BLADE -> blade();
             case TANG -> tang(kit);
-            case FERRULE -> ferrule();
+            case FERRULE -> FerruleSizes.all();
             case CAP -> kit.cap().isPresent() ? cap() : List.of();
         };
     }
@@ -156,134 +155,6 @@ public final class KitSizes {
                                                 b.balanceMm()))));
     }
 
-    private static List<KitSize> ferrule() {
-        return List.of(
-                KitSize.readings(
-                        "ferrule bore",
-                        k -> k.ferrule().bore(),
-                        ferrule(
-                                (f, m) ->
-                                        new Ferrule(
-                                                m,
-                                                f.outside(),
-                                                f.outsideLeast(),
-                                                f.length(),
-                                                f.lipMm(),
-                                                f.lipHoleMm(),
-                                                f.chamferMm(),
-                                                f.material(),
-                                                f.massG()))),
-                KitSize.readings(
-                        "ferrule outside", k -> k.ferrule().outside(), ferrule(KitSizes::outside)),
-                KitSize.readings(
-                        "ferrule outside, lesser axis",
-                        k -> k.ferrule().outsideLeast(),
-                        ferrule(
-                                (f, m) ->
-                                        new Ferrule(
-                                                f.bore(),
-                                                f.outside(),
-                                                m,
-                                                f.length(),
-                                                f.lipMm(),
-                                                f.lipHoleMm(),
-                                                f.chamferMm(),
-                                                f.material(),
-                                                f.massG()))),
-                KitSize.readings(
-                        "ferrule length",
-                        k -> k.ferrule().length(),
-                        ferrule(
-                                (f, m) ->
-                                        new Ferrule(
-                                                f.bore(),
-                                                f.outside(),
-                                                f.outsideLeast(),
-                                                m,
-                                                f.lipMm(),
-                                                f.lipHoleMm(),
-                                                f.chamferMm(),
-                                                f.material(),
-                                                f.massG()))),
-                KitSize.length(
-                        "ferrule lip",
-                        k -> k.ferrule().lipMm(),
-                        ferrule(
-                                (f, mm) ->
-                                        new Ferrule(
-                                                f.bore(),
-                                                f.outside(),
-                                                f.outsideLeast(),
-                                                f.length(),
-                                                mm,
-                                                f.lipHoleMm(),
-                                                f.chamferMm(),
-                                                f.material(),
-                                                f.massG()))),
-                optional(
-                        "hole in the lip",
-                        KitSize.Kind.OPTIONAL_LENGTH,
-                        k -> k.ferrule().lipHoleMm(),
-                        ferrule(
-                                (f, mm) ->
-                                        new Ferrule(
-                                                f.bore(),
-                                                f.outside(),
-                                                f.outsideLeast(),
-                                                f.length(),
-                                                f.lipMm(),
-                                                mm,
-                                                f.chamferMm(),
-                                                f.material(),
-                                                f.massG()))),
-                KitSize.length(
-                        "ferrule chamfer",
-                        k -> k.ferrule().chamferMm(),
-                        ferrule(
-                                (f, mm) ->
-                                        new Ferrule(
-                                                f.bore(),
-                                                f.outside(),
-                                                f.outsideLeast(),
-                                                f.length(),
-                                                f.lipMm(),
-                                                f.lipHoleMm(),
-                                                mm,
-                                                f.material(),
-                                                f.massG()))),
-                optional(
-                        "ferrule mass",
-                        KitSize.Kind.OPTIONAL_MASS,
-                        k -> k.ferrule().massG(),
-                        ferrule(
-                                (f, g) ->
-                                        new Ferrule(
-                                                f.bore(),
-                                                f.outside(),
-                                                f.outsideLeast(),
-                                                f.length(),
-                                                f.lipMm(),
-                                                f.lipHoleMm(),
-                                                f.chamferMm(),
-                                                f.material(),
-                                                g))));
-    }
-
-    /** A round ferrule stays round; the lesser axis of an oval one is measured by itself. */
-    private static Ferrule outside(Ferrule f, Measured m) {
-        boolean isRound = f.outsideLeast().equals(f.outside());
-        return new Ferrule(
-                f.bore(),
-                m,
-                isRound ? m : f.outsideLeast(),
-                f.length(),
-                f.lipMm(),
-                f.lipHoleMm(),
-                f.chamferMm(),
-                f.material(),
-                f.massG());
-    }
-
     private static List<KitSize> cap() {
         return List.of(
                 KitSize.readings(
@@ -363,7 +234,7 @@ public final class KitSizes {
         return kit.cap().orElseThrow(() -> new IllegalArgumentException("the kit has no cap"));
     }
 
-    private static KitSize optional(
+    static KitSize optional(
             String words,
             KitSize.Kind kind,
             Function<Kit, OptionalDouble> read,
@@ -388,10 +259,6 @@ public final class KitSizes {
                         kit.seatMm(),
                         kit.ferrule(),
                         kit.cap());
-    }
-
-    private static <V> BiFunction<Kit, V, Kit> ferrule(BiFunction<Ferrule, V, Ferrule> change) {
-        return (kit, v) -> kit.withFerrule(change.apply(kit.ferrule(), v));
     }
 
     private static <V> BiFunction<Kit, V, Kit> cap(BiFunction<EndCap, V, EndCap> change) {

@@ -4,9 +4,11 @@ import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.stock.Caution;
 import haftline.stock.Stock;
-import java.util.stream.Collectors;
 
-/** The words of a finding, made on demand: what is so, against what, and whose rule that is. */
+/**
+ * The words of a finding, made on demand: what is so and against what; {@link WhoseRule} has the
+ * rest.
+ */
 public final class Words {
     private final Finding finding;
     private final Stock stock;
@@ -28,36 +30,6 @@ public final class Words {
      */
     public static String message(Finding finding, Stock stock, Units units) {
         return new Words(finding, stock, units).message();
-    }
-
-    /**
-     * Whose rule a finding goes by.
-     *
-     * @param finding the finding
-     * @param stock the stock of the handle, whose cautions have sources of their own
-     * @return a published source, or common practice
-     */
-    public static String rule(Finding finding, Stock stock) {
-        return switch (finding.code()) {
-            case SPLIT_INDEX ->
-                    "screening figure from Wood Handbook (FPL-GTR-190) strengths and Lamé's thick wall; the limit is common practice";
-            case FERRULE_LOOSE_IN_WINTER ->
-                    "Wood Handbook (FPL-GTR-190), Eq. 13-2 and 4-5; the limit is common practice";
-            case TOO_SLENDER, TOO_THICK, LENGTH_FOR_THE_HAND -> finding.subject();
-            case READING_STANDS_APART ->
-                    "Grubbs' test at 5 % (NIST/SEMATECH e-Handbook, 1.3.5.17.1)";
-            case STOCK_IRRITATES -> cautionSources(stock);
-            case TANG_LONGER_THAN_WOOD,
-                    BORE_TOO_SHALLOW,
-                    TANG_SHORT_OF_WOOD,
-                    BORE_TIGHT,
-                    TANG_WILL_NOT_PASS,
-                    CANNOT_BE_DRAWN,
-                    BORES_MEET ->
-                    finding.gravity() == Gravity.STOP ? "geometry" : "common practice";
-            case NO_FOOD_CLAIM, FIGURE_MISSING -> "what is not known is not claimed";
-            default -> "common practice";
-        };
     }
 
     private String message() {
@@ -302,13 +274,6 @@ public final class Words {
             text.append(' ').append(caution.text());
         }
         return text.append(" Collect the dust, wear a mask, cover the skin").toString();
-    }
-
-    private static String cautionSources(Stock stock) {
-        return stock.cautions().stream()
-                .map(caution -> caution.source().title())
-                .distinct()
-                .collect(Collectors.joining("; "));
     }
 
     /** What there is and what is the least, where the reason is too little of something. */

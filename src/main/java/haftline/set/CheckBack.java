@@ -150,6 +150,15 @@ public record CheckBack(double toleranceMm, List<Measured> pieces) {
     }
 
     /**
+     * Whether all is as it was meant to be.
+     *
+     * @return true where no station is off its design and no piece falls out of the family
+     */
+    public boolean isGood() {
+        return pieces.stream().allMatch(piece -> piece.off().isEmpty() && !piece.fallsOut());
+    }
+
+    /**
      * Whether a place lies on a piece.
      *
      * @param handle the piece as designed

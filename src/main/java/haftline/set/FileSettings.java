@@ -1,6 +1,7 @@
 package haftline.set;
 
 import haftline.measure.Checks;
+import haftline.measure.Units;
 
 /**
  * How files are written for the maker's programs and printer.
@@ -29,16 +30,38 @@ public record FileSettings(Dxf dxf, boolean hairlines, Paper paper, Printer prin
     /** Paper that home printers take. */
     public enum Paper {
         /** 210 by 297 mm (ISO 216). */
-        A4("A4"),
+        A4("A4", 210, 297),
         /** 297 by 420 mm (ISO 216). */
-        A3("A3"),
+        A3("A3", 297, 420),
         /** 8 1/2 by 11 in (ANSI/ASME Y14.1, size A). */
-        LETTER("Letter");
+        LETTER("Letter", 8.5 * Units.INCH.millimetres(), 11 * Units.INCH.millimetres());
 
         private final String label;
+        private final double shortEdgeMm;
+        private final double longEdgeMm;
 
-        Paper(String label) {
+        Paper(String label, double shortEdgeMm, double longEdgeMm) {
             this.label = label;
+            this.shortEdgeMm = shortEdgeMm;
+            this.longEdgeMm = longEdgeMm;
+        }
+
+        /**
+         * Its shorter edge.
+         *
+         * @return mm
+         */
+        public double shortEdgeMm() {
+            return shortEdgeMm;
+        }
+
+        /**
+         * Its longer edge.
+         *
+         * @return mm
+         */
+        public double longEdgeMm() {
+            return longEdgeMm;
         }
 
         /**

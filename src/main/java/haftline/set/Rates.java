@@ -1,6 +1,7 @@
 package haftline.set;
 
 import haftline.measure.Checks;
+import haftline.measure.NumberText;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -90,6 +91,28 @@ public record Rates(
     public record AdhesivePrice(double perMl, double allowancePercent) {
         /** What is mixed too much before the maker says otherwise (common practice, no source). */
         public static final double USUAL_ALLOWANCE_PERCENT = 30;
+
+        /**
+         * What is mixed beyond what the joints hold.
+         *
+         * @param rates the maker's rates, or empty where there are none
+         * @return theirs, else {@link #USUAL_ALLOWANCE_PERCENT}, %
+         */
+        public static double allowancePercent(Optional<Rates> rates) {
+            return rates.flatMap(Rates::adhesive)
+                    .map(AdhesivePrice::allowancePercent)
+                    .orElse(USUAL_ALLOWANCE_PERCENT);
+        }
+
+        /**
+         * The allowance in words, the same on every page and sheet.
+         *
+         * @param percent the allowance, %
+         * @return such as {@code 30 % more for waste}
+         */
+        public static String inWords(double percent) {
+            return NumberText.upTo(percent, 1) + " % more for waste";
+        }
 
         /** Checks the ranges. */
         public AdhesivePrice {

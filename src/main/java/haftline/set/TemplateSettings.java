@@ -81,6 +81,12 @@ public record TemplateSettings(
      */
     public record Sheet(
             double widthMm, double heightMm, double marginMm, double gapMm, double thicknessMm) {
+        /** What check bars and edges take of the paper along its long side, mm. */
+        private static final double LONG_EDGES_MM = 20;
+
+        /** What note, check bars and edges take of it along its short side, mm. */
+        private static final double SHORT_EDGES_MM = 42;
+
         /**
          * What a sheet of A4 on its side leaves beside note and check bars, to be glued to what is
          * sawn; hardboard of 3 mm (3 to 6 mm is usual).
@@ -89,6 +95,21 @@ public record TemplateSettings(
 
         /** Least that the margins leave of either side, mm. */
         public static final double LEAST_ROOM_MM = 1;
+
+        /**
+         * The same as large as a sheet of paper on its side leaves.
+         *
+         * @param paper what is printed on
+         * @return the changed copy, its sides in whole mm
+         */
+        public Sheet on(FileSettings.Paper paper) {
+            return new Sheet(
+                    Math.floor(paper.longEdgeMm() - LONG_EDGES_MM),
+                    Math.floor(paper.shortEdgeMm() - SHORT_EDGES_MM),
+                    marginMm,
+                    gapMm,
+                    thicknessMm);
+        }
 
         /** Checks the ranges, and that the margins leave room. */
         public Sheet {

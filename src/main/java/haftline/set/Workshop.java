@@ -31,6 +31,16 @@ public record Workshop(
     }
 
     /**
+     * Where a maker with such a printer starts.
+     *
+     * @param paper what is printed on
+     * @return common practice, the sheet for gauges as large as the paper leaves
+     */
+    public static Workshop commonPractice(FileSettings.Paper paper) {
+        return COMMON_PRACTICE.withFiles(COMMON_PRACTICE.files().withPaper(paper));
+    }
+
+    /**
      * The same workshop making templates otherwise.
      *
      * @param other how gauges and copying templates are made
@@ -41,12 +51,19 @@ public record Workshop(
     }
 
     /**
-     * The same workshop writing files otherwise.
+     * The same workshop writing files otherwise. A sheet for gauges that is as large as the paper
+     * leaves follows the paper.
      *
      * @param other how files are written
      * @return the changed copy
      */
     public Workshop withFiles(FileSettings other) {
-        return new Workshop(templates, other, stockLengths, rates);
+        TemplateSettings.Sheet sheet = templates.sheet();
+        boolean isThePapers = sheet.equals(sheet.on(files.paper()));
+        return new Workshop(
+                isThePapers ? templates.withSheet(sheet.on(other.paper())) : templates,
+                other,
+                stockLengths,
+                rates);
     }
 }

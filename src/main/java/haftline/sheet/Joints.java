@@ -6,6 +6,7 @@ import haftline.handle.Fit;
 import haftline.handle.Handle;
 import haftline.measure.LengthText;
 import haftline.measure.NumberText;
+import haftline.set.Rates;
 import haftline.stock.Adhesive;
 import haftline.stock.Plastic;
 import haftline.stock.Wood;
@@ -43,7 +44,11 @@ final class Joints {
                     new Fact(
                             "adhesive",
                             millilitres(need.volumeMm3()) + " ml",
-                            handle.brief().adhesive().name() + "; " + shares(need)));
+                            handle.brief().adhesive().name()
+                                    + "; "
+                                    + shares(need)
+                                    + "; mix "
+                                    + Rates.AdhesivePrice.inWords(piece.mixedMorePercent())));
         }
         return facts;
     }
@@ -56,7 +61,7 @@ final class Joints {
         if (need.capMm3() > 0) {
             shares.add("cap " + millilitres(need.capMm3()));
         }
-        return String.join(", ", shares) + "; mix a third more";
+        return String.join(", ", shares);
     }
 
     /** Rounded up: a drop too much is wiped off, a drop too little is a hollow. */

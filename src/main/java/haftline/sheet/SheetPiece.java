@@ -15,10 +15,16 @@ import java.util.Optional;
  * @param batch the measured batch that its parts come from
  * @param figures its figures
  * @param speeds speeds of the lathe, where a rule is at hand
+ * @param mixedMorePercent adhesive that is mixed beyond what the joints hold, %
  * @param remarks its findings, gravest first
  */
 public record SheetPiece(
-        String set, String batch, Figures figures, Optional<Speeds> speeds, List<Remark> remarks) {
+        String set,
+        String batch,
+        Figures figures,
+        Optional<Speeds> speeds,
+        double mixedMorePercent,
+        List<Remark> remarks) {
     /** Copies the list. */
     public SheetPiece {
         remarks = List.copyOf(remarks);

@@ -27,8 +27,10 @@ final class WorkshopReader {
         Workshop usual = Workshop.COMMON_PRACTICE;
         map.optionalText(NAME);
         map.optionalText(NOTE);
-        var templates = map.map(TEMPLATES).flatMap(m -> templates(m, usual.templates()));
         var files = map.map(FILES).flatMap(m -> files(m, usual.files()));
+        TemplateSettings usualHere =
+                Workshop.commonPractice(files.orElse(usual.files()).paper()).templates();
+        var templates = map.map(TEMPLATES).flatMap(m -> templates(m, usualHere));
         var lengths =
                 map.map(StockLengthsKeys.STOCK_LENGTHS)
                         .flatMap(m -> StockLengthsReader.read(m, stock));
@@ -36,7 +38,7 @@ final class WorkshopReader {
         return map.build(
                 () ->
                         new Workshop(
-                                templates.orElse(usual.templates()),
+                                templates.orElse(usualHere),
                                 files.orElse(usual.files()),
                                 lengths,
                                 rates));

@@ -18,13 +18,15 @@ final class WorkshopWriter {
      */
     static Tree.Fields tree(Workshop workshop, OldText old) {
         Workshop usual = Workshop.COMMON_PRACTICE;
+        TemplateSettings usualTemplates =
+                Workshop.commonPractice(workshop.files().paper()).templates();
         Tree.Fields tree = Document.head(KIND);
         old.text(OldText.path("", NAME.name())).ifPresent(name -> tree.text(NAME, name));
         old.text(OldText.path("", NOTE.name())).ifPresent(note -> tree.note(NOTE, note));
         tree.unless(
-                workshop.templates().equals(usual.templates()),
+                workshop.templates().equals(usualTemplates),
                 TEMPLATES,
-                templates(workshop.templates(), usual.templates()));
+                templates(workshop.templates(), usualTemplates));
         tree.unless(
                 workshop.files().equals(usual.files()),
                 FILES,

@@ -97,12 +97,30 @@ public final class OutputFolder {
 
     private void makeFolder() throws OutputException {
         try {
+            for (Path left : left()) {
+                Files.createDirectories(left);
+            }
             Files.createDirectories(folder);
         } catch (FileAlreadyExistsException e) {
             throw new OutputException(folder, "it is a file, not a folder", e);
+        } catch (NoSuchFileException e) {
+            throw new OutputException(folder, "no folder can be made there", e);
         } catch (IOException e) {
             throw new OutputException(folder, reason(e), e);
         }
+    }
+
+    /** Folders that the path enters and leaves again: {@code new/../other} leads through new. */
+    private List<Path> left() {
+        List<Path> left = new ArrayList<>();
+        Path way = folder.getRoot() == null ? Path.of("") : folder.getRoot();
+        for (Path name : folder) {
+            if (name.toString().equals("..")) {
+                left.add(way);
+            }
+            way = way.resolve(name);
+        }
+        return left;
     }
 
     private Path stage(OutputFile file) throws OutputException {

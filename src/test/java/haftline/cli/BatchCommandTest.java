@@ -131,6 +131,53 @@ class BatchCommandTest {
     }
 
     @Test
+    void workDoneOutOfOrder_isKeptAndSaid() throws IOException {
+        String set = DemoCopy.in(folder).set();
+        Path kept = Path.of(set).resolveSibling("tidewater-progress.yaml");
+        Run begun = Run.of("batch", set, "--quantity", "shucker=3", "--start");
+        assertThat(begun.out().replaceAll("\\s+", "")).endsWith("Progresskeptin" + kept);
+        Run early = Run.of("batch", set, "--done", "shucker: saw 1", "--done", "shucker: turn 2");
+        assertThat(early.code()).isZero();
+        assertThat(early.err())
+                .isEqualTo(
+                        "haftline: shucker: turn is 2, but before it saw 1, bore 0; kept as said\n");
+        assertThat(Files.readString(kept)).contains("{step: turn, count: 2}");
+        // What was out of order before is not said again.
+        assertThat(Run.of("batch", set, "--done", "shucker: saw 2").err()).isEmpty();
+        assertThat(Run.of("batch", set).out()).doesNotContain("kept in");
+        // Taking a tick back is no work done early.
+        assertThat(Run.of("batch", set, "--done", "shucker: turn 1").err()).isEmpty();
+    }
+
+    @Test
+    void doneWithoutABatch_saysWhatIsMissing() throws IOException {
+        Run run = Run.of("batch", DemoCopy.in(folder).set(), "--done", "shucker: saw 1");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("--done: no batch was begun; --start begins one");
+    }
+
+    @Test
+    void theAllowanceOfTheRates_isTheOneOfEveryPage() throws IOException {
+        DemoCopy copy =
+                DemoCopy.in(folder)
+                        .change("shared/workshop-tidewater.yaml", "allowance: 30", "allowance: 45");
+        String words = "45 % more for waste";
+        assertThat(line(Run.of("check", copy.set()))).contains("mix " + words);
+        assertThat(line(Run.of("batch", copy.set(), "--quantity", "1"))).contains(words);
+        Path out = folder.resolve("out");
+        Run.of("make", copy.set(), "--only", "sheet,html", "--to", out.toString());
+        assertThat(Files.readString(out.resolve("citrus-zester-lathe.html")))
+                .contains("mix " + words)
+                .doesNotContain("30 % more");
+        copy.change(Run.DEMO, "workshop: ../../shared/workshop-tidewater.yaml\n", "");
+        assertThat(line(Run.of("check", copy.set()))).contains("mix 30 % more for waste");
+    }
+
+    private static String line(Run run) {
+        return run.out().replaceAll("[\\s\u00a0]+", " ");
+    }
+
+    @Test
     void aProgressFileThatDoesNotFitIsRefused() throws IOException {
         DemoCopy copy = DemoCopy.in(folder);
         Run.of("batch", copy.set(), "--quantity", "2", "--start");

@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Turned pieces beside their designs, from the tables that make writes. */
 class CheckBackCommandTest {
@@ -69,7 +71,7 @@ class CheckBackCommandTest {
                         filled("butter-spreader", 0.05).toString(),
                         filled("seafood-fork", 0.62).toString());
         assertThat(run.err()).isEmpty();
-        assertThat(run.code()).isZero();
+        assertThat(run.code()).isEqualTo(ExitCode.STOPPED);
         assertThat(oneLine(run.out()))
                 .contains("Design shucker: as designed; at most: wood +0.1")
                 .contains("seafood fork: ▲ off at 7 of 9 stations")
@@ -92,7 +94,7 @@ class CheckBackCommandTest {
                         "--reading",
                         "citrus zester,40,21.5",
                         "--json");
-        assertThat(run.code()).isZero();
+        assertThat(run.code()).isEqualTo(ExitCode.STOPPED);
         JsonNode answer = new ObjectMapper().readTree(run.out());
         JsonNode shucker = answer.at("/pieces/0");
         assertThat(shucker.at("/name").asText()).isEqualTo("shucker");
@@ -150,8 +152,47 @@ class CheckBackCommandTest {
         assertThat(Run.of("checkback", Run.DEMO, bad.toString()).err())
                 .contains("bad.csv:2: x: which piece?")
                 .hasLineCount(1);
+        // 17 mm where the swell rises past 20: off its design.
         assertThat(Run.of("checkback", Run.DEMO, bad.toString(), "--piece", "shucker").code())
-                .isZero();
+                .isEqualTo(ExitCode.STOPPED);
         assertThat(Run.of("checkback", Run.DEMO).code()).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void theExitCodeSaysWhetherAllIsAsDesigned() {
+        assertThat(Run.of("checkback", Run.DEMO, "--reading", "shucker, 57.8, 28.1").code())
+                .isEqualTo(ExitCode.DONE);
+        assertThat(Run.of("checkback", Run.DEMO, "--reading", "shucker, 57.8, 28.4").code())
+                .isEqualTo(ExitCode.STOPPED);
+        // Each within 0.3 mm of its design, yet 0.5 mm apart on the mean.
+        String[] apart = {
+            "checkback",
+            Run.DEMO,
+            "--reading",
+            "shucker, 57.8, 28.25",
+            "--reading",
+            "seafood fork, 54.6, 21.75"
+        };
+        Run family = Run.of(apart);
+        assertThat(oneLine(family.out())).contains("shucker: as designed").contains("falls out");
+        assertThat(family.code()).isEqualTo(ExitCode.STOPPED);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--piece   | shuker                 | --piece: there is no piece \"shuker\"",
+                "--reading | shuker, 57.8, 28       | did you mean shucker?",
+                "--reading | shucker, abc, 28       | found \"abc\", expected a length",
+                "--reading | shucker, 57.8, fat     | found \"fat\", expected a diameter",
+                "--reading | shucker, 500, 28       | 500 mm is not on the wood of shucker",
+                "--reading | shucker 57.8           | expected piece, place and diameter"
+            })
+    void whatIsTypedWrongly_isBadUsage(String option, String value, String told) {
+        Run run = Run.of("checkback", Run.DEMO, "exports/shucker-stations.csv", option, value);
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(told).contains("try haftline checkback --help");
     }
 }

@@ -17,6 +17,7 @@ import haftline.findings.Finding;
 import haftline.findings.Gravity;
 import haftline.findings.Place;
 import haftline.measure.Units;
+import haftline.set.Rates;
 import haftline.store.SetFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,7 +44,12 @@ class CheckJsonTest {
     void answerOfRandomPieces() throws Exception {
         SplittableRandom random = new SplittableRandom(SEED);
         pieces = new ArrayList<>();
-        Examination examination = new Examination(Optional.empty(), List.of(), Units.MM);
+        Examination examination =
+                new Examination(
+                        Optional.empty(),
+                        List.of(),
+                        Rates.AdhesivePrice.USUAL_ALLOWANCE_PERCENT,
+                        Units.MM);
         pieces.addAll(Examination.of(SetFile.read(Path.of(Run.DEMO)), Units.MM).pieces());
         while (pieces.size() < PIECES) {
             ExaminedPiece piece = examination.piece(SampleBriefs.random(random));

@@ -55,6 +55,11 @@ class MainTest {
         return Stream.of(
                 Arguments.of(List.of("--help"), "Verbs:"),
                 Arguments.of(List.of("--version"), "haftline " + Version.NUMBER),
+                Arguments.of(List.of("help"), "haftline help VERB says more"),
+                Arguments.of(List.of("help", "make"), "--only"),
+                Arguments.of(List.of("help", "help"), "Verbs:"),
+                Arguments.of(List.of("checkback", "--help"), "1 a station is off or a piece falls"),
+                Arguments.of(List.of("edit", "--help"), "there is no screen"),
                 Arguments.of(List.of("make", "--help"), "--only"),
                 Arguments.of(List.of("check", "-h"), "20000 unless said"));
     }
@@ -72,11 +77,16 @@ class MainTest {
     static Stream<Arguments> badUsages() {
         return Stream.of(
                 Arguments.of(List.of("chek", Run.DEMO), "did you mean check?"),
-                Arguments.of(List.of("polish"), "there are make, check"),
+                Arguments.of(List.of("polish"), "there are check, make, edit, compare"),
+                Arguments.of(List.of("help", "polish"), "there is no verb \"polish\""),
                 Arguments.of(List.of("--nonsense"), "--nonsense"),
-                Arguments.of(List.of("check"), "SET"),
-                Arguments.of(List.of("check", "--colour", Run.DEMO), "--colour"),
-                Arguments.of(List.of("check", Run.DEMO, "second.yaml"), "second.yaml"),
+                Arguments.of(List.of("check"), "SET is missing: The set document."),
+                Arguments.of(List.of("compare", "parts.yaml"), "--set SET is missing: "),
+                Arguments.of(List.of("check", "--colour", Run.DEMO), "there is no option --colour"),
+                Arguments.of(List.of("check", Run.DEMO, "--unit=in"), "did you mean --units?"),
+                Arguments.of(
+                        List.of("check", Run.DEMO, "second.yaml"),
+                        "\"second.yaml\": nothing more is expected here"),
                 Arguments.of(List.of("check", Run.DEMO, "--units", "furlong"), "expected mm or in"),
                 Arguments.of(List.of("check", Run.DEMO, "--units"), "--units"),
                 Arguments.of(

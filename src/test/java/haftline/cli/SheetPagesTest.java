@@ -11,6 +11,7 @@ import haftline.drawing.Text;
 import haftline.figures.Figures;
 import haftline.measure.Units;
 import haftline.parts.TaperedTang;
+import haftline.set.Rates;
 import haftline.sheet.CareCard;
 import haftline.sheet.InstructionSheet;
 import haftline.sheet.LatheSheet;
@@ -85,7 +86,12 @@ class SheetPagesTest {
     @Test
     void words_ofRandomPiecesToo() {
         SplittableRandom random = new SplittableRandom(SEED);
-        Examination examination = new Examination(Optional.empty(), List.of(), Units.INCH);
+        Examination examination =
+                new Examination(
+                        Optional.empty(),
+                        List.of(),
+                        Rates.AdhesivePrice.USUAL_ALLOWANCE_PERCENT,
+                        Units.INCH);
         Field field = new Field(Paper.LETTER);
         for (int i = 0; i < 12; i++) {
             ExaminedPiece examined = examination.piece(SampleBriefs.random(random));
@@ -200,7 +206,12 @@ class SheetPagesTest {
     void rulesInLetters_giveTheBoresOfTheBatch() throws IOException {
         List<SheetPiece> all = new ArrayList<>(pieces(Path.of(Run.DEMO), Units.MM));
         SplittableRandom random = new SplittableRandom(SEED);
-        Examination examination = new Examination(Optional.empty(), List.of(), Units.MM);
+        Examination examination =
+                new Examination(
+                        Optional.empty(),
+                        List.of(),
+                        Rates.AdhesivePrice.USUAL_ALLOWANCE_PERCENT,
+                        Units.MM);
         for (int i = 0; i < 100; i++) {
             ExaminedPiece examined = examination.piece(SampleBriefs.random(random));
             ExaminedSet set = new ExaminedSet("random", "batch", List.of(examined));

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -82,7 +84,7 @@ class WorkshopOptionsTest {
                 plainWorkshop()
                         .change(WORKSHOP, "tool: hand saw", "tool: laser")
                         .change(WORKSHOP, "cards: slots apart", "cards: all on one")
-                        .change(WORKSHOP, "width: 277", "width: 600")
+                        .change(WORKSHOP, "margin: 2", "width: 600")
                         .change(WORKSHOP, "dxf: cutting", "dxf: old controller");
         assertThat(make(demo.set(), "--only", "gauges,svg,dxf").code()).isZero();
         assertThat(written())
@@ -100,6 +102,25 @@ class WorkshopOptionsTest {
                 .contains("500 x 200 mm \u00b7 by hand")
                 .doesNotContain("story rod")
                 .doesNotContain("slots");
+    }
+
+    /** The sheet for gauges is the paper on its side, so that each prints on one page at 1:1. */
+    @ParameterizedTest
+    @CsvSource({"A4, 277 x 168", "Letter, 259 x 173", "A3, 400 x 255"})
+    void sheet_followsThePaper_unlessItIsSaid(String paper, String size) throws IOException {
+        DemoCopy demo = plainWorkshop().change(WORKSHOP, "paper: A4", "paper: " + paper);
+        make(demo.set(), "--only", "slots,svg,pdf");
+        assertThat(out().resolve("tidewater-slots-1.svg")).content().contains(size + " mm");
+        try (PDDocument pdf = Loader.loadPDF(out().resolve("tidewater-slots-1.pdf").toFile())) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+        }
+        make(Run.DEMO, "--only", "slots,svg", "--paper", paper);
+        assertThat(out().resolve("tidewater-slots-1.svg")).content().contains(size + " mm");
+        make(Run.DEMO, "--only", "slots,svg", "--paper", paper, "--sheet", "270x160");
+        assertThat(out().resolve("tidewater-slots-1.svg")).content().contains("270 x 160 mm");
+        demo.change(WORKSHOP, "margin: 2", "width: 277");
+        make(demo.set(), "--only", "slots,svg");
+        assertThat(out().resolve("tidewater-slots-1.svg")).content().contains("277 x ");
     }
 
     @Test

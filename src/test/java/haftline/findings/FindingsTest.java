@@ -602,7 +602,7 @@ class FindingsTest {
                         assertThat(text).doesNotContain(" mm,").doesNotEndWith(" mm");
                     }
                 }
-                assertThat(Words.rule(finding, handle.brief().stock())).isNotBlank();
+                assertThat(WhoseRule.of(finding, handle.brief().stock())).isNotBlank();
             }
         }
     }
@@ -724,7 +724,7 @@ class FindingsTest {
                                 + " which are 45.02 mm on the mean: take it again, or measure every"
                                 + " part");
         assertThat(Words.message(finding, brief.stock(), Units.INCH)).contains(", 1.7953 in,");
-        assertThat(Words.rule(finding, brief.stock())).contains("Grubbs", "1.3.5.17.1");
+        assertThat(WhoseRule.of(finding, brief.stock())).contains("Grubbs", "1.3.5.17.1");
     }
 
     /** A rule read to 0.2 mm may well differ by 0.4. */

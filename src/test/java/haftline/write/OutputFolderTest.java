@@ -54,6 +54,15 @@ class OutputFolderTest {
         assertThat(names(folder)).containsExactly("exports");
     }
 
+    /** As the shell's mkdir -p: a folder that the path only passes through is made, too. */
+    @Test
+    void pathThroughAFolderThatIsNotThere_isMade() throws Exception {
+        Path winding = folder.resolve("a/../b");
+        Path written = OutputFolder.at(winding).write("x.csv", new byte[] {1});
+        assertThat(written).isEqualTo(winding.resolve("x.csv"));
+        assertThat(folder.resolve("b/x.csv")).exists();
+    }
+
     @Test
     void folderInPlaceOfTheFile_isNamedAndKept() throws Exception {
         Files.createDirectory(folder.resolve("x.svg"));

@@ -54,10 +54,7 @@ public record AdhesiveUse(
             return Optional.empty();
         }
         Adhesive adhesive = orders.get(0).figures().handle().brief().adhesive();
-        double allowance =
-                rates.flatMap(Rates::adhesive)
-                        .map(Rates.AdhesivePrice::allowancePercent)
-                        .orElse(Rates.AdhesivePrice.USUAL_ALLOWANCE_PERCENT);
+        double allowance = Rates.AdhesivePrice.allowancePercent(rates);
         OptionalInt perMix = perMix(adhesive, minutes, pieces);
         OptionalInt mixes =
                 perMix.isPresent()

@@ -142,6 +142,22 @@ public record Progress(String set, String batch, List<String> steps, List<PieceP
     }
 
     /**
+     * Steps before one through which fewer of a piece have gone than through it: the order of the
+     * steps is the usual one, not a must.
+     *
+     * @param piece the piece's name
+     * @param step the step
+     * @return those steps, in their order
+     * @throws IllegalArgumentException where there is no such piece or step
+     */
+    public List<String> behind(String piece, String step) {
+        int count = done(piece, step);
+        return steps.subList(0, stepIndex(step)).stream()
+                .filter(before -> done(piece, before) < count)
+                .toList();
+    }
+
+    /**
      * How many of a piece are made.
      *
      * @param piece the piece's name

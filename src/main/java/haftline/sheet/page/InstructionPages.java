@@ -92,7 +92,7 @@ public final class InstructionPages {
     /** Full size, unless a smaller drawing lets words be read that else could not. */
     private LetterFigure figure(Columns columns, double top, double width) {
         LengthText lengths = new LengthText(sheet.units());
-        SectionFigure section = new SectionFigure(sheet.piece().figures(), lengths, width);
+        SectionFigure section = new SectionFigure(sheet.piece(), lengths, width);
         LetterFigure full = new LetterFigure(sheet, section);
         double size = sizeUnder(full, columns, top, width);
         if (size < COMFORTABLE) {
@@ -100,10 +100,7 @@ public final class InstructionPages {
                     new LetterFigure(
                             sheet,
                             new SectionFigure(
-                                    sheet.piece().figures(),
-                                    lengths,
-                                    width,
-                                    section.reduction() + 1));
+                                    sheet.piece(), lengths, width, section.reduction() + 1));
             if (sizeUnder(smaller, columns, top, width) > size) {
                 return smaller;
             }

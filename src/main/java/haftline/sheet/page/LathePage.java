@@ -121,12 +121,11 @@ public final class LathePage {
     /** Full size, unless a smaller drawing lets words be read that else could not. */
     private SectionFigure figure(Columns columns, double width, double top) {
         LengthText lengths = new LengthText(sheet.units());
-        SectionFigure best = new SectionFigure(sheet.piece().figures(), lengths, width);
+        SectionFigure best = new SectionFigure(sheet.piece(), lengths, width);
         double size = sizeUnder(best, columns, width, top);
         if (size < COMFORTABLE) {
             SectionFigure smaller =
-                    new SectionFigure(
-                            sheet.piece().figures(), lengths, width, best.reduction() + 1);
+                    new SectionFigure(sheet.piece(), lengths, width, best.reduction() + 1);
             if (sizeUnder(smaller, columns, width, top) > size) {
                 return smaller;
             }

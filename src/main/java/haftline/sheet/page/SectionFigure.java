@@ -19,6 +19,8 @@ import haftline.handle.Bore;
 import haftline.handle.BoreStep;
 import haftline.handle.Handle;
 import haftline.measure.LengthText;
+import haftline.sheet.Remark;
+import haftline.sheet.SheetPiece;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -41,13 +43,14 @@ final class SectionFigure {
     private static final double NOTE_MM = 2.1;
 
     private final Figures figures;
+    private final List<Remark> remarks;
     private final Handle handle;
     private final LengthText lengths;
     private final SectionView view;
     private final int reduction;
 
-    SectionFigure(Figures figures, LengthText lengths, double widthMm) {
-        this(figures, lengths, widthMm, 1);
+    SectionFigure(SheetPiece piece, LengthText lengths, double widthMm) {
+        this(piece, lengths, widthMm, 1);
     }
 
     /**
@@ -55,8 +58,9 @@ final class SectionFigure {
      *
      * @param leastReduction 1 for as large as it fits
      */
-    SectionFigure(Figures figures, LengthText lengths, double widthMm, int leastReduction) {
-        this.figures = figures;
+    SectionFigure(SheetPiece piece, LengthText lengths, double widthMm, int leastReduction) {
+        this.figures = piece.figures();
+        this.remarks = piece.remarks();
         this.handle = figures.handle();
         this.lengths = lengths;
         this.view = SectionView.of(figures, UnaryOperator.identity());
@@ -102,6 +106,7 @@ final class SectionFigure {
         double objectFoot = objectTop - heightMm();
         List<Element> dimensions = dimensions(placing, objectFoot - STYLE.rowMm());
         ink.addAll(dimensions);
+        PlaceMarks.draw(ink, handle, placing, remarks, dimensions);
         double foot = objectFoot;
         for (Element element : dimensions) {
             foot = Math.min(foot, element.bounds().minYMm());

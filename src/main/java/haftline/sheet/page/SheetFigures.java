@@ -43,8 +43,7 @@ public final class SheetFigures {
      */
     public static Drawing section(SheetPiece piece, Units units, double widthMm, int reduction) {
         Ink ink = new Ink();
-        new SectionFigure(piece.figures(), new LengthText(units), widthMm, reduction)
-                .set(ink, 0, 0, widthMm);
+        new SectionFigure(piece, new LengthText(units), widthMm, reduction).set(ink, 0, 0, widthMm);
         return drawing(piece.name() + ", section", ink.elements());
     }
 
@@ -58,7 +57,7 @@ public final class SheetFigures {
     public static Drawing letters(InstructionSheet sheet, double widthMm) {
         Ink ink = new Ink();
         SectionFigure section =
-                new SectionFigure(sheet.piece().figures(), new LengthText(sheet.units()), widthMm);
+                new SectionFigure(sheet.piece(), new LengthText(sheet.units()), widthMm);
         new LetterFigure(sheet, section).set(ink, 0, widthMm);
         return drawing(sheet.piece().name() + ", section with letters", ink.elements());
     }

@@ -8,6 +8,7 @@ import haftline.findings.Finding;
 import haftline.findings.Gravity;
 import haftline.findings.Remedies;
 import haftline.findings.Remedy;
+import haftline.findings.WhoseRule;
 import haftline.findings.Words;
 import java.util.HashMap;
 import java.util.List;
@@ -94,7 +95,7 @@ public final class FindingsModel {
      * @return a published source, or common practice
      */
     public String rule(Finding finding) {
-        return Words.rule(finding, worked().brief().stock());
+        return WhoseRule.of(finding, worked().brief().stock());
     }
 
     /**

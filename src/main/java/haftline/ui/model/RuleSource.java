@@ -2,7 +2,7 @@ package haftline.ui.model;
 
 import haftline.findings.Code;
 import haftline.findings.Finding;
-import haftline.findings.Words;
+import haftline.findings.WhoseRule;
 import haftline.handle.Rules;
 import haftline.measure.NumberText;
 import haftline.set.HandleSet;
@@ -55,7 +55,7 @@ public record RuleSource(String title, List<String> lines, Optional<Path> file) 
         key.ifPresent(rule -> lines.addAll(rule(rule, set.rules(), file)));
         Set<String> citations = citations(finding, stock, loaded);
         lines.addAll(citations);
-        String whose = Words.rule(finding, stock);
+        String whose = WhoseRule.of(finding, stock);
         if (key.isEmpty() && citations.isEmpty()) {
             lines.add(plain(whose));
         }

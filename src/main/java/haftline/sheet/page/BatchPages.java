@@ -1,5 +1,10 @@
-package haftline.drawing;
+package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
+import haftline.drawing.Drawing;
+import haftline.drawing.Hatching;
+import haftline.drawing.Layer;
+import haftline.drawing.Path;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.production.BatchTable;
@@ -13,10 +18,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A batch on sheets of A4 for the workshop: its tables, every stick as it is cut, and boxes to tick
- * off.
+ * A batch on sheets for the workshop: its tables, every stick as it is cut, and boxes to tick off.
  */
-public final class BatchDrawing {
+public final class BatchPages {
     /** The table that the drawn sticks follow. */
     private static final String CUTS = "cuts";
 
@@ -43,7 +47,7 @@ public final class BatchDrawing {
     private final TextPages pages;
     private final Units units;
 
-    private BatchDrawing(Production production, TextPages pages, Units units) {
+    private BatchPages(Production production, TextPages pages, Units units) {
         this.production = production;
         this.pages = pages;
         this.units = units;
@@ -56,7 +60,7 @@ public final class BatchDrawing {
      * @param progress how far it is, where it was begun
      * @param tables its tables, in the order of the sheets
      * @param units unit of the lengths beside the drawn sticks
-     * @param roomMm height that the paper has for a sheet; at most that of A4 is used
+     * @param field the paper's field
      * @return one or more sheets
      */
     public static List<Drawing> of(
@@ -64,7 +68,7 @@ public final class BatchDrawing {
             Optional<Progress> progress,
             List<BatchTable> tables,
             Units units,
-            double roomMm) {
+            Field field) {
         String pieces = production.pieces() + (production.pieces() == 1 ? " piece" : " pieces");
         String counts =
                 production.orders().stream()
@@ -76,8 +80,8 @@ public final class BatchDrawing {
                         counts.isEmpty() ? "nothing to be made" : counts,
                         pieces + " \u00b7 parts " + production.batch(),
                         FOOT,
-                        Math.min(roomMm, TextPages.MOST_HEIGHT_MM));
-        new BatchDrawing(production, pages, units).write(progress, tables);
+                        field);
+        new BatchPages(production, pages, units).write(progress, tables);
         return pages.drawings();
     }
 
@@ -103,7 +107,7 @@ public final class BatchDrawing {
                         .mapToDouble(cut -> cut.stick().lengthMm())
                         .max()
                         .orElse(0);
-        double room = TextPages.RIGHT_MM - TextPages.LEFT_MM - TIMES_MM - LENGTH_MM;
+        double room = pages.rightMm() - TextPages.LEFT_MM - TIMES_MM - LENGTH_MM;
         for (CutPlan plan : production.cuts()) {
             for (CutPlan.Cut cut : plan.cuts()) {
                 stick(plan, cut, room / longest);
@@ -129,13 +133,13 @@ public final class BatchDrawing {
                 bottom + STICK_MM + 1,
                 LETTER_MM,
                 Anchor.START,
-                Text.shortened(
+                Type.cut(
                         plan.stockName()
                                 + ", "
                                 + shown(cut.stick().acrossMm())
                                 + " across"
                                 + (cut.isBought() ? ", TO BUY" : ""),
-                        TextPages.RIGHT_MM - left,
+                        pages.rightMm() - left,
                         LETTER_MM));
         double kerf = production.rack().orElseThrow().kerfMm() * scale;
         double x = left;
@@ -170,7 +174,7 @@ public final class BatchDrawing {
                 bottom + STICK_MM / 2 - 2.9,
                 LETTER_MM,
                 Anchor.MIDDLE,
-                Text.shortened(length, wide - 1, LETTER_MM));
+                Type.cut(length, wide - 1, LETTER_MM));
     }
 
     /** What is left is hatched; its length stands in it where there is room. */
@@ -182,17 +186,10 @@ public final class BatchDrawing {
         String length = shown(cut.offcutMm());
         List<Path> loops = new ArrayList<>();
         loops.add(TextPages.rectangle(x, bottom, wide, STICK_MM, Layer.TEXT));
-        Text text =
-                Text.level(
-                        Layer.TEXT,
-                        x + wide / 2,
-                        bottom + STICK_MM / 2 - 1.1,
-                        LETTER_MM,
-                        Anchor.MIDDLE,
-                        length);
-        boolean fits = text.estimatedWidthMm() + 3 < wide;
+        double said = Type.widthMm(length, LETTER_MM);
+        boolean fits = said + 3 < wide;
         if (fits) {
-            double clear = text.estimatedWidthMm() + 1.5;
+            double clear = said + 1.5;
             loops.add(
                     TextPages.rectangle(
                             x + (wide - clear) / 2,
@@ -200,7 +197,7 @@ public final class BatchDrawing {
                             clear,
                             4,
                             Layer.TEXT));
-            pages.add(text);
+            pages.text(x + wide / 2, bottom + STICK_MM / 2 - 1.1, LETTER_MM, Anchor.MIDDLE, length);
         }
         new Hatching(45, HATCH_MM).over(loops).forEach(pages::add);
     }

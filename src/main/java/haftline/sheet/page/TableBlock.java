@@ -1,5 +1,7 @@
-package haftline.drawing;
+package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
+import haftline.drawing.Layer;
 import haftline.measure.NumberText;
 import haftline.set.production.BatchTable;
 import java.util.List;
@@ -12,6 +14,9 @@ final class TableBlock {
     static final double ROW_MM = 5;
     private static final double NOTE_LINE_MM = 3.7;
     private static final double GAP_MM = 3.5;
+
+    /** A text that made its column as wide as it is does not wrap for the sum of its words. */
+    private static final double ROUNDING_MM = 0.01;
 
     /** A column of texts is not made narrower than this. */
     private static final double LEAST_TEXT_MM = 22;
@@ -40,7 +45,7 @@ final class TableBlock {
         pages.down(TITLE_MM + 1);
         pages.text(TextPages.LEFT_MM, pages.y(), TITLE_MM, Anchor.START, title);
         pages.down(1.8);
-        pages.rule(TextPages.LEFT_MM, TextPages.RIGHT_MM, pages.y(), Layer.TEXT);
+        pages.rule(TextPages.LEFT_MM, pages.rightMm(), pages.y(), Layer.TEXT);
     }
 
     private void write() {
@@ -60,9 +65,9 @@ final class TableBlock {
 
     /** Sentences under each other, small. */
     static void notes(TextPages pages, List<String> notes) {
-        double width = TextPages.RIGHT_MM - TextPages.LEFT_MM;
+        double width = pages.rightMm() - TextPages.LEFT_MM;
         for (String note : notes) {
-            for (String line : TextPages.wrapped(note, width, SMALL_MM)) {
+            for (String line : Type.wrapped(note, width, SMALL_MM)) {
                 pages.need(NOTE_LINE_MM);
                 pages.down(NOTE_LINE_MM);
                 pages.text(TextPages.LEFT_MM, pages.y(), SMALL_MM, Anchor.START, line);
@@ -89,7 +94,7 @@ final class TableBlock {
         boolean isWrapped = table.columns().get(last).isText();
         String end = text(row, last);
         List<String> lines =
-                isWrapped ? TextPages.wrapped(end, widths[last], TEXT_MM) : List.of(end);
+                isWrapped ? Type.wrapped(end, widths[last] + ROUNDING_MM, TEXT_MM) : List.of(end);
         double height = ROW_MM + (lines.size() - 1) * NOTE_LINE_MM;
         if (pages.need(height)) {
             head();
@@ -116,7 +121,7 @@ final class TableBlock {
 
     private void cell(double x, int column, double height, String string) {
         boolean isText = table.columns().get(column).isText();
-        String shown = isText ? Text.shortened(string, widths[column] + 1, height) : string;
+        String shown = isText ? Type.cut(string, widths[column] + 1, height) : string;
         pages.text(
                 isText ? x : x + widths[column],
                 pages.y(),
@@ -138,7 +143,7 @@ final class TableBlock {
     private double[] widths() {
         int count = table.columns().size();
         double[] all = new double[count];
-        double over = -(TextPages.RIGHT_MM - TextPages.LEFT_MM) + (count - 1) * GAP_MM;
+        double over = -(pages.rightMm() - TextPages.LEFT_MM) + (count - 1) * GAP_MM;
         for (int i = 0; i < count; i++) {
             all[i] = wide(head(table.columns().get(i)), SMALL_MM);
             for (List<Object> row : table.rows()) {
@@ -167,6 +172,6 @@ final class TableBlock {
     }
 
     private static double wide(String string, double height) {
-        return Text.level(Layer.TEXT, 0, 0, height, Anchor.START, string).estimatedWidthMm();
+        return Type.widthMm(string, height);
     }
 }

@@ -1,5 +1,13 @@
-package haftline.drawing;
+package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
+import haftline.drawing.Drawing;
+import haftline.drawing.Element;
+import haftline.drawing.Group;
+import haftline.drawing.Layer;
+import haftline.drawing.Path;
+import haftline.drawing.Text;
+import haftline.drawing.Vertex;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -7,16 +15,10 @@ import java.util.List;
  * Pages of one size in a frame, filled from the top; what does not fit any more goes on the next.
  */
 final class TextPages {
-    /** What A4 leaves within a border of 10 mm (ISO 216); Letter is wider and less high. */
-    static final double WIDTH_MM = 190;
-
-    static final double MOST_HEIGHT_MM = 277;
-
     /** Kept free within the frame, mm. */
     static final double PAD_MM = 5;
 
     static final double LEFT_MM = PAD_MM;
-    static final double RIGHT_MM = WIDTH_MM - PAD_MM;
 
     private static final double HEAD_MM = 24;
     private static final double FOOT_MM = 16;
@@ -29,6 +31,7 @@ final class TextPages {
     private final String under;
     private final String right;
     private final String foot;
+    private final double widthMm;
     private final double heightMm;
     private final List<List<Element>> pages = new ArrayList<>();
     private double y;
@@ -40,14 +43,20 @@ final class TextPages {
      * @param under below it
      * @param right at the right of the title
      * @param foot a sentence or two at the foot of every page
-     * @param heightMm height of the frame
+     * @param field the paper's field, all of which the frame takes
      */
-    TextPages(String title, String under, String right, String foot, double heightMm) {
+    TextPages(String title, String under, String right, String foot, Field field) {
         this.title = title;
         this.under = under;
         this.right = right;
         this.foot = foot;
-        this.heightMm = heightMm;
+        this.widthMm = field.widthMm();
+        this.heightMm = field.heightMm();
+    }
+
+    /** Right edge of what is written, mm. */
+    double rightMm() {
+        return widthMm - PAD_MM;
     }
 
     /** Where the next thing hangs from, mm from the page's foot. */
@@ -104,26 +113,6 @@ final class TextPages {
                 .close(layer);
     }
 
-    /** The lines of a text at a height of letters within a width, broken between words. */
-    static List<String> wrapped(String text, double widthMm, double heightMm) {
-        List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String word : text.split(" +")) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            boolean fits =
-                    Text.level(Layer.TEXT, 0, 0, heightMm, Anchor.START, longer).estimatedWidthMm()
-                            <= widthMm;
-            if (fits || line.isEmpty()) {
-                line = longer;
-            } else {
-                lines.add(Text.shortened(line, widthMm, heightMm));
-                line = word;
-            }
-        }
-        lines.add(Text.shortened(line, widthMm, heightMm));
-        return lines;
-    }
-
     /** The pages as drawings, numbered. */
     List<Drawing> drawings() {
         List<Drawing> drawings = new ArrayList<>();
@@ -142,9 +131,9 @@ final class TextPages {
 
     private List<Element> frame(int number) {
         List<Element> out = new ArrayList<>();
-        out.add(rectangle(0, 0, WIDTH_MM, heightMm, Layer.OUTLINE));
+        out.add(rectangle(0, 0, widthMm, heightMm, Layer.OUTLINE));
         double top = heightMm - PAD_MM - NAME_MM;
-        double half = (RIGHT_MM - LEFT_MM) * 0.66;
+        double half = (rightMm() - LEFT_MM) * 0.66;
         out.add(
                 Text.level(
                         Layer.TEXT,
@@ -152,8 +141,8 @@ final class TextPages {
                         top,
                         NAME_MM,
                         Anchor.START,
-                        Text.shortened(title, half, NAME_MM)));
-        out.add(Text.level(Layer.TEXT, RIGHT_MM, top, 3, Anchor.END, right));
+                        Type.cut(title, half, NAME_MM)));
+        out.add(Text.level(Layer.TEXT, rightMm(), top, 3, Anchor.END, right));
         double below = top - LINE_MM - 1.5;
         out.add(
                 Text.level(
@@ -162,11 +151,11 @@ final class TextPages {
                         below,
                         SMALL_MM,
                         Anchor.START,
-                        Text.shortened(under, RIGHT_MM - LEFT_MM - NUMBER_MM, SMALL_MM)));
+                        Type.cut(under, rightMm() - LEFT_MM - NUMBER_MM, SMALL_MM)));
         out.add(
                 Text.level(
                         Layer.TEXT,
-                        RIGHT_MM,
+                        rightMm(),
                         below,
                         SMALL_MM,
                         Anchor.END,
@@ -174,14 +163,14 @@ final class TextPages {
         out.add(line(heightMm - HEAD_MM + 5));
         out.add(line(FOOT_MM));
         double at = FOOT_MM - LINE_MM;
-        for (String each : wrapped(foot, RIGHT_MM - LEFT_MM, SMALL_MM)) {
+        for (String each : Type.wrapped(foot, rightMm() - LEFT_MM, SMALL_MM)) {
             out.add(Text.level(Layer.TEXT, LEFT_MM, at, SMALL_MM, Anchor.START, each));
             at -= LINE_MM;
         }
         return out;
     }
 
-    private static Path line(double y) {
-        return Path.line(Layer.OUTLINE, new Vertex(0, y), new Vertex(WIDTH_MM, y));
+    private Path line(double y) {
+        return Path.line(Layer.OUTLINE, new Vertex(0, y), new Vertex(widthMm, y));
     }
 }

@@ -1,5 +1,8 @@
-package haftline.drawing;
+package haftline.sheet.page;
 
+import haftline.drawing.Anchor;
+import haftline.drawing.Layer;
+import haftline.drawing.Path;
 import haftline.set.production.Progress;
 import java.util.List;
 
@@ -35,7 +38,7 @@ final class TickBoxes {
     }
 
     private void band(int from, int to) {
-        double room = TextPages.RIGHT_MM - TextPages.LEFT_MM - PIECE_MM;
+        double room = pages.rightMm() - TextPages.LEFT_MM - PIECE_MM;
         double column = room / Math.max(4, to - from);
         int perRow = (int) Math.max(1, Math.floor((column - 2) / STEP_MM));
         TableBlock.title(pages, "Tick off", 2 * TableBlock.ROW_MM + height(0, perRow));
@@ -46,7 +49,7 @@ final class TickBoxes {
                     pages.y(),
                     TableBlock.SMALL_MM,
                     Anchor.START,
-                    Text.shortened(progress.steps().get(step), column - 1, TableBlock.SMALL_MM));
+                    Type.cut(progress.steps().get(step), column - 1, TableBlock.SMALL_MM));
         }
         pages.down(1.5);
         for (int i = 0; i < progress.pieces().size(); i++) {
@@ -65,14 +68,14 @@ final class TickBoxes {
         Progress.PieceProgress piece = progress.pieces().get(index);
         double height = height(index, perRow);
         pages.need(height);
-        pages.rule(TextPages.LEFT_MM, TextPages.RIGHT_MM, pages.y(), Layer.TEXT);
+        pages.rule(TextPages.LEFT_MM, pages.rightMm(), pages.y(), Layer.TEXT);
         double top = pages.y() - 1.5;
         pages.text(
                 TextPages.LEFT_MM,
                 top - 3,
                 TableBlock.TEXT_MM,
                 Anchor.START,
-                Text.shortened(piece.piece(), PIECE_MM - 2, TableBlock.TEXT_MM));
+                Type.cut(piece.piece(), PIECE_MM - 2, TableBlock.TEXT_MM));
         pages.text(
                 TextPages.LEFT_MM,
                 top - 6.8,
