@@ -1,8 +1,10 @@
 package haftline.adjust.solve;
 
+import haftline.adjust.Watch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
@@ -30,15 +32,18 @@ final class LeastDistance {
     private final List<Integer> active = new ArrayList<>();
     private final List<Double> pulls = new ArrayList<>();
     private final double[] z;
+    private final Watch watch;
 
     /**
      * Starts at the point.
      *
      * @param point where the search begins: the point itself, or with rows held from the beginning
      *     the nearest point on them
+     * @param watch who waits; a program of hundreds of rows takes seconds
      */
-    LeastDistance(double[] point) {
+    LeastDistance(double[] point, Watch watch) {
         z = point.clone();
+        this.watch = watch;
     }
 
     /** Adds the row normal . z >= limit; a row of length 1 is judged in the units of the point. */
@@ -65,6 +70,9 @@ final class LeastDistance {
     /** The nearest point, or empty where no point meets all rows. */
     Optional<double[]> solve() {
         for (int step = 0; step < MOST_STEPS; step++) {
+            if (watch.isOver()) {
+                throw new CancellationException("no longer wanted");
+            }
             int worst = mostMissed();
             if (worst < 0) {
                 return Optional.of(z);
