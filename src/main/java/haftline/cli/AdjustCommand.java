@@ -6,16 +6,14 @@ import haftline.adjust.solve.Band;
 import haftline.adjust.solve.Fairing;
 import haftline.adjust.solve.Freedom;
 import haftline.adjust.solve.Need;
+import haftline.adjust.solve.Proposal;
 import haftline.adjust.solve.Wish;
-import haftline.edit.AdjustEdits;
-import haftline.edit.OpenDocument;
-import haftline.edit.SaveResult;
 import haftline.set.HandleSet;
 import haftline.stock.CatalogueException;
 import haftline.store.DocumentException;
 import haftline.store.LoadedSet;
 import haftline.write.OutputException;
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -97,7 +95,11 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
                             + " varies least, breaking no demand that is met.")
     private Double fair;
 
-    @Option(names = "--write", description = "Saves the change in the set's documents.")
+    @Option(
+            names = "--write",
+            description =
+                    "Saves the change in the set's documents; the page says which files, and which"
+                            + " pieces share them, before they are written.")
     private boolean write;
 
     @Option(
@@ -126,15 +128,49 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
         HandleSet proposed = fairing.map(f -> f.in(adjusted)).orElse(adjusted);
         ExaminedSet before = examine(loaded);
         ExaminedSet after = examine(with(loaded, proposed));
-        List<Path> written = write ? write(loaded, adjustment, fairing) : List.of();
+        List<Proposal> proposals = new ArrayList<>(List.of(adjustment));
+        fairing.ifPresent(proposals::add);
+        AdjustFiles files = AdjustFiles.of(loaded, proposals);
+        boolean writes = write && mayBeWritten(adjustment, files);
         if (json) {
-            console.print(AdjustJson.of(loaded.set().name(), adjustment, fairing, written));
+            // The answer is one document, told once all is done.
+            if (writes) {
+                files.changes().forEach(change -> console.say("writing " + change.inWords()));
+            }
+            List<String> written = writes ? files.write() : List.of();
+            console.print(
+                    AdjustJson.of(
+                            loaded.set().name(), adjustment, fairing, files.changes(), written));
         } else {
             AdjustPage page = new AdjustPage(units, console.ink());
             console.print(
-                    page.of(loaded.set().name(), adjustment, fairing, before, after, written));
+                    page.of(
+                            loaded.set().name(),
+                            adjustment,
+                            fairing,
+                            before,
+                            after,
+                            files.changes(),
+                            write));
+            if (writes) {
+                console.print(AdjustPage.written(files.write(), console.ink()));
+            }
         }
         return adjustment.isMet() ? exitCode(after) : ExitCode.STOPPED;
+    }
+
+    /** Whether there is something to write, and all is met or the maker takes the nearest. */
+    private boolean mayBeWritten(Adjustment adjustment, AdjustFiles files) {
+        if (files.changes().isEmpty()) {
+            return false;
+        }
+        if (!adjustment.isMet() && !nearest) {
+            console.say(
+                    "nothing written: not every demand can be met; --nearest writes what comes"
+                            + " nearest");
+            return false;
+        }
+        return true;
     }
 
     private Wish wish() {
@@ -152,43 +188,5 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
     private static LoadedSet with(LoadedSet loaded, HandleSet set) {
         return new LoadedSet(
                 loaded.file(), set, loaded.references(), loaded.catalogues(), loaded.materials());
-    }
-
-    /** Saves as the editor does: only what was changed, each file whole and with one backup. */
-    private List<Path> write(LoadedSet loaded, Adjustment adjustment, Optional<Fairing> fairing)
-            throws OutputException {
-        boolean changes =
-                !adjustment.moves().isEmpty()
-                        || fairing.map(f -> !f.moves().isEmpty()).orElse(false);
-        if (!changes) {
-            return List.of();
-        }
-        if (!adjustment.isMet() && !nearest) {
-            console.say(
-                    "nothing written: not every demand can be met; --nearest writes what comes"
-                            + " nearest");
-            return List.of();
-        }
-        OpenDocument document = OpenDocument.of(loaded);
-        haftline.edit.Command accept = AdjustEdits.accept(adjustment);
-        if (fairing.isPresent()) {
-            accept = accept.then(AdjustEdits.accept(fairing.get()));
-        }
-        document.apply(accept)
-                .refusal()
-                .ifPresent(
-                        why -> {
-                            // The proposal was made for this very content.
-                            throw new IllegalStateException(why);
-                        });
-        SaveResult result = document.save();
-        if (result instanceof SaveResult.Saved saved) {
-            return saved.files();
-        }
-        String why =
-                result instanceof SaveResult.Failed failed
-                        ? failed.why()
-                        : "it or a file that it names was changed by another program meanwhile";
-        throw new OutputException(loaded.file(), why, null);
     }
 }

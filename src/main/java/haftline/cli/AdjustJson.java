@@ -6,7 +6,6 @@ import haftline.adjust.solve.Answer;
 import haftline.adjust.solve.Fairing;
 import haftline.adjust.solve.Move;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -27,12 +26,21 @@ final class AdjustJson {
 
     /** The whole answer, ending in a line feed. */
     static String of(
-            String set, Adjustment adjustment, Optional<Fairing> fairing, List<Path> written) {
-        return JsonPaper.of(out -> new AdjustJson(out).answer(set, adjustment, fairing, written));
+            String set,
+            Adjustment adjustment,
+            Optional<Fairing> fairing,
+            List<AdjustFiles.Change> changes,
+            List<String> written) {
+        return JsonPaper.of(
+                out -> new AdjustJson(out).answer(set, adjustment, fairing, changes, written));
     }
 
     private void answer(
-            String set, Adjustment adjustment, Optional<Fairing> fairing, List<Path> written)
+            String set,
+            Adjustment adjustment,
+            Optional<Fairing> fairing,
+            List<AdjustFiles.Change> changes,
+            List<String> written)
             throws IOException {
         out.writeStartObject();
         out.writeNumberField("haftline", VERSION);
@@ -58,9 +66,22 @@ final class AdjustJson {
         } else {
             out.writeNullField("fairing");
         }
+        out.writeArrayFieldStart("changes");
+        for (AdjustFiles.Change change : changes) {
+            out.writeStartObject();
+            out.writeStringField("file", change.file());
+            out.writeStringField("what", change.what());
+            out.writeArrayFieldStart("pieces");
+            for (String piece : change.pieces()) {
+                out.writeString(piece);
+            }
+            out.writeEndArray();
+            out.writeEndObject();
+        }
+        out.writeEndArray();
         out.writeArrayFieldStart("written");
-        for (Path file : written) {
-            out.writeString(file.toString());
+        for (String file : written) {
+            out.writeString(file);
         }
         out.writeEndArray();
         out.writeEndObject();
@@ -123,7 +144,7 @@ final class AdjustJson {
         CheckJson.number(out, value);
     }
 
-    private static String word(Enum<?> value) {
+    static String word(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

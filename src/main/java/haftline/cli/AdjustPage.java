@@ -10,7 +10,6 @@ import haftline.findings.Finding;
 import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +32,8 @@ final class AdjustPage {
             Optional<Fairing> fairing,
             ExaminedSet before,
             ExaminedSet after,
-            List<Path> written) {
+            List<AdjustFiles.Change> changes,
+            boolean isWriting) {
         String verdict = adjustment.isMet() ? "all demands met" : "not all demands met";
         paper.heading(set + ", adjusted", verdict, verdict);
         moves("Moves", adjustment.moves());
@@ -60,8 +60,19 @@ final class AdjustPage {
         adjustment.conflicts().forEach(this::conflict);
         fairing.ifPresent(this::fairing);
         findings(before, after);
-        for (Path file : written) {
-            paper.words("Written", file.toString());
+        for (AdjustFiles.Change change : changes) {
+            paper.words(
+                    isWriting ? "Changes" : "--write",
+                    (isWriting ? "" : "would change ") + Paper.harmless(change.inWords()));
+        }
+        return paper.text();
+    }
+
+    /** What was saved. */
+    static String written(List<String> files, Ink ink) {
+        Paper paper = new Paper(ink, FIGURE, 2);
+        for (String file : files) {
+            paper.words("Written", Paper.harmless(file));
         }
         return paper.text();
     }
@@ -84,12 +95,12 @@ final class AdjustPage {
         }
     }
 
-    private static String where(Move move) {
-        String times =
-                move.unit().equals("mm")
-                        ? ""
-                        : NumberText.upTo(move.after(), 4) + " " + move.unit() + " ";
-        return times + "in " + move.document().words();
+    /** What is written, figure by figure, where the size beside it is not that very figure. */
+    private String where(Move move) {
+        String written = NumberText.shortest(move.after());
+        boolean isShown = move.unit().equals("mm") && lengths.units() == Units.MM;
+        isShown &= NumberText.upTo(move.after(), 2).equals(written);
+        return (isShown ? "" : written + " " + move.unit() + " ") + "in " + move.document().words();
     }
 
     private void answer(Answer answer) {

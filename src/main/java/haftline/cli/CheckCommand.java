@@ -1,8 +1,8 @@
 package haftline.cli;
 
+import haftline.adjust.Watch;
 import haftline.adjust.doubt.DoubtRun;
 import haftline.adjust.doubt.TwoWays;
-import haftline.adjust.doubt.Watch;
 import haftline.figures.Figures;
 import haftline.stock.CatalogueException;
 import haftline.store.DocumentException;

@@ -3,6 +3,7 @@ package haftline.cli;
 import com.fasterxml.jackson.core.JsonGenerator;
 import haftline.adjust.doubt.Band;
 import haftline.adjust.doubt.Doubt;
+import haftline.adjust.doubt.EndDoubt;
 import haftline.adjust.doubt.Share;
 import haftline.adjust.doubt.Spread;
 import haftline.adjust.doubt.TwoWays;
@@ -42,6 +43,7 @@ final class DoubtJson {
             out.writeEndObject();
         }
         out.writeEndArray();
+        end(stated.end());
         spread("wall_over_limit_mm", stated.leastWall());
         spread("balance_mm", stated.balance());
         spread("mass_g", stated.mass());
@@ -68,6 +70,16 @@ final class DoubtJson {
         out.writeStringField("way", doubt.get().otherWay());
         share("under_limit", doubt.get().other().under());
         out.writeEndObject();
+        out.writeEndObject();
+    }
+
+    private void end(EndDoubt end) throws IOException {
+        out.writeObjectFieldStart("bore_end");
+        out.writeStringField("to", end.isWeb() ? "bore" : "butt");
+        number("limit_mm", end.limitMm());
+        share("under_limit", end.under());
+        share("under_least_made", end.stopped());
+        spread("left_mm", end.left());
         out.writeEndObject();
     }
 

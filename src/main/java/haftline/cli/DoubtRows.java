@@ -1,6 +1,8 @@
 package haftline.cli;
 
 import haftline.adjust.doubt.Doubt;
+import haftline.adjust.doubt.EndDoubt;
+import haftline.adjust.doubt.Share;
 import haftline.adjust.doubt.Spread;
 import haftline.adjust.doubt.TwoWays;
 import haftline.adjust.doubt.Weight;
@@ -38,6 +40,7 @@ final class DoubtRows {
                         + stated.seed()
                         + "; parts, turning, drilling and stock as chance has them");
         rows.thin(doubt);
+        rows.end(stated.end());
         rows.spread("over the limit", stated.leastWall(), lengths.unit(), true);
         rows.spread("balance", stated.balance(), lengths.unit() + " behind the front", true);
         rows.spread("mass", stated.mass(), "g", false);
@@ -67,14 +70,8 @@ final class DoubtRows {
                 stated.under().inWords()
                         + " would break "
                         + rule
-                        + " (95"
-                        + Paper.JOINED
-                        + "% interval after Wilson: "
-                        + percent(stated.under().low())
-                        + " to "
-                        + percent(stated.under().high())
-                        + Paper.JOINED
-                        + "%); "
+                        + interval(stated.under())
+                        + "; "
                         + doubt.otherInWords()
                         + " makes it "
                         + doubt.other().under().inWords().replace("about ", ""));
@@ -84,6 +81,35 @@ final class DoubtRows {
                     "not to be made",
                     stated.stopped().inWords() + " under the least wall that is made at all");
         }
+    }
+
+    private void end(EndDoubt end) {
+        paper.row(
+                MARGIN,
+                "bore's end",
+                end.under().inWords()
+                        + " would leave less than "
+                        + lengths.contour(end.limitMm())
+                        + " "
+                        + lengths.unit()
+                        + " "
+                        + end.where()
+                        + interval(end.under())
+                        + (end.stopped().count() > 0
+                                ? ", " + end.stopped().inWords() + " less than is made at all"
+                                : ""));
+        spread("wood left", end.left(), lengths.unit(), true);
+    }
+
+    private static String interval(Share share) {
+        return " (95"
+                + Paper.JOINED
+                + "% interval after Wilson: "
+                + percent(share.low())
+                + " to "
+                + percent(share.high())
+                + Paper.JOINED
+                + "%)";
     }
 
     private static String percent(double share) {

@@ -18,6 +18,7 @@ import haftline.measure.Checks;
  * @param climate where the piece is made and where it lives
  * @param copying what a copying attachment can follow
  * @param readings when readings disagree
+ * @param spreads how far a made handle is from the drawn one
  */
 public record Rules(
         Lengths lengths,
@@ -30,7 +31,8 @@ public record Rules(
         Blanks blanks,
         Climate climate,
         Copying copying,
-        Readings readings) {
+        Readings readings,
+        Spreads spreads) {
 
     /** Where a maker starts; common practice, no source. */
     public static final Rules COMMON_PRACTICE =
@@ -46,7 +48,8 @@ public record Rules(
                     Blanks.COMMON_PRACTICE,
                     Climate.COMMON_PRACTICE,
                     Copying.COMMON_PRACTICE,
-                    Readings.COMMON_PRACTICE);
+                    Readings.COMMON_PRACTICE,
+                    Spreads.COMMON_PRACTICE);
 
     /**
      * How long a handle is.

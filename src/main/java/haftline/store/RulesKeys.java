@@ -176,6 +176,41 @@ final class RulesKeys {
             Key.length("oval", 0, 10, "difference of axes above which a ferrule is oval, mm");
     static final Key READINGS = group("readings", "when readings disagree", SPREAD, OVAL);
 
+    static final Key TURNED =
+            Key.length("turned", 0, 2, "deviation of a turned diameter at each node, mm");
+    static final Key TENON =
+            Key.length("tenon", 0, 2, "deviation of the tenon's diameter, fitted to a ferrule, mm");
+    static final Key DEPTH = Key.length("depth", 0, 10, "deviation of a bore's depth, mm");
+    static final Key OVERSIZE =
+            Key.length(
+                    "oversize",
+                    0,
+                    2,
+                    "how much wider than drawn a hole is, on the diameter; 95 in 100 are within"
+                            + " twice of it, mm");
+    static final Key WANDER_WITHIN =
+            Key.number(
+                    "wander_within",
+                    0.01,
+                    0.9999,
+                    "",
+                    "share of bores that keep within the stated wander");
+    static final Key DENSITY_WOOD = share("density_wood", "a wood's density");
+    static final Key DENSITY_PLASTIC = share("density_plastic", "plastics' density");
+    static final Key RECKONED = share("reckoned", "a mass that was not weighed");
+    static final Key SPREADS =
+            group(
+                    "spreads",
+                    "how far a made handle is from the drawn one, standard deviations",
+                    TURNED,
+                    TENON,
+                    DEPTH,
+                    OVERSIZE,
+                    WANDER_WITHIN,
+                    DENSITY_WOOD,
+                    DENSITY_PLASTIC,
+                    RECKONED);
+
     static final Keys RULES =
             Document.keys(
                     KIND,
@@ -191,12 +226,17 @@ final class RulesKeys {
                     BLANKS,
                     CLIMATE,
                     COPYING,
-                    READINGS);
+                    READINGS,
+                    SPREADS);
 
     private RulesKeys() {}
 
     private static Key group(String name, String says, Key... keys) {
         return Key.map(name, Keys.of("group of rules", keys), says);
+    }
+
+    private static Key share(String name, String of) {
+        return Key.number(name, 0, 0.5, "", "deviation of " + of + ", as a share of it");
     }
 
     private static Key wall(String name, String where) {

@@ -3,6 +3,7 @@ package haftline.store;
 import static haftline.store.RulesKeys.*;
 
 import haftline.handle.Rules;
+import haftline.handle.Spreads;
 import haftline.handle.Wander;
 import java.util.Optional;
 
@@ -25,6 +26,7 @@ final class RulesReader {
         var climate = map.map(CLIMATE).flatMap(m -> climate(m, usual.climate()));
         var copying = map.map(COPYING).flatMap(m -> copying(m, usual.copying()));
         var readings = map.map(READINGS).flatMap(m -> readings(m, usual.readings()));
+        var spreads = map.map(SPREADS).flatMap(m -> spreads(m, usual.spreads()));
         return map.build(
                 () ->
                         new Rules(
@@ -38,7 +40,8 @@ final class RulesReader {
                                 blanks.orElse(usual.blanks()),
                                 climate.orElse(usual.climate()),
                                 copying.orElse(usual.copying()),
-                                readings.orElse(usual.readings())));
+                                readings.orElse(usual.readings()),
+                                spreads.orElse(usual.spreads())));
     }
 
     private static Optional<Rules.Lengths> lengths(MapReader map, Rules.Lengths usual) {
@@ -161,5 +164,18 @@ final class RulesReader {
         double spread = map.length(SPREAD, usual.spreadMm());
         double oval = map.length(OVAL, usual.ovalMm());
         return map.build(() -> new Rules.Readings(spread, oval));
+    }
+
+    private static Optional<Spreads> spreads(MapReader map, Spreads usual) {
+        double turned = map.length(TURNED, usual.turnedMm());
+        double tenon = map.length(TENON, usual.tenonMm());
+        double depth = map.length(DEPTH, usual.depthMm());
+        double oversize = map.length(OVERSIZE, usual.oversizeMm());
+        double within = map.number(WANDER_WITHIN, usual.wanderWithin());
+        double wood = map.number(DENSITY_WOOD, usual.densityWood());
+        double plastic = map.number(DENSITY_PLASTIC, usual.densityPlastic());
+        double reckoned = map.number(RECKONED, usual.reckoned());
+        return map.build(
+                () -> new Spreads(turned, tenon, depth, oversize, within, wood, plastic, reckoned));
     }
 }

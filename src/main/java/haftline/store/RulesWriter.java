@@ -3,6 +3,7 @@ package haftline.store;
 import static haftline.store.RulesKeys.*;
 
 import haftline.handle.Rules;
+import haftline.handle.Spreads;
 import haftline.handle.Wander;
 import java.util.function.BiFunction;
 
@@ -34,6 +35,7 @@ final class RulesWriter {
         group(tree, CLIMATE, rules.climate(), USUAL.climate(), RulesWriter::climate);
         group(tree, COPYING, rules.copying(), USUAL.copying(), RulesWriter::copying);
         group(tree, READINGS, rules.readings(), USUAL.readings(), RulesWriter::readings);
+        group(tree, SPREADS, rules.spreads(), USUAL.spreads(), RulesWriter::spreads);
         return tree;
     }
 
@@ -147,5 +149,17 @@ final class RulesWriter {
         return Tree.Fields.flat()
                 .number(SPREAD, own.spreadMm(), usual.spreadMm())
                 .number(OVAL, own.ovalMm(), usual.ovalMm());
+    }
+
+    private static Tree.Fields spreads(Spreads own, Spreads usual) {
+        return Tree.Fields.flat()
+                .number(TURNED, own.turnedMm(), usual.turnedMm())
+                .number(TENON, own.tenonMm(), usual.tenonMm())
+                .number(DEPTH, own.depthMm(), usual.depthMm())
+                .number(OVERSIZE, own.oversizeMm(), usual.oversizeMm())
+                .number(WANDER_WITHIN, own.wanderWithin(), usual.wanderWithin())
+                .number(DENSITY_WOOD, own.densityWood(), usual.densityWood())
+                .number(DENSITY_PLASTIC, own.densityPlastic(), usual.densityPlastic())
+                .number(RECKONED, own.reckoned(), usual.reckoned());
     }
 }

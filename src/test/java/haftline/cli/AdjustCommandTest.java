@@ -43,6 +43,62 @@ class AdjustCommandTest {
         assertThat(again.out()).contains("Moves     nothing");
     }
 
+    /** What pieces share is told with its file and those pieces, then written, and nothing else. */
+    @Test
+    void saysWhichSharedFileChangesBeforeItWritesIt(@TempDir Path folder) throws Exception {
+        DemoCopy demo = DemoCopy.in(folder);
+        Path set = Path.of(demo.set());
+        String before = Files.readString(set);
+        Run told = Run.of("adjust", demo.set(), "--demand", "walls");
+        Run run = Run.of("adjust", demo.set(), "--demand", "walls", "--write");
+        String shape = folder.resolve("profiles/shapes/waisted.yaml").toString();
+        String flat = run.out().replaceAll("\\s+", "");
+        assertThat(flat).contains("Changes" + shape + ",theshapethatissharedby");
+        assertThat(told.out().replaceAll("\\s+", ""))
+                .contains("--writewouldchange" + shape)
+                .doesNotContain("Written");
+        assertThat(flat.substring(flat.indexOf("Written")))
+                .isEqualTo("Written" + shape)
+                .doesNotContain("tidewater.yaml");
+        assertThat(Files.readString(set)).isEqualTo(before);
+    }
+
+    @Test
+    void namesFilesByTheWayTheUserNamedTheSet() throws Exception {
+        Run run = Run.of("adjust", Run.DEMO, "--demand", "walls", "--json");
+        JsonNode changes = new ObjectMapper().readTree(run.out()).get("changes");
+        assertThat(changes).isNotEmpty();
+        assertThat(changes.get(0).get("file").asText()).isEqualTo("profiles/shapes/waisted.yaml");
+        assertThat(changes.get(0).get("what").asText()).isEqualTo("shared-shape");
+        assertThat(changes.get(0).get("pieces")).hasSizeGreaterThan(1);
+    }
+
+    /** What is told as written is what a reader finds in the documents. */
+    @Test
+    void tellsTheVeryFiguresThatItWrites(@TempDir Path folder) throws Exception {
+        DemoCopy demo = DemoCopy.in(folder);
+        Run run =
+                Run.of(
+                        "adjust",
+                        demo.set(),
+                        "--demand",
+                        "walls",
+                        "--fair",
+                        "0.3",
+                        "--each",
+                        "--write",
+                        "--json");
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        String set = Files.readString(Path.of(demo.set()));
+        for (JsonNode move : answer.get("fairing").get("moves")) {
+            String after = move.get("after").asText();
+            assertThat(set).contains(move.get("what").asText() + ": {diameter: " + after + "}");
+            assertThat(after).matches("\\d+(\\.\\d{1,2})?");
+        }
+        assertThat(answer.get("written")).hasSize(1);
+        assertThat(run.err()).contains("writing ").contains("what the set decides for");
+    }
+
     @Test
     void writesNothingWhereNotAllCanBeMetUnlessToldTo(@TempDir Path folder) throws Exception {
         DemoCopy demo = DemoCopy.in(folder);

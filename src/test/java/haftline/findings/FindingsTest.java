@@ -376,7 +376,8 @@ class FindingsTest {
                         usual.blanks(),
                         usual.climate(),
                         usual.copying(),
-                        usual.readings());
+                        usual.readings(),
+                        usual.spreads());
         Brief brief =
                 new Brief(
                         thin.name(),

@@ -106,7 +106,8 @@ class RemediesTest {
                                 usual.blanks(),
                                 usual.climate(),
                                 usual.copying(),
-                                usual.readings()),
+                                usual.readings(),
+                                usual.spreads()),
                         p1.rack(),
                         p1.choices());
         Figures figures = Figures.of(P1.handle(brief));

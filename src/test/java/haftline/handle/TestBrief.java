@@ -126,7 +126,8 @@ public final class TestBrief {
                         rules.blanks(),
                         rules.climate(),
                         rules.copying(),
-                        rules.readings());
+                        rules.readings(),
+                        rules.spreads());
         return this;
     }
 
@@ -143,7 +144,26 @@ public final class TestBrief {
                         rules.blanks(),
                         rules.climate(),
                         rules.copying(),
-                        rules.readings());
+                        rules.readings(),
+                        rules.spreads());
+        return this;
+    }
+
+    public TestBrief spreads(Spreads changed) {
+        rules =
+                new Rules(
+                        rules.lengths(),
+                        rules.fits(),
+                        rules.bores(),
+                        rules.tenons(),
+                        rules.walls(),
+                        rules.wander(),
+                        rules.balance(),
+                        rules.blanks(),
+                        rules.climate(),
+                        rules.copying(),
+                        rules.readings(),
+                        changed);
         return this;
     }
 
@@ -160,7 +180,8 @@ public final class TestBrief {
                         rules.blanks(),
                         changed,
                         rules.copying(),
-                        rules.readings());
+                        rules.readings(),
+                        rules.spreads());
         return this;
     }
 

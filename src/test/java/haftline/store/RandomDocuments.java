@@ -4,6 +4,7 @@ import haftline.handle.Choices;
 import haftline.handle.ChoicesBuilder;
 import haftline.handle.Fit;
 import haftline.handle.Rules;
+import haftline.handle.Spreads;
 import haftline.handle.Use;
 import haftline.handle.Wander;
 import haftline.measure.Measured;
@@ -316,7 +317,16 @@ final class RandomDocuments {
                         in(-1, 60),
                         in(5, 95)),
                 new Rules.Copying(in(0, 30), in(0, 30), in(5, 89)),
-                new Rules.Readings(in(0, 10), in(0, 10)));
+                new Rules.Readings(in(0, 10), in(0, 10)),
+                new Spreads(
+                        in(0, 2),
+                        usual.spreads().tenonMm(),
+                        in(0, 10),
+                        in(0, 2),
+                        in(0.01, 0.9999),
+                        in(0, 0.5),
+                        usual.spreads().densityPlastic(),
+                        in(0, 0.5)));
     }
 
     Workshop workshop() {

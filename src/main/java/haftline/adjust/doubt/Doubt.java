@@ -13,6 +13,7 @@ import java.util.List;
  * @param under share of handles with a wall under its limit in any zone
  * @param stopped share with a wall under the least that is made at all
  * @param zones the same by zone
+ * @param end the wood left beyond the end of the tang's bore
  * @param leastWall least wall less its limit, of all zones, mm
  * @param balance balance point behind the ferrule's front face, mm
  * @param mass g
@@ -26,6 +27,7 @@ public record Doubt(
         Share under,
         Share stopped,
         List<ZoneDoubt> zones,
+        EndDoubt end,
         Spread leastWall,
         Spread balance,
         Spread mass,

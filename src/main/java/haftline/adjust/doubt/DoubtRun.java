@@ -1,9 +1,11 @@
 package haftline.adjust.doubt;
 
+import haftline.adjust.Watch;
 import haftline.figures.Zone;
 import haftline.handle.Handle;
 import haftline.measure.Checks;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -23,8 +25,20 @@ public final class DoubtRun {
     /** Handles of one chunk: large against the cost of handing it out, small against a wait. */
     private static final int CHUNK = 1000;
 
-    /** Pairs of handles from which the inputs' weights are reckoned. */
-    private static final int PAIRS = 4000;
+    /** Walks from handle to handle from which the inputs' weights are reckoned. */
+    private static final int WALKS = 4000;
+
+    private static final int WALL = 0;
+    private static final int BALANCE = 1;
+    private static final int ANSWERS = 2;
+
+    /** Counts of a chunk behind those of the zones. */
+    private static final int ANY = 0;
+
+    private static final int STOPPED = 1;
+    private static final int END_UNDER = 2;
+    private static final int END_STOPPED = 3;
+    private static final int COUNTS = 4;
 
     /** Handles that are few enough and many enough. */
     public static final int FEWEST = 100;
@@ -47,33 +61,36 @@ public final class DoubtRun {
     private final int handles;
     private final Watch watch;
     private final int[] bandStations;
+    private final Effects effects;
     private final double[] margin;
+    private final double[] end;
     private final double[] balance;
     private final double[] mass;
     private final int[][] chunkUnder;
     private final int[] classes;
     private final AtomicInteger finished = new AtomicInteger();
 
-    private DoubtRun(Handle handle, Scatter scatter, long seed, int handles, Watch watch) {
+    private DoubtRun(Handle handle, long seed, int handles, Watch watch) {
         Checks.within("handles", handles, FEWEST, MOST);
         this.handle = handle;
-        this.likeness = new Likeness(handle, scatter);
+        this.likeness = new Likeness(handle);
         this.seed = seed;
         this.handles = handles;
         this.watch = watch;
         this.bandStations = bandStations();
+        this.effects = effects(likeness);
         this.margin = new double[handles];
+        this.end = new double[handles];
         this.balance = new double[handles];
         this.mass = new double[handles];
-        this.chunkUnder = new int[chunks()][likeness.zones().size() + 2];
+        this.chunkUnder = new int[chunks()][likeness.zones().size() + COUNTS];
         this.classes = new int[bandStations.length * CLASSES];
     }
 
     /**
      * Runs.
      *
-     * @param handle the handle as drawn
-     * @param scatter how far a made one is from it
+     * @param handle the handle as drawn; its rules say how far a made one is from it
      * @param seed any number
      * @param handles how many to make, {@link #FEWEST} to {@link #MOST}
      * @param threads on how many threads, 1 or more
@@ -81,8 +98,21 @@ public final class DoubtRun {
      * @return what it says; empty where the watch ended it
      */
     public static Optional<Doubt> of(
-            Handle handle, Scatter scatter, long seed, int handles, int threads, Watch watch) {
-        return new DoubtRun(handle, scatter, seed, handles, watch).run(threads);
+            Handle handle, long seed, int handles, int threads, Watch watch) {
+        return new DoubtRun(handle, seed, handles, watch).run(threads);
+    }
+
+    private static Effects effects(Likeness likeness) {
+        int[] inputOf = new int[likeness.figures()];
+        for (int f = 0; f < inputOf.length; f++) {
+            inputOf[f] = likeness.input(f).ordinal();
+        }
+        int[] walked =
+                Arrays.stream(Input.values())
+                        .filter(likeness::scatters)
+                        .mapToInt(Input::ordinal)
+                        .toArray();
+        return new Effects(inputOf, walked, Input.values().length, ANSWERS);
     }
 
     private int chunks() {
@@ -90,10 +120,10 @@ public final class DoubtRun {
     }
 
     private Optional<Doubt> run(int threads) {
-        double[][] pairs = new double[(PAIRS + CHUNK - 1) / CHUNK][];
+        double[][] walks = new double[(WALKS + CHUNK - 1) / CHUNK][];
         List<SplittableRandom> sources = new ArrayList<>();
         SplittableRandom root = new SplittableRandom(seed);
-        for (int k = 0; k < chunks() + pairs.length; k++) {
+        for (int k = 0; k < chunks() + walks.length; k++) {
             sources.add(root.split());
         }
         AtomicInteger next = new AtomicInteger();
@@ -105,7 +135,7 @@ public final class DoubtRun {
                         if (k < chunks()) {
                             chunk(k, sources.get(k));
                         } else {
-                            pairs[k - chunks()] = weigh(sources.get(k));
+                            walks[k - chunks()] = weigh(sources.get(k));
                         }
                     }
                 };
@@ -126,7 +156,7 @@ public final class DoubtRun {
         } finally {
             pool.shutdownNow();
         }
-        return watch.isOver() ? Optional.empty() : Optional.of(answer(pairs));
+        return watch.isOver() ? Optional.empty() : Optional.of(answer(walks));
     }
 
     private void chunk(int k, SplittableRandom random) {
@@ -140,13 +170,16 @@ public final class DoubtRun {
             draw(random, normal);
             made.make(normal);
             margin[i] = made.leastMargin;
+            end[i] = made.end;
             balance[i] = made.balance;
             mass[i] = made.mass;
             for (int z = 0; z < zones; z++) {
                 chunkUnder[k][z] += made.zoneWall[z] < likeness.limitMm(z) ? 1 : 0;
             }
-            chunkUnder[k][zones] += made.leastMargin < 0 ? 1 : 0;
-            chunkUnder[k][zones + 1] += made.least < stop ? 1 : 0;
+            chunkUnder[k][zones + ANY] += made.leastMargin < 0 ? 1 : 0;
+            chunkUnder[k][zones + STOPPED] += made.least < stop ? 1 : 0;
+            chunkUnder[k][zones + END_UNDER] += made.end < likeness.endLimitMm() ? 1 : 0;
+            chunkUnder[k][zones + END_STOPPED] += made.end < stop ? 1 : 0;
             for (int b = 0; b < bandStations.length; b++) {
                 int at = (int) ((made.wall[bandStations[b]] - LOWEST_MM) / CLASS_MM);
                 own[b * CLASSES + Math.max(0, Math.min(CLASSES - 1, at))]++;
@@ -167,48 +200,31 @@ public final class DoubtRun {
         }
     }
 
-    /**
-     * Sums for the inputs' first-order indices by Jansen's estimator (Analysis of variance designs
-     * for model output, Comput. Phys. Comm. 117, 1999): of two independent handles one takes a
-     * single input from the other; what they then differ by is what all other inputs do.
-     */
     private double[] weigh(SplittableRandom random) {
-        Input[] inputs = Input.values();
-        double[] sums = new double[2 * inputs.length + 2];
+        Likeness.Made made = likeness.made();
+        double[] sums = effects.sums();
         double[] a = new double[likeness.figures()];
         double[] b = new double[a.length];
-        double[] mixed = new double[a.length];
-        Likeness.Made made = likeness.made();
         for (int i = 0; i < CHUNK; i++) {
             draw(random, a);
             draw(random, b);
-            made.make(a);
-            double otherWall = made.leastMargin;
-            double otherPoint = made.balance;
-            made.make(b);
-            double wall = made.leastMargin;
-            double point = made.balance;
-            sums[2 * inputs.length] += square(otherWall - wall);
-            sums[2 * inputs.length + 1] += square(otherPoint - point);
-            for (Input input : inputs) {
-                for (int f = 0; f < a.length; f++) {
-                    mixed[f] = likeness.input(f) == input ? b[f] : a[f];
-                }
-                made.make(mixed);
-                sums[2 * input.ordinal()] += square(made.leastMargin - wall);
-                sums[2 * input.ordinal() + 1] += square(made.balance - point);
-            }
+            effects.walk(
+                    a,
+                    b,
+                    (figures, answers) -> {
+                        made.make(figures);
+                        answers[WALL] = made.leastMargin;
+                        answers[BALANCE] = made.balance;
+                    },
+                    random,
+                    sums);
         }
         return sums;
     }
 
-    private static double square(double value) {
-        return value * value;
-    }
-
-    private Doubt answer(double[][] pairs) {
+    private Doubt answer(double[][] walks) {
         int zones = likeness.zones().size();
-        int[] under = new int[zones + 2];
+        int[] under = new int[zones + COUNTS];
         for (int[] chunk : chunkUnder) {
             for (int z = 0; z < under.length; z++) {
                 under[z] += chunk[z];
@@ -223,49 +239,47 @@ public final class DoubtRun {
                 handles,
                 seed,
                 handle.wander(),
-                new Share(under[zones], handles),
-                new Share(under[zones + 1], handles),
+                new Share(under[zones + ANY], handles),
+                new Share(under[zones + STOPPED], handles),
                 byZone,
+                new EndDoubt(
+                        likeness.isWeb(),
+                        likeness.endLimitMm(),
+                        new Share(under[zones + END_UNDER], handles),
+                        new Share(under[zones + END_STOPPED], handles),
+                        Spread.of(end)),
                 Spread.of(margin),
                 Spread.of(balance),
                 Spread.of(mass),
-                weights(pairs),
+                weights(walks),
                 bands());
     }
 
-    private static List<Weight> weights(double[][] pairs) {
-        Input[] inputs = Input.values();
-        double[] sums = new double[2 * inputs.length + 2];
-        for (double[] chunk : pairs) {
+    private List<Weight> weights(double[][] walks) {
+        double[] sums = effects.sums();
+        for (double[] chunk : walks) {
             for (int i = 0; i < sums.length; i++) {
                 sums[i] += chunk[i];
             }
         }
+        double[] ofWall = effects.shares(sums, WALL);
+        double[] ofBalance = effects.shares(sums, BALANCE);
         List<Weight> weights = new ArrayList<>();
-        for (Input input : inputs) {
-            int i = 2 * input.ordinal();
-            weights.add(
-                    new Weight(
-                            input,
-                            index(sums[i], sums[2 * inputs.length]),
-                            index(sums[i + 1], sums[2 * inputs.length + 1])));
+        for (Input input : Input.values()) {
+            int i = input.ordinal();
+            weights.add(new Weight(input, ofWall[i], ofBalance[i]));
         }
         weights.sort(Comparator.comparingDouble(Weight::ofWall).reversed());
         return weights;
     }
 
-    /** All of the variance less what the others do; chance makes of nothing a little less. */
-    private static double index(double others, double all) {
-        return all == 0 ? 0 : Math.max(0, 1 - others / all);
-    }
-
     private int[] bandStations() {
         List<Integer> chosen = new ArrayList<>();
-        for (int s = 0; s < likeness.stations(); s++) {
-            double x = likeness.stationX(s);
-            boolean far =
-                    chosen.stream().allMatch(t -> Math.abs(likeness.stationX(t) - x) >= BAND_MM);
-            if (far) {
+        double[] places = likeness.stations().x();
+        for (int s = 0; s < places.length; s++) {
+            double x = places[s];
+            boolean far = chosen.stream().allMatch(t -> Math.abs(places[t] - x) >= BAND_MM);
+            if (far && likeness.stations().isDrawn()[s]) {
                 chosen.add(s);
             }
         }
@@ -277,7 +291,7 @@ public final class DoubtRun {
         for (int b = 0; b < bandStations.length; b++) {
             bands.add(
                     new Band(
-                            likeness.stationX(bandStations[b]),
+                            likeness.stations().x()[bandStations[b]],
                             quantile(b, 0.05),
                             quantile(b, 0.5),
                             quantile(b, 0.95)));

@@ -14,6 +14,10 @@ public enum Input {
     MOUTH("the bores' mouths off the axis"),
     /** How the bores run off with depth. */
     DRIFT("the drill running off"),
+    /** How near the bores come to their depth. */
+    DEPTH("the bores' depth"),
+    /** How much wider than drawn the holes are cut. */
+    OVERSIZE("holes cut too wide"),
     /** The stock's density. */
     DENSITY("the stock's density"),
     /** Masses that were not weighed. */

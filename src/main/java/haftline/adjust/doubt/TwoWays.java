@@ -1,5 +1,6 @@
 package haftline.adjust.doubt;
 
+import haftline.adjust.Watch;
 import haftline.handle.Brief;
 import haftline.handle.Handle;
 import haftline.handle.Resolution;
@@ -44,17 +45,10 @@ public record TwoWays(Doubt stated, String otherWay, Doubt other) {
                                         .build()));
         // Wander moves no outline, so what could be drawn can be drawn again.
         Handle other = ((Resolution.Resolved) otherwise).handle();
-        Scatter scatter = Scatter.usual(brief.stock());
-        return DoubtRun.of(handle, scatter, seed, handles, threads, new Half(watch, 0))
+        return DoubtRun.of(handle, seed, handles, threads, new Half(watch, 0))
                 .flatMap(
                         stated ->
-                                DoubtRun.of(
-                                                other,
-                                                scatter,
-                                                seed,
-                                                handles,
-                                                threads,
-                                                new Half(watch, handles))
+                                DoubtRun.of(other, seed, handles, threads, new Half(watch, handles))
                                         .map(by -> new TwoWays(stated, way, by)));
     }
 

@@ -1,5 +1,6 @@
 package haftline.adjust.solve;
 
+import haftline.adjust.Watch;
 import haftline.adjust.solve.SetModel.At;
 import haftline.handle.Brief;
 import haftline.handle.Handle;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
 
 /**
  * The least change of a set that meets the chosen needs, or the nearest that can be found. How
@@ -45,7 +47,7 @@ public final class Adjust {
     private final List<Optional<Handle>> before;
     private final SetModel model;
 
-    Adjust(HandleSet set, Materials materials, Wish wish) {
+    Adjust(HandleSet set, Materials materials, Wish wish, Watch watch) {
         this.set = set;
         briefs = Quantities.briefs(set, materials);
         before = briefs.stream().map(Adjust::handle).toList();
@@ -63,7 +65,7 @@ public final class Adjust {
                 }
             }
         }
-        model = new SetModel(briefs, quantities, demands, rows);
+        model = new SetModel(briefs, quantities, demands, rows, watch);
     }
 
     private static boolean goesByTheSwell(Piece piece) {
@@ -93,7 +95,25 @@ public final class Adjust {
      * @return a proposal
      */
     public static Adjustment of(HandleSet set, Materials materials, Wish wish) {
-        return new Adjust(set, materials, wish).solve();
+        return of(set, materials, wish, Watch.NOBODY).orElseThrow();
+    }
+
+    /**
+     * Adjusts a set for somebody who may stop waiting.
+     *
+     * @param set the set; it is not changed
+     * @param materials where keys of stock and metals are looked up
+     * @param wish what is asked
+     * @param watch who waits; asked before every handle that is tried
+     * @return a proposal; empty where the watch ended it
+     */
+    public static Optional<Adjustment> of(
+            HandleSet set, Materials materials, Wish wish, Watch watch) {
+        try {
+            return Optional.of(new Adjust(set, materials, wish, watch).solve());
+        } catch (CancellationException over) {
+            return Optional.empty();
+        }
     }
 
     /** The pieces as functions of what may move. */

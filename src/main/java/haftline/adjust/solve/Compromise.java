@@ -41,8 +41,17 @@ record Compromise(Tidy tidy, List<List<Integer>> conflicts) {
             rest.remove(least);
             met = any(asked.only(rest), new double[asked.size()]);
         }
-        double[] nearest = nearest(asked, rest, given, met.get().point());
-        return new Compromise(Tidy.of(asked.only(rest), nearest), conflicts);
+        Descent all = weighing(asked, given);
+        double[] nearest = nearest(asked, rest, all, met.get().point());
+        Tidy tidy =
+                Tidy.of(
+                        asked.only(rest),
+                        nearest,
+                        (model, point) -> {
+                            At at = model.all(asked).at(point);
+                            return at == null ? Double.MAX_VALUE : all.merit(at);
+                        });
+        return new Compromise(tidy, conflicts);
     }
 
     /**
@@ -89,14 +98,17 @@ record Compromise(Tidy tidy, List<List<Integer>> conflicts) {
         return met;
     }
 
-    /** The rest is met; what was given up is missed by as little as that allows. */
-    private static double[] nearest(
-            SetModel asked, List<Integer> rest, TreeSet<Integer> given, double[] met) {
+    /** A search in which what was given up still pulls a little. */
+    private static Descent weighing(SetModel asked, TreeSet<Integer> given) {
         double[] share = new double[asked.demands().size()];
         for (int d = 0; d < share.length; d++) {
             share[d] = given.contains(d) ? GIVEN_UP : 1;
         }
-        Descent all = new Descent(asked, Adjust.LAST_PENALTY, share);
+        return new Descent(asked, Adjust.LAST_PENALTY, share);
+    }
+
+    /** The rest is met; what was given up is missed by as little as that allows. */
+    private static double[] nearest(SetModel asked, List<Integer> rest, Descent all, double[] met) {
         SetModel kept = asked.only(rest);
         Descent polish = new Descent(kept, Adjust.LAST_PENALTY);
         double[] best = met;

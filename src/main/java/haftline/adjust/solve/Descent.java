@@ -167,7 +167,7 @@ final class Descent {
     private double[] step(double[] from, List<Cut> cuts, double region) {
         int n = model.size();
         int m = penalties.length;
-        LeastDistance program = new LeastDistance(new double[n + m]);
+        LeastDistance program = new LeastDistance(new double[n + m], model.watch());
         for (int d = 0; d < m; d++) {
             double[] unit = new double[n + m];
             unit[n + d] = 1;
@@ -204,7 +204,7 @@ final class Descent {
                 return Optional.of(at);
             }
             int n = model.size();
-            LeastDistance program = new LeastDistance(at.point());
+            LeastDistance program = new LeastDistance(at.point(), model.watch());
             for (Cut cut : model.cuts(at, MARGIN_OF_WINDOW)) {
                 program.row(cut.slope(), SPARE_MM - cut.at(at.point(), new double[n]));
             }

@@ -1,5 +1,6 @@
 package haftline.adjust.solve;
 
+import haftline.adjust.Watch;
 import haftline.adjust.fair.CurvatureVariation;
 import haftline.adjust.solve.SetModel.At;
 import haftline.handle.Handle;
@@ -9,6 +10,7 @@ import haftline.set.Materials;
 import haftline.set.Piece;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.apache.commons.math3.analysis.MultivariateFunction;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.optim.InitialGuess;
@@ -52,6 +54,9 @@ public record Fairing(
     /** A mm missed of a need costs so many times the variation of the start. */
     private static final double PENALTY = 1e3;
 
+    /** What rounding may cost of the gain, as a share of it. */
+    private static final double LOST_BY_ROUNDING = 0.02;
+
     /** Halvings of the way back from a point that breaks a need. */
     private static final int HALVINGS = 40;
 
@@ -80,6 +85,21 @@ public record Fairing(
      * @return a proposal
      */
     public static Fairing of(HandleSet set, Materials materials, Wish wish, double bandMm) {
+        return of(set, materials, wish, bandMm, Watch.NOBODY).orElseThrow();
+    }
+
+    /**
+     * Fairs a set for somebody who may stop waiting.
+     *
+     * @param set the set; it is not changed
+     * @param materials where keys of stock and metals are looked up
+     * @param wish the needs that stay met, and whether each piece moves alone
+     * @param bandMm how far a diameter may move either way, mm, 0.01 to 5
+     * @param watch who waits; asked before every handle that is tried
+     * @return a proposal; empty where the watch ended it
+     */
+    public static Optional<Fairing> of(
+            HandleSet set, Materials materials, Wish wish, double bandMm, Watch watch) {
         Checks.within("band of the fairing", bandMm, 0.01, 5);
         Wish narrow =
                 new Wish(
@@ -89,14 +109,19 @@ public record Fairing(
                         wish.balance(),
                         wish.grip(),
                         bandMm);
-        Adjust adjust = new Adjust(set, materials, narrow);
-        return new Search(adjust.model(), adjust.quantities(), bandMm)
-                .fairing(set.pieces().stream().map(Piece::name).toList());
+        try {
+            Adjust adjust = new Adjust(set, materials, narrow, watch);
+            return Optional.of(
+                    new Search(adjust.model(), adjust.quantities(), bandMm)
+                            .fairing(set.pieces().stream().map(Piece::name).toList()));
+        } catch (CancellationException over) {
+            return Optional.empty();
+        }
     }
 
     /** Looks for the fairest point and keeps the best that it saw. */
     private static final class Search {
-        private final SetModel model;
+        private SetModel model;
         private final List<Quantity> quantities;
         private final double band;
         private final double[] floors;
@@ -123,6 +148,9 @@ public record Fairing(
             if (model.size() > 0 && startVariation > 0) {
                 search();
             }
+            if (least <= startVariation * (1 - NO_GAIN)) {
+                tidy();
+            }
             if (least > startVariation * (1 - NO_GAIN)) {
                 best = new double[model.size()];
                 least = startVariation;
@@ -130,6 +158,31 @@ public record Fairing(
             Moves moves = new Moves(model, quantities, pieces, best);
             return new Fairing(
                     band, startVariation, least, moves.told(), moves.handles(), moves.steps());
+        }
+
+        /**
+         * The fairest point in as few decimals as keep nearly all that was gained; where none does,
+         * the point stays as it is.
+         */
+        private void tidy() {
+            SetModel exact = model;
+            double[] found = best;
+            double most = least + LOST_BY_ROUNDING * (startVariation - least);
+            for (double step : Tidy.STEPS_MM) {
+                Grid grid = new Grid(exact, step);
+                model = grid.model();
+                double[] point =
+                        grid.best(
+                                grid.nearest(found),
+                                p -> variation(p) + startVariation * PENALTY * missed(p),
+                                p -> true);
+                if (missed(point) <= Descent.MET_MM / 2 && variation(point) <= most) {
+                    best = point;
+                    least = variation(point);
+                    return;
+                }
+            }
+            model = exact;
         }
 
         private double variation(double[] point) {

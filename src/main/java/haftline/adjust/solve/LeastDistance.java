@@ -1,12 +1,15 @@
 package haftline.adjust.solve;
 
+import haftline.adjust.Watch;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
-import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularMatrixException;
 
 /**
@@ -26,19 +29,23 @@ final class LeastDistance {
     private static final int MOST_STEPS = 500;
 
     private final List<double[]> normals = new ArrayList<>();
+    private final List<Integer> axes = new ArrayList<>();
     private final List<Double> limits = new ArrayList<>();
     private final List<Integer> active = new ArrayList<>();
     private final List<Double> pulls = new ArrayList<>();
     private final double[] z;
+    private final Watch watch;
 
     /**
      * Starts at the point.
      *
      * @param point where the search begins: the point itself, or with rows held from the beginning
      *     the nearest point on them
+     * @param watch who waits; a program of hundreds of rows takes seconds
      */
-    LeastDistance(double[] point) {
+    LeastDistance(double[] point, Watch watch) {
         z = point.clone();
+        this.watch = watch;
     }
 
     /** Adds the row normal . z >= limit; a row of length 1 is judged in the units of the point. */
@@ -50,6 +57,7 @@ final class LeastDistance {
                 unit[i] = normal[i] / length;
             }
             normals.add(unit);
+            axes.add(axis(unit));
             limits.add(limit / length);
         }
     }
@@ -59,12 +67,16 @@ final class LeastDistance {
         active.add(normals.size());
         pulls.add(pull);
         normals.add(unitNormal);
+        axes.add(axis(unitNormal));
         limits.add(limit);
     }
 
     /** The nearest point, or empty where no point meets all rows. */
     Optional<double[]> solve() {
         for (int step = 0; step < MOST_STEPS; step++) {
+            if (watch.isOver()) {
+                throw new CancellationException("no longer wanted");
+            }
             int worst = mostMissed();
             if (worst < 0) {
                 return Optional.of(z);
@@ -135,27 +147,75 @@ final class LeastDistance {
         return false;
     }
 
-    /** How a normal is best put together from the active ones. */
+    /**
+     * How a normal is best put together from the active ones. Rows along an axis, which bounds and
+     * held rows are, take their coordinate whole, so that only the others and the coordinates that
+     * are left go into a decomposition: a small one however many rows are held.
+     */
     private double[] coefficients(double[] n) {
-        if (active.isEmpty()) {
-            return new double[0];
+        double[] all = new double[active.size()];
+        int[] along = new int[n.length];
+        Arrays.fill(along, -1);
+        List<Integer> others = new ArrayList<>();
+        for (int k = 0; k < all.length; k++) {
+            int axis = axes.get(active.get(k));
+            if (axis >= 0 && along[axis] < 0) {
+                along[axis] = k;
+            } else {
+                others.add(k);
+            }
         }
-        double[][] columns = new double[n.length][active.size()];
-        for (int k = 0; k < active.size(); k++) {
-            double[] normal = normals.get(active.get(k));
-            for (int i = 0; i < n.length; i++) {
-                columns[i][k] = normal[i];
+        int[] left = IntStream.range(0, n.length).filter(i -> along[i] < 0).toArray();
+        double[] best = leastSquares(n, left, others);
+        double[] rest = n.clone();
+        for (int k = 0; k < best.length; k++) {
+            all[others.get(k)] = best[k];
+            axpy(-best[k], normals.get(active.get(others.get(k))), rest);
+        }
+        for (int i = 0; i < n.length; i++) {
+            if (along[i] >= 0) {
+                // The row is 1 or -1 along its axis.
+                all[along[i]] = rest[i] * normals.get(active.get(along[i]))[i];
+            }
+        }
+        return all;
+    }
+
+    private double[] leastSquares(double[] n, int[] left, List<Integer> others) {
+        double[] none = new double[others.size()];
+        if (others.isEmpty() || left.length < others.size()) {
+            return none;
+        }
+        double[][] columns = new double[left.length][others.size()];
+        double[] right = new double[left.length];
+        for (int i = 0; i < left.length; i++) {
+            right[i] = n[left[i]];
+            for (int k = 0; k < others.size(); k++) {
+                columns[i][k] = normals.get(active.get(others.get(k)))[left[i]];
             }
         }
         try {
-            RealVector best =
-                    new QRDecomposition(new Array2DRowRealMatrix(columns, false))
-                            .getSolver()
-                            .solve(new ArrayRealVector(n, false));
-            return best.toArray();
+            return new QRDecomposition(new Array2DRowRealMatrix(columns, false))
+                    .getSolver()
+                    .solve(new ArrayRealVector(right, false))
+                    .toArray();
         } catch (SingularMatrixException parallel) {
-            return new double[active.size()];
+            return none;
         }
+    }
+
+    /** The one coordinate of a row along an axis, else -1. */
+    private static int axis(double[] normal) {
+        int axis = -1;
+        for (int i = 0; i < normal.length; i++) {
+            if (normal[i] != 0) {
+                if (axis >= 0) {
+                    return -1;
+                }
+                axis = i;
+            }
+        }
+        return axis;
     }
 
     private static double dot(double[] a, double[] b) {

@@ -1,5 +1,6 @@
 package haftline.adjust.solve;
 
+import haftline.adjust.Watch;
 import haftline.adjust.solve.Quantity.Kind;
 import haftline.handle.Brief;
 import haftline.handle.Choices;
@@ -11,6 +12,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 
 /**
  * The pieces of a set as functions of what may move. A point holds the movement of each quantity in
@@ -39,13 +41,15 @@ final class SetModel {
 
     private final double[] low;
     private final double[] high;
+    private final Watch watch;
 
     SetModel(
             List<Brief> briefs,
             List<Quantity> quantities,
             List<Demand> demands,
-            List<PieceRows> rows) {
-        this(briefs, quantities, demands, rows, new double[demands.size()], null);
+            List<PieceRows> rows,
+            Watch watch) {
+        this(briefs, quantities, demands, rows, new double[demands.size()], null, watch);
     }
 
     private SetModel(
@@ -54,7 +58,9 @@ final class SetModel {
             List<Demand> demands,
             List<PieceRows> rows,
             double[] goals,
-            int[] decimals) {
+            int[] decimals,
+            Watch watch) {
+        this.watch = watch;
         this.goals = goals;
         this.decimals = decimals;
         this.briefs = briefs;
@@ -73,7 +79,7 @@ final class SetModel {
 
     /** The same with margins reckoned from other goals than 0, mm. */
     SetModel withGoals(double[] changed) {
-        return new SetModel(briefs, quantities, demands, rows, changed, decimals);
+        return new SetModel(briefs, quantities, demands, rows, changed, decimals, watch);
     }
 
     /** The same with goals that are so much higher, mm. */
@@ -87,7 +93,7 @@ final class SetModel {
 
     /** The same with quantities in decimals. */
     SetModel withDecimals(int[] changed) {
-        return new SetModel(briefs, quantities, demands, rows, goals, changed);
+        return new SetModel(briefs, quantities, demands, rows, goals, changed, watch);
     }
 
     /** The demands and goals of another model, with the decimals of this one. */
@@ -99,6 +105,23 @@ final class SetModel {
         return quantities.get(i).weight();
     }
 
+    /** What a quantity is before anything moves, in its document's unit. */
+    double start(int i) {
+        return quantities.get(i).value();
+    }
+
+    /** Who waits for what the model is asked for. */
+    Watch watch() {
+        return watch;
+    }
+
+    /** Ends the work where nobody wants its answer any more. */
+    void goOn() {
+        if (watch.isOver()) {
+            throw new CancellationException("no longer wanted");
+        }
+    }
+
     /** The same with some of the demands only. */
     SetModel only(List<Integer> kept) {
         return new SetModel(
@@ -107,7 +130,8 @@ final class SetModel {
                 kept.stream().map(demands::get).toList(),
                 rows,
                 kept.stream().mapToDouble(d -> goals[d]).toArray(),
-                decimals);
+                decimals,
+                watch);
     }
 
     int size() {
@@ -181,8 +205,14 @@ final class SetModel {
         return moved ? sized.withChoices(all) : sized;
     }
 
-    /** The handle of a piece at a point, or null where none can be drawn. */
+    /**
+     * The handle of a piece at a point, or null where none can be drawn.
+     *
+     * @throws CancellationException where nobody waits for it any more; no search takes longer than
+     *     from one handle to the next to notice
+     */
     Handle handle(int piece, double[] point) {
+        goOn();
         try {
             return Resolve.of(brief(piece, point)) instanceof Resolution.Resolved resolved
                     ? resolved.handle()

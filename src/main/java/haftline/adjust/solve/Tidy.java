@@ -2,60 +2,97 @@ package haftline.adjust.solve;
 
 import haftline.adjust.solve.SetModel.At;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
  * An answer in few decimals that still meets all demands: nobody turns or types 0.6186917335, and
  * rounding alone would miss a limit by a hair. The limits are drawn in by what rounding can cost,
- * and the rounded answer is tried.
+ * the answer is rounded, and then brought back step by step as far as the limits allow.
  *
  * @param model the model with quantities in decimals
  * @param point the point, in the model's mm
  */
 record Tidy(SetModel model, double[] point) {
-    /** How coarse quantities may be, mm of diameter, coarsest first. */
-    private static final double[] STEPS_MM = {1e-2, 1e-3, 1e-4};
+    /**
+     * How coarse quantities may be, mm of diameter, coarsest first: a hundredth is what a calliper
+     * reads (common practice); finer where a hundredth would make too much of a small change.
+     */
+    static final double[] STEPS_MM = {1e-2, 1e-3, 1e-4};
 
-    /** Rounding may make a change greater by this share. */
-    private static final double MORE_CHANGE = 1.003;
+    /**
+     * Rounding may make a change greater by this share of its square: by 1.5 in 100, so that it
+     * stays well within 2 in 100 of the least that there is.
+     */
+    private static final double MORE_CHANGE = 1.015 * 1.015;
 
     /** Less than this is not moved at all, mm. */
     private static final double NOTHING_MM = 1e-9;
 
-    /** The tidiest of an answer that meets all demands of the model. */
+    /** The tidiest of an answer that meets all demands of the model and changes little. */
     static Tidy of(SetModel model, double[] found) {
+        return of(model, found, (exactOrNot, point) -> Descent.change(point));
+    }
+
+    /**
+     * The tidiest of an answer that meets all demands of the model.
+     *
+     * @param cost what a point of a model costs, of which rounding may add a little
+     */
+    static Tidy of(SetModel model, double[] found, BiFunction<SetModel, double[], Double> cost) {
         double[] point = found.clone();
         for (int i = 0; i < point.length; i++) {
             point[i] = Math.abs(point[i]) < NOTHING_MM ? 0 : point[i];
         }
-        double most = MORE_CHANGE * Descent.change(found);
+        double most = MORE_CHANGE * cost.apply(model, found);
         for (double step : STEPS_MM) {
-            Optional<Tidy> tidy = rounded(model, point, step);
-            if (tidy.isPresent() && Descent.change(tidy.get().point()) <= most) {
-                return tidy.get();
+            Grid grid = new Grid(model, step);
+            Optional<double[]> tidy = rounded(grid, model, point, cost);
+            if (tidy.isPresent() && cost.apply(grid.model(), tidy.get()) <= most) {
+                return new Tidy(grid.model(), tidy.get());
             }
         }
         At cleaned = model.at(point);
-        boolean isMet = cleaned != null && cleaned.leastMargin() >= -Descent.MET_MM;
+        boolean isMet = cleaned != null && isMet(cleaned);
         return new Tidy(model, isMet ? point : found);
     }
 
-    private static Optional<Tidy> rounded(SetModel model, double[] point, double stepMm) {
-        int[] decimals = new int[point.length];
-        double cost = 0;
+    private static boolean isMet(At at) {
+        return at.leastMargin() >= -Descent.MET_MM / 2;
+    }
+
+    private static Optional<double[]> rounded(
+            Grid grid,
+            SetModel model,
+            double[] point,
+            BiFunction<SetModel, double[], Double> cost) {
+        double strict = 0;
         for (int i = 0; i < point.length; i++) {
-            decimals[i] = Math.max(0, (int) Math.ceil(-Math.log10(stepMm / model.weight(i))));
-            cost += point[i] == 0 ? 0 : Math.pow(10, -decimals[i]) * model.weight(i) / 2;
+            strict += point[i] == 0 ? 0 : grid.stepMm(i) / 2;
         }
-        SetModel stricter = model.stricter(cost);
-        At at = stricter.at(point);
-        Optional<At> inside = new Descent(stricter, Adjust.LAST_PENALTY).polished(at);
-        SetModel inDecimals = model.withDecimals(decimals);
-        return inside.map(At::point)
-                .filter(
-                        p -> {
-                            At there = inDecimals.at(p);
-                            return there != null && there.leastMargin() >= -Descent.MET_MM / 2;
-                        })
-                .map(p -> new Tidy(inDecimals, p));
+        Optional<double[]> start = met(grid, point);
+        // Half of what rounding can cost often does, and changes less.
+        for (double share : new double[] {0.5, 1}) {
+            if (start.isEmpty()) {
+                SetModel stricter = model.stricter(share * strict);
+                At at = stricter.at(point);
+                start =
+                        new Descent(stricter, Adjust.LAST_PENALTY)
+                                .polished(at)
+                                .flatMap(inside -> met(grid, inside.point()));
+            }
+        }
+        return start.map(
+                from ->
+                        grid.best(
+                                from,
+                                p -> cost.apply(grid.model(), p),
+                                p -> met(grid, p).isPresent()));
+    }
+
+    /** The nearest point of the grid, if it meets all demands. */
+    private static Optional<double[]> met(Grid grid, double[] point) {
+        double[] nearest = grid.nearest(point);
+        At at = grid.model().at(nearest);
+        return at != null && isMet(at) ? Optional.of(nearest) : Optional.empty();
     }
 }

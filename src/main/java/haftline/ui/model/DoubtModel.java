@@ -1,7 +1,7 @@
 package haftline.ui.model;
 
+import haftline.adjust.Watch;
 import haftline.adjust.doubt.TwoWays;
-import haftline.adjust.doubt.Watch;
 import haftline.edit.Worked;
 import haftline.figures.Figures;
 import haftline.handle.Handle;

@@ -1,6 +1,7 @@
 package haftline.ui.model;
 
 import haftline.adjust.doubt.Doubt;
+import haftline.adjust.doubt.EndDoubt;
 import haftline.adjust.doubt.Spread;
 import haftline.adjust.doubt.TwoWays;
 import haftline.adjust.doubt.Weight;
@@ -82,7 +83,8 @@ public final class DoubtWords {
      */
     public String rest(TwoWays ways) {
         Doubt stated = ways.stated();
-        return matters("Most of the wall's spread comes from ", stated, Weight::ofWall)
+        return end(stated.end())
+                + matters("Most of the wall's spread comes from ", stated, Weight::ofWall)
                 + matters("Balance: ", stated, Weight::ofBalance)
                 + "9 in 10 balance "
                 + between(stated.balance())
@@ -93,6 +95,19 @@ public final class DoubtWords {
                 + " to "
                 + NumberText.fixed(stated.mass().high(), 1)
                 + " g.";
+    }
+
+    private String end(EndDoubt end) {
+        String share = end.under().inWords();
+        return Character.toUpperCase(share.charAt(0))
+                + share.substring(1)
+                + " would leave less than "
+                + lengths.contour(end.limitMm())
+                + " "
+                + lengths.unit()
+                + " "
+                + end.where()
+                + ". ";
     }
 
     /**
@@ -111,7 +126,12 @@ public final class DoubtWords {
                 + percent(stated.under().low())
                 + " to "
                 + percent(stated.under().high())
-                + " %. Usual spreads are common practice, see the decisions.";
+                + " %; bore's end "
+                + percent(stated.end().under().low())
+                + " to "
+                + percent(stated.end().under().high())
+                + " %. Shares of the spread add up to 100 %. How far a handle is from the drawn"
+                + " one is yours to say: spreads, in the rules.";
     }
 
     private String between(Spread spread) {

@@ -1,5 +1,6 @@
 package haftline.ui.model;
 
+import haftline.adjust.Watch;
 import haftline.adjust.solve.Adjust;
 import haftline.adjust.solve.Fairing;
 import haftline.adjust.solve.Proposal;
@@ -13,7 +14,7 @@ import haftline.set.Piece;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /**
  * Adjusting and fairing: what is asked, what is proposed. A proposal is worked out by a background
@@ -56,8 +57,8 @@ public final class ProposalModel {
     /** Names of the pieces that it is about, in its order. */
     private List<String> pieces = List.of();
 
-    /** Tells work that was overtaken or given up. */
-    private int number;
+    /** The work under way. */
+    private Work under = new Work();
 
     /**
      * Proposals for an editor's set.
@@ -117,7 +118,7 @@ public final class ProposalModel {
     }
 
     private void drop(String note) {
-        number++;
+        under.isOver = true;
         state.set(State.asking(note));
         ghost.set(Optional.empty());
     }
@@ -131,7 +132,7 @@ public final class ProposalModel {
         }
         HandleSet set = subject();
         Materials materials = editor.document().loaded().materials();
-        work(set, () -> Adjust.of(set, materials, wish));
+        work(set, watch -> Adjust.of(set, materials, wish, watch));
     }
 
     /** Works a fairing out; demands that are met stay met. */
@@ -140,7 +141,7 @@ public final class ProposalModel {
         double band = asked.value().fairMm();
         HandleSet set = subject();
         Materials materials = editor.document().loaded().materials();
-        work(set, () -> Fairing.of(set, materials, wish, band));
+        work(set, watch -> Fairing.of(set, materials, wish, band, watch));
     }
 
     /** The pieces that may change: one alone is a set of its own to the solver. */
@@ -152,31 +153,45 @@ public final class ProposalModel {
         return set.withPieces(List.of(editor.draft().value().piece(editor.piece().value())));
     }
 
-    private void work(HandleSet set, Supplier<Proposal> maker) {
+    private void work(HandleSet set, Function<Watch, Optional<? extends Proposal>> maker) {
         editor.end();
         basis = editor.draft().value().set();
         pieces = set.pieces().stream().map(Piece::name).toList();
-        int mine = ++number;
+        under.isOver = true;
+        Work mine = new Work();
+        under = mine;
         ghost.set(Optional.empty());
         state.set(new State(Stage.WORKING, Optional.empty(), ""));
         background.execute(
                 () -> {
-                    State found = worked(maker);
+                    Optional<State> found = worked(maker, mine);
                     drawing.execute(
                             () -> {
-                                if (mine == number) {
-                                    state.set(found);
+                                if (mine == under && !mine.isOver) {
+                                    state.set(found.orElseThrow());
                                     showGhost();
                                 }
                             });
                 });
     }
 
-    private static State worked(Supplier<Proposal> maker) {
+    private static Optional<State> worked(
+            Function<Watch, Optional<? extends Proposal>> maker, Watch watch) {
         try {
-            return new State(Stage.PROPOSED, Optional.of(maker.get()), "");
+            return maker.apply(watch)
+                    .map(proposal -> new State(Stage.PROPOSED, Optional.of(proposal), ""));
         } catch (IllegalArgumentException refused) {
-            return State.asking(refused.getMessage());
+            return Optional.of(State.asking(refused.getMessage()));
+        }
+    }
+
+    /** One piece of work; over once it was overtaken or given up. */
+    private static final class Work implements Watch {
+        private volatile boolean isOver;
+
+        @Override
+        public boolean isOver() {
+            return isOver;
         }
     }
 

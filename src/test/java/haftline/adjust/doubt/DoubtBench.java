@@ -1,5 +1,6 @@
 package haftline.adjust.doubt;
 
+import haftline.adjust.Watch;
 import haftline.handle.Brief;
 import haftline.handle.Handle;
 import haftline.handle.Resolution;
@@ -24,12 +25,11 @@ final class DoubtBench {
     public static void main(String[] args) throws Exception {
         for (Brief brief : SetFile.read(Path.of("profiles/sets/tidewater.yaml")).briefs()) {
             Handle handle = ((Resolution.Resolved) Resolve.of(brief)).handle();
-            Scatter scatter = Scatter.usual(brief.stock());
             double[] seconds = new double[ROUNDS];
             Doubt doubt = null;
             for (int i = 0; i < ROUNDS; i++) {
                 long start = System.nanoTime();
-                doubt = DoubtRun.of(handle, scatter, 1, 100_000, 2, Watch.NOBODY).orElseThrow();
+                doubt = DoubtRun.of(handle, 1, 100_000, 2, Watch.NOBODY).orElseThrow();
                 seconds[i] = (System.nanoTime() - start) / 1e9;
             }
             Arrays.sort(seconds);
@@ -46,7 +46,7 @@ final class DoubtBench {
             System.out.println(
                     "   " + doubt.leastWall() + " " + doubt.balance() + " " + doubt.mass());
             System.out.println("   " + doubt.weights());
-            System.out.println("   " + doubt.zones());
+            System.out.println("   " + doubt.zones() + " " + doubt.end());
             System.out.println("   " + doubt.bands().subList(0, 3));
         }
     }

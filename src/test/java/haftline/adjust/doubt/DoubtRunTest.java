@@ -3,11 +3,13 @@ package haftline.adjust.doubt;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import haftline.adjust.Watch;
 import haftline.figures.Figures;
 import haftline.figures.Zone;
+import haftline.handle.Choices;
 import haftline.handle.Handle;
-import haftline.handle.Resolution;
-import haftline.handle.Resolve;
+import haftline.handle.P1;
+import haftline.handle.Spreads;
 import haftline.handle.TestBrief;
 import haftline.handle.Wander;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -17,10 +19,20 @@ class DoubtRunTest {
     private static final int HANDLES = 40_000;
 
     /** The plain cylinder of the tests, whose wall is the same all along its bore. */
+    private static Handle cylinder(Wander wander, Spreads spreads) {
+        return new TestBrief().spreads(spreads).wander(wander.startMm(), wander.slope()).handle();
+    }
+
     private static Handle cylinder(Wander wander) {
-        var brief = new TestBrief().brief();
-        var changed = brief.withChoices(brief.choices().toBuilder().wander(wander).build());
-        return ((Resolution.Resolved) Resolve.of(changed)).handle();
+        return cylinder(wander, Spreads.COMMON_PRACTICE);
+    }
+
+    private static Spreads only(double tenon, double depth, double oversize, double density) {
+        return new Spreads(0, tenon, depth, oversize, 0.95, density, 0, 0);
+    }
+
+    private static Doubt run(Handle handle, long seed) {
+        return DoubtRun.of(handle, seed, HANDLES, 2, Watch.NOBODY).orElseThrow();
     }
 
     private static double tenonWall(Handle handle) {
@@ -29,11 +41,9 @@ class DoubtRunTest {
 
     @Test
     void aTenonThatScattersAloneFollowsTheNormalDistribution() {
-        Handle handle = cylinder(new Wander(0, 0));
-        double over = tenonWall(handle) - 2.5;
+        double over = tenonWall(cylinder(new Wander(0, 0))) - 2.5;
         double deviation = 2 * over;
-        Scatter scatter = new Scatter(0, deviation, 0.95, 0, 0);
-        Doubt doubt = DoubtRun.of(handle, scatter, 5, HANDLES, 2, Watch.NOBODY).orElseThrow();
+        Doubt doubt = run(cylinder(new Wander(0, 0), only(deviation, 0, 0, 0)), 5);
         // The diameter scatters, the wall by half of it.
         double expected = new NormalDistribution(over, deviation / 2).cumulativeProbability(0);
         Share under = doubt.zones().get(0).under();
@@ -45,21 +55,85 @@ class DoubtRunTest {
     @Test
     void aMouthOffTheAxisFollowsRayleigh() {
         Wander wander = new Wander(0.5, 0);
-        Handle handle = cylinder(wander);
+        Handle handle = cylinder(wander, only(0, 0, 0, 0));
         double over = tenonWall(handle) - 2.5;
-        Scatter scatter = new Scatter(0, 0, 0.95, 0, 0);
-        Doubt doubt = DoubtRun.of(handle, scatter, 11, HANDLES, 2, Watch.NOBODY).orElseThrow();
+        Doubt doubt = run(handle, 11);
         // 95 in 100 keep within 0.5 mm, so exp(-over^2 / 2 s^2) = 0.05^((over / 0.5)^2).
         double expected = Math.pow(0.05, over * over / 0.25);
         Share under = doubt.zones().get(0).under();
         assertThat(expected).isBetween(under.low() - 0.003, under.high() + 0.003);
     }
 
+    /** What a hole is wider by is the positive half of a normal distribution. */
+    @Test
+    void aHoleCutTooWideFollowsHalfANormalDistribution() {
+        double over = tenonWall(cylinder(new Wander(0, 0))) - 2.5;
+        double deviation = 2 * over;
+        Doubt doubt = run(cylinder(new Wander(0, 0), only(0, 0, deviation, 0)), 23);
+        double expected = 2 * new NormalDistribution(0, deviation / 2).cumulativeProbability(-over);
+        Share under = doubt.zones().get(0).under();
+        assertThat(expected).isBetween(under.low() - 0.003, under.high() + 0.003);
+        assertThat(doubt.weights().get(0)).isEqualTo(new Weight(Input.OVERSIZE, 1, 1));
+    }
+
+    @Test
+    void theFloorUnderABoreFollowsItsDepth() {
+        Handle handle = cylinder(new Wander(0, 0), only(0, 4, 0, 0));
+        double left = handle.buttX() - handle.tangBore().xAt(handle.tangBore().reachMm());
+        Handle deep =
+                new TestBrief()
+                        .spreads(only(0, 4, 0, 0))
+                        .choose(
+                                Choices.builder()
+                                        .tangDepthMm(
+                                                handle.tangBore().deepest().depthMm() + left - 8))
+                        .handle();
+        // 8 mm are left, 3 are wanted, 1.5 are the least that is made.
+        Doubt doubt = run(deep, 29);
+        NormalDistribution floor = new NormalDistribution(8, 4);
+        assertThat(doubt.end().isWeb()).isFalse();
+        assertThat(doubt.end().limitMm()).isEqualTo(3);
+        holds(floor.cumulativeProbability(3), doubt.end().under());
+        holds(floor.cumulativeProbability(1.5), doubt.end().stopped());
+        assertThat(doubt.end().left().mean()).isCloseTo(8, within(0.06));
+        assertThat(doubt.end().left().deviation()).isCloseTo(4, within(0.06));
+    }
+
+    /** Two bores, each with its own depth, leave what differs by the root of two of one. */
+    @Test
+    void theWebBetweenTwoBoresFollowsBothDepths() {
+        Handle handle =
+                new TestBrief()
+                        .cap(P1.kit(5).cap().orElseThrow())
+                        .spreads(only(0, 3, 0, 0))
+                        .handle();
+        var web = Figures.of(handle).web().orElseThrow();
+        Doubt doubt = run(handle, 31);
+        NormalDistribution left = new NormalDistribution(web.mm(), 3 * Math.sqrt(2));
+        assertThat(doubt.end().isWeb()).isTrue();
+        assertThat(doubt.end().limitMm()).isEqualTo(web.limitMm());
+        holds(left.cumulativeProbability(web.limitMm()), doubt.end().under());
+        assertThat(doubt.end().left().deviation()).isCloseTo(3 * Math.sqrt(2), within(0.06));
+    }
+
+    private static void holds(double expected, Share share) {
+        assertThat(expected).isBetween(share.low() - 0.003, share.high() + 0.003);
+    }
+
+    @Test
+    void effectsOfAllInputsAddUpToTheWhole() {
+        Doubt doubt = run(cylinder(new Wander(0.1, 0.01)), 2);
+        assertThat(doubt.weights()).hasSize(Input.values().length);
+        assertThat(doubt.weights().stream().mapToDouble(Weight::ofWall).sum())
+                .isCloseTo(1, within(1e-12));
+        assertThat(doubt.weights().stream().mapToDouble(Weight::ofBalance).sum())
+                .isCloseTo(1, within(1e-12));
+    }
+
     @Test
     void massFollowsTheDensityAlone() {
-        Handle handle = cylinder(new Wander(0, 0));
-        Scatter scatter = new Scatter(0, 0, 0.95, 0.1, 0);
-        Doubt doubt = DoubtRun.of(handle, scatter, 3, HANDLES, 2, Watch.NOBODY).orElseThrow();
+        Handle handle = cylinder(new Wander(0, 0), only(0, 0, 0, 0.1));
+        Doubt doubt = run(handle, 3);
         double wood =
                 Figures.of(handle).balance().shares().stream()
                         .filter(one -> one.part() == haftline.figures.Share.Part.WOOD)
@@ -75,11 +149,10 @@ class DoubtRunTest {
     @Test
     void theSameSeedSaysTheSameOnAnyNumberOfThreads() {
         Handle handle = cylinder(new Wander(0.1, 0.01));
-        Scatter scatter = Scatter.usual(handle.brief().stock());
-        Doubt one = DoubtRun.of(handle, scatter, 9, 7_300, 1, Watch.NOBODY).orElseThrow();
-        assertThat(DoubtRun.of(handle, scatter, 9, 7_300, 3, Watch.NOBODY)).contains(one);
-        assertThat(DoubtRun.of(handle, scatter, 9, 7_300, 8, Watch.NOBODY)).contains(one);
-        assertThat(DoubtRun.of(handle, scatter, 10, 7_300, 1, Watch.NOBODY))
+        Doubt one = DoubtRun.of(handle, 9, 7_300, 1, Watch.NOBODY).orElseThrow();
+        assertThat(DoubtRun.of(handle, 9, 7_300, 3, Watch.NOBODY)).contains(one);
+        assertThat(DoubtRun.of(handle, 9, 7_300, 8, Watch.NOBODY)).contains(one);
+        assertThat(DoubtRun.of(handle, 10, 7_300, 1, Watch.NOBODY))
                 .isPresent()
                 .get()
                 .isNotEqualTo(one);
@@ -92,8 +165,8 @@ class DoubtRunTest {
                     private volatile int made;
 
                     @Override
-                    public void made(int handles, int of) {
-                        made = handles;
+                    public void made(int done, int of) {
+                        made = done;
                     }
 
                     @Override
@@ -102,8 +175,7 @@ class DoubtRunTest {
                     }
                 };
         Handle handle = cylinder(new Wander(0.1, 0.01));
-        Scatter scatter = Scatter.usual(handle.brief().stock());
-        assertThat(DoubtRun.of(handle, scatter, 9, 2_000_000, 2, impatient)).isEmpty();
+        assertThat(DoubtRun.of(handle, 9, 2_000_000, 2, impatient)).isEmpty();
     }
 
     /** The worked figures of the score interval for 10 of 100 (0.0552 to 0.1744). */

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import haftline.adjust.Watch;
 import haftline.adjust.solve.RandomDesigns.Design;
 import haftline.edit.DemoSet;
 import haftline.handle.Choices;
 import haftline.measure.Measured;
+import haftline.measure.NumberText;
 import haftline.parts.Batch;
 import haftline.parts.Ferrule;
 import haftline.parts.Kit;
@@ -26,6 +28,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class AdjustTest {
     private static final long SEED = 20261125;
@@ -56,7 +60,8 @@ class AdjustTest {
         RandomDesigns designs = new RandomDesigns(SEED + 1);
         for (int i = 0; i < 3; i++) {
             Design design = designs.next();
-            Adjust adjust = new Adjust(design.set(), RandomDesigns.MATERIALS, design.wish());
+            Adjust adjust =
+                    new Adjust(design.set(), RandomDesigns.MATERIALS, design.wish(), Watch.NOBODY);
             Adjustment answer = Adjust.of(design.set(), RandomDesigns.MATERIALS, design.wish());
             boolean impossible =
                     answer.missed().stream().anyMatch(a -> a.standing() == Standing.IMPOSSIBLE);
@@ -70,6 +75,50 @@ class AdjustTest {
                 }
             }
         }
+    }
+
+    /** In the middle of descents, quadratic programs, conflicts and rounding. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 30, 400, 3_000})
+    void endsSoonOnceNobodyWaits(int patience) {
+        LoadedSet demo = DemoSet.load();
+        CountingWatch watch = new CountingWatch(patience);
+        assertThat(Adjust.of(demo.set(), demo.materials(), Wish.USUAL, watch)).isEmpty();
+        assertThat(watch.asked()).as("asked once more, and not again").isEqualTo(patience + 1);
+    }
+
+    @Test
+    void aWatchThatWaitsChangesNothing() {
+        Design design = new RandomDesigns(SEED).next();
+        CountingWatch watch = new CountingWatch(Integer.MAX_VALUE);
+        Adjustment watched =
+                Adjust.of(design.set(), RandomDesigns.MATERIALS, design.wish(), watch)
+                        .orElseThrow();
+        Adjustment alone = Adjust.of(design.set(), RandomDesigns.MATERIALS, design.wish());
+        assertThat(watched.moves()).isEqualTo(alone.moves());
+        assertThat(watched.answers()).isEqualTo(alone.answers());
+        assertThat(watch.asked()).isPositive();
+    }
+
+    /** Hundredths of a mm where the change is not a small one, thousandths where it is. */
+    @Test
+    void movesToSizesThatCanBeReadAndTurned() {
+        RandomDesigns designs = new RandomDesigns(SEED + 2);
+        int met = 0;
+        for (int i = 0; i < 20; i++) {
+            Design design = designs.next();
+            Wish each = design.wish().withEachAlone(true).withAllowed(Set.of());
+            Adjustment answer = Adjust.of(design.set(), RandomDesigns.MATERIALS, each);
+            if (answer.isMet() && answer.changeMm() > 2) {
+                met++;
+                for (Move move : answer.moves()) {
+                    assertThat(NumberText.upTo(move.after(), 2))
+                            .as("design " + i + ", " + answer.changeMm() + " mm, " + move)
+                            .isEqualTo(NumberText.shortest(move.after()));
+                }
+            }
+        }
+        assertThat(met).as("designs that were mended by more than 2 mm").isGreaterThan(2);
     }
 
     @Test

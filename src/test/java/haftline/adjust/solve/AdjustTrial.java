@@ -1,5 +1,6 @@
 package haftline.adjust.solve;
 
+import haftline.adjust.Watch;
 import haftline.adjust.solve.RandomDesigns.Design;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
@@ -74,7 +75,8 @@ public final class AdjustTrial {
             }
             compared++;
             SetModel model =
-                    new Adjust(design.set(), RandomDesigns.MATERIALS, design.wish()).model();
+                    new Adjust(design.set(), RandomDesigns.MATERIALS, design.wish(), Watch.NOBODY)
+                            .model();
             double best = GlobalSearch.leastChangeMm(model, starts, i);
             if (answer.isMet()) {
                 met++;

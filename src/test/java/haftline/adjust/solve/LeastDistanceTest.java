@@ -3,6 +3,7 @@ package haftline.adjust.solve;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import haftline.adjust.Watch;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -10,14 +11,14 @@ import org.junit.jupiter.api.Test;
 class LeastDistanceTest {
     @Test
     void staysWhereEveryRowIsMet() {
-        LeastDistance program = new LeastDistance(new double[] {1, 2});
+        LeastDistance program = new LeastDistance(new double[] {1, 2}, Watch.NOBODY);
         program.row(new double[] {1, 0}, 0);
         assertThat(program.solve().orElseThrow()).containsExactly(1, 2);
     }
 
     @Test
     void dropsAPerpendicularOnAHalfPlane() {
-        LeastDistance program = new LeastDistance(new double[] {0, 0});
+        LeastDistance program = new LeastDistance(new double[] {0, 0}, Watch.NOBODY);
         program.row(new double[] {3, 4}, 10);
         assertThat(program.solve().orElseThrow())
                 .containsExactly(new double[] {1.2, 1.6}, within(1e-12));
@@ -25,7 +26,7 @@ class LeastDistanceTest {
 
     @Test
     void saysWhereNoPointMeetsAllRows() {
-        LeastDistance program = new LeastDistance(new double[] {0});
+        LeastDistance program = new LeastDistance(new double[] {0}, Watch.NOBODY);
         program.row(new double[] {1}, 1);
         program.row(new double[] {-1}, 0);
         assertThat(program.solve()).isEmpty();
@@ -55,7 +56,7 @@ class LeastDistanceTest {
                 }
                 b[i] -= 0.3 * random.nextDouble();
             }
-            LeastDistance program = new LeastDistance(new double[n]);
+            LeastDistance program = new LeastDistance(new double[n], Watch.NOBODY);
             for (int i = 0; i < m; i++) {
                 program.row(a[i], b[i]);
             }

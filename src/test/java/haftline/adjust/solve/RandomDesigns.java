@@ -1,5 +1,6 @@
 package haftline.adjust.solve;
 
+import haftline.adjust.Watch;
 import haftline.edit.DemoSet;
 import haftline.handle.Choices;
 import haftline.handle.ChoicesBuilder;
@@ -55,7 +56,8 @@ public final class RandomDesigns {
             Design design = design();
             var brief = design.set().brief(design.set().pieces().get(0), MATERIALS);
             if (Resolve.of(brief) instanceof Resolution.Resolved) {
-                SetModel model = new Adjust(design.set(), MATERIALS, design.wish()).model();
+                SetModel model =
+                        new Adjust(design.set(), MATERIALS, design.wish(), Watch.NOBODY).model();
                 if (model.at(new double[model.size()]).leastMargin() < -Descent.MET_MM) {
                     return design;
                 }

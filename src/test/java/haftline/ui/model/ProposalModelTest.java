@@ -7,11 +7,14 @@ import haftline.adjust.solve.Band;
 import haftline.adjust.solve.Fairing;
 import haftline.adjust.solve.Freedom;
 import haftline.adjust.solve.Need;
+import haftline.edit.Command;
 import haftline.edit.DemoSet;
 import haftline.edit.Draft;
 import haftline.measure.Units;
+import haftline.set.Piece;
 import haftline.ui.model.ProposalModel.Stage;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -77,6 +80,31 @@ class ProposalModelTest {
         editor.undo();
         assertThat(editor.draft().value()).isEqualTo(before);
         assertThat(editor.status().value().undoName()).isEmpty();
+    }
+
+    /** Work that was given up ends by itself, with nothing to show. */
+    @Test
+    void givenUpWorkEndsInTheMiddle() throws InterruptedException {
+        var set = editor.draft().value().set();
+        List<Piece> many = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            Piece piece = set.pieces().get(i % set.pieces().size());
+            many.add(piece.withName(piece.name() + " " + i));
+        }
+        editor.run(new Command("many", draft -> draft.withSet(draft.set().withPieces(many))));
+        editor.choose(many.get(0).name());
+        // Minutes of work on a family of sixty pieces.
+        proposals.asked().set(proposals.asked().value().withWhom(Asked.Whom.FAMILY));
+        proposals.adjust();
+        Thread worker = new Thread(this::work);
+        worker.start();
+        worker.join(300);
+        assertThat(worker.isAlive()).as("still under way").isTrue();
+        proposals.discard();
+        worker.join(60_000);
+        assertThat(worker.isAlive()).isFalse();
+        assertThat(proposals.state().value().stage()).isEqualTo(Stage.ASKING);
+        assertThat(proposals.ghost().value()).isEmpty();
     }
 
     @Test
