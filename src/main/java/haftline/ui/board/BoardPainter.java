@@ -118,7 +118,9 @@ public final class BoardPainter {
             buffer.updateBuffer(b -> new Rectangle2D(0, 0, width, height));
             drawn = wanted;
         }
+        gc.setGlobalAlpha(1 - scene.overlay().photograph());
         gc.drawImage(pictures[turn], left, top, width / density, height / density);
+        gc.setGlobalAlpha(1);
     }
 
     @SuppressWarnings("unchecked")

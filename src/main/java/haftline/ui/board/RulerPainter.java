@@ -34,8 +34,12 @@ final class RulerPainter {
     static void ground(Pen pen, BoardScene scene, Sheet sheet, View view) {
         Palette palette = scene.palette();
         double bottom = sheet.curvesTop();
-        pen.gc.setFill(palette.paper());
-        pen.gc.fillRect(0, 0, sheet.width(), bottom);
+        if (scene.overlay().photograph() > 0) {
+            pen.gc.clearRect(0, 0, sheet.width(), bottom);
+        } else {
+            pen.gc.setFill(palette.paper());
+            pen.gc.fillRect(0, 0, sheet.width(), bottom);
+        }
         pen.gc.setFill(palette.paper().interpolate(palette.panel(), UNDER_CURVES));
         pen.gc.fillRect(0, bottom, sheet.width(), sheet.height() - bottom);
         double step = step(view, scene.units());
