@@ -76,11 +76,13 @@ final class ReadingsTable {
     private Column column(CSVRecord heading, List<String> names, int line) {
         for (int i = 0; i < heading.size(); i++) {
             String cell = heading.get(i).toLowerCase(Locale.ROOT).replace("\uFEFF", "");
-            int bracket = cell.indexOf('(');
+            int bracket = Math.max(cell.indexOf('('), cell.indexOf('['));
             String name = (bracket < 0 ? cell : cell.substring(0, bracket)).strip();
             if (names.contains(name)) {
                 String unit =
-                        bracket < 0 ? "" : cell.substring(bracket + 1).replace(")", "").strip();
+                        bracket < 0
+                                ? ""
+                                : cell.substring(bracket + 1).replaceAll("[)\\]]", "").strip();
                 Optional<Double> size = millimetres(unit);
                 if (size.isEmpty()) {
                     problems.add(

@@ -38,6 +38,7 @@ final class Photographs implements PhotoPanel.Doings {
     private final PhotoPanel panel;
     private final CheckMenuItem shown = new CheckMenuItem("Sho_w it");
     private PhotoBoard board;
+    private Viewpoint viewpoint;
     private boolean isOpen;
 
     /**
@@ -81,9 +82,15 @@ final class Photographs implements PhotoPanel.Doings {
     }
 
     /** The board with what belongs to a photograph about it. */
-    PhotoBoard about(BoardPane bare, Viewpoint viewpoint, Watched<Palette> palette) {
+    PhotoBoard about(BoardPane bare, Viewpoint where, Watched<Palette> palette) {
+        viewpoint = where;
         board = new PhotoBoard(editor, model, bare, viewpoint, palette);
         return board;
+    }
+
+    /** Where board and photograph stand on the screen. */
+    Viewpoint viewpoint() {
+        return viewpoint;
     }
 
     boolean isOpen() {

@@ -308,7 +308,7 @@ class PhotoModelTest {
         Path csv = folder.resolve("trace.csv");
         model.save(csv);
         assertThat(model.note().value()).startsWith("Saved as ");
-        assertThat(Files.readString(csv)).startsWith("x (mm),diameter (mm)\r\n");
+        assertThat(Files.readString(csv)).startsWith("x [mm],diameter [mm]\r\n");
         List<Reading> again = ReadingsFile.read(csv, Optional.empty(), Tracing.PLAIN);
         assertThat(again).hasSameSizeAs(readings);
         assertThat(again.get(3).diameterMm())
