@@ -18,6 +18,9 @@ final class RulerPainter {
     /** How far the paper gives way to a panel under the curves. */
     private static final double UNDER_CURVES = 0.82;
 
+    /** How much of the squares stays over a photograph. */
+    private static final double OVER_PHOTOGRAPH = 0.35;
+
     private RulerPainter() {}
 
     /** Distance of the ruler's numbers, mm. */
@@ -43,15 +46,17 @@ final class RulerPainter {
         pen.gc.setFill(palette.paper().interpolate(palette.panel(), UNDER_CURVES));
         pen.gc.fillRect(0, bottom, sheet.width(), sheet.height() - bottom);
         double step = step(view, scene.units());
-        upright(pen, palette.grid(), Sheet.RULER, bottom, sheet, view, step);
         Color faint = palette.grid().interpolate(palette.panel(), UNDER_CURVES);
         upright(pen, faint, bottom, sheet.height(), sheet, view, step);
+        pen.gc.setGlobalAlpha(scene.overlay().photograph() > 0 ? OVER_PHOTOGRAPH : 1);
+        upright(pen, palette.grid(), Sheet.RULER, bottom, sheet, view, step);
         pen.style(palette.grid(), 1);
         double low = Math.ceil(view.radius(bottom) / step) * step;
         for (double r = low; view.py(r) > Sheet.RULER; r += step) {
             double py = Pen.sharp(view.py(r));
             pen.line(0, py, sheet.width(), py);
         }
+        pen.gc.setGlobalAlpha(1);
     }
 
     private static void upright(

@@ -1,5 +1,6 @@
 package haftline.ui.model;
 
+import haftline.adjust.takeoff.PictureFit;
 import haftline.adjust.takeoff.PictureFit.Spot;
 import haftline.adjust.takeoff.Reading;
 import haftline.curve.Point;
@@ -36,8 +37,19 @@ public final class PhotoHand {
     private final Watched<Point> aim = new Watched<>(new Point(0, 0));
     private final Watched<Optional<Held>> held = new Watched<>(Optional.empty());
 
+    private PictureFit lying = PhotoState.NONE.lying();
+
     PhotoHand(PhotoModel model) {
         this.model = model;
+        model.state().watch(this::follow);
+    }
+
+    /** The aim stays over what it was over. */
+    private void follow(PhotoState next) {
+        if (!next.lying().equals(lying)) {
+            aim.set(next.lying().at(lying.spot(aim.value())));
+            lying = next.lying();
+        }
     }
 
     private PhotoState now() {
@@ -218,7 +230,6 @@ public final class PhotoHand {
             now().wrong().ifPresent(model.note()::set);
             Optional<Integer> next = firstUnset();
             chosen.set(next.isPresent() ? next : Optional.of(point.index()));
-            aim.set(now().lying().at(point.spot()));
         }
     }
 

@@ -162,6 +162,8 @@ public final class PhotoModel {
                     isShown.set(true);
                     step(state.value().withPicture(picture, loose(picture)));
                     hand.use(PhotoHand.Tool.POINTS);
+                    // The shoulder, which is in sight.
+                    hand.aim().set(new Point(0, 0));
                 },
                 failed -> {
                     isReading.set(false);

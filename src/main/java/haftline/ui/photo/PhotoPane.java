@@ -20,6 +20,8 @@ final class PhotoPane extends Region {
         this.model = model;
         this.view = view;
         setId("photograph");
+        // The board leaves its paper open where a photograph is.
+        getStyleClass().add("photograph");
         setMouseTransparent(true);
         Rectangle seen = new Rectangle();
         seen.widthProperty().bind(widthProperty());
@@ -36,18 +38,14 @@ final class PhotoPane extends Region {
     }
 
     private void show() {
-        boolean isRead =
-                model.state().value().picture().orElse(null) instanceof PictureReader.Read read
-                        && setImage(read);
-        if (!isRead) {
-            image.setImage(null);
-        }
+        image.setImage(
+                model.state()
+                        .value()
+                        .picture()
+                        .filter(PictureReader.Read.class::isInstance)
+                        .map(picture -> ((PictureReader.Read) picture).image())
+                        .orElse(null));
         lay();
-    }
-
-    private boolean setImage(PictureReader.Read read) {
-        image.setImage(read.image());
-        return true;
     }
 
     private void lay() {

@@ -38,7 +38,7 @@ public final class PhotoPanel extends BorderPane {
     static {
         TOOLS.put(Tool.POINTS, "Sets the two points and the axis");
         TOOLS.put(Tool.TRACE, "Traces the outline");
-        TOOLS.put(Tool.BOARD, "Shapes the piece, as without a photograph");
+        TOOLS.put(Tool.BOARD, "Shapes the piece on the board");
     }
 
     /** What the panel cannot do itself. */
@@ -109,7 +109,7 @@ public final class PhotoPanel extends BorderPane {
         form.getChildren()
                 .addAll(
                         wrapped(
-                                "A photograph of a handle lies under the board, to trace over. It is"
+                                "Lies under the board to be traced over. It is"
                                         + " no part of the set and is not saved with it.",
                                 "small"),
                         which,
@@ -164,7 +164,11 @@ public final class PhotoPanel extends BorderPane {
         away.setOnAction(e -> doings.close());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(8, title, gap, away);
+        back.setId("photo-undo");
+        back.getStyleClass().add("quiet");
+        back.setAccessibleText("One step back in what was done to the photograph");
+        back.setOnAction(e -> model.undo());
+        HBox head = new HBox(4, title, gap, back, away);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("adjust-bar");
         return head;
@@ -213,12 +217,18 @@ public final class PhotoPanel extends BorderPane {
                                 "small"),
                         traced,
                         aim,
-                        new HBox(8, last, clear));
+                        new HBox(8, last, clear),
+                        wrapped(
+                                "A photograph has perspective: hold the camera far off and use its"
+                                        + " zoom, its back level with the axis (common practice, no"
+                                        + " source). A rule that lies 12 mm deeper than the axis, 1"
+                                        + " m from the lens, makes all 1.2 % too thick: points on"
+                                        + " the handle itself are surer.",
+                                "small"));
     }
 
     private void points() {
         field(apart, "photo-apart", "distance of the two points", apartWrong, model::apart);
-        apart.setPromptText("such as 96.5 mm");
         field(
                 front,
                 "photo-front",
@@ -235,19 +245,12 @@ public final class PhotoPanel extends BorderPane {
                                 "Click two points that you have measured, the one nearer to the"
                                         + " shoulder first, such as shoulder and butt.",
                                 "small"),
-                        line("they are apart by", apart),
+                        line("how far apart they are", apart),
                         apartWrong,
                         onAxis,
                         line("front point on the axis, from the shoulder", front),
                         frontWrong,
-                        placing,
-                        wrapped(
-                                "A photograph has perspective: hold the camera far off and use its"
-                                        + " zoom, its back level with the handle's axis (common"
-                                        + " practice, no source). A rule that lies 12 mm deeper than"
-                                        + " the axis, 1 m from the lens, makes everything 1.2 % too"
-                                        + " thick: two points on the handle itself are surer.",
-                                "small"));
+                        placing);
     }
 
     private Node foot() {
@@ -258,14 +261,10 @@ public final class PhotoPanel extends BorderPane {
         takeOff.setOnAction(e -> doings.takeOff());
         save.setId("photo-save");
         save.setOnAction(e -> doings.save());
-        back.setId("photo-undo");
-        back.getStyleClass().add("quiet");
-        back.setAccessibleText("One step back in what was done to the photograph");
-        back.setOnAction(e -> model.undo());
         for (Button button : new Button[] {takeOff, save, back, last, clear, choose, remove}) {
             button.setMinWidth(Region.USE_PREF_SIZE);
         }
-        VBox foot = new VBox(6, note, new HBox(6, takeOff, save, back));
+        VBox foot = new VBox(6, note, new HBox(8, takeOff, save));
         foot.getStyleClass().add("adjust-foot");
         return foot;
     }
@@ -287,9 +286,9 @@ public final class PhotoPanel extends BorderPane {
     private static Node line(String text, TextField field) {
         Label label = wrapped(text, "field-label");
         label.setLabelFor(field);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox line = new HBox(8, label, gap, field);
+        label.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(label, Priority.ALWAYS);
+        HBox line = new HBox(8, label, field);
         line.setAlignment(Pos.CENTER_LEFT);
         return line;
     }
@@ -303,8 +302,7 @@ public final class PhotoPanel extends BorderPane {
             Function<String, Optional<String>> read) {
         field.setId(id);
         field.setAccessibleText(name);
-        field.setPrefWidth(110);
-        field.setMinWidth(110);
+        field.getStyleClass().add("photo-field");
         Runnable enter =
                 () -> {
                     Optional<String> why =

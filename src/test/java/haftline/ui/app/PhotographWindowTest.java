@@ -64,7 +64,7 @@ class PhotographWindowTest {
 
     private void open(FxRobot robot, Path file) throws Exception {
         robot.interact(() -> workbench.aids().photographs().open(file));
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !photo.isReading().value());
+        WaitForAsyncUtils.waitFor(90, TimeUnit.SECONDS, () -> !photo.isReading().value());
         WaitForAsyncUtils.waitForFxEvents();
     }
 
@@ -127,7 +127,7 @@ class PhotographWindowTest {
         robot.interact(() -> robot.lookup("#photo-take-off").queryButton().requestFocus());
         robot.type(KeyCode.SPACE);
         WaitForAsyncUtils.waitFor(
-                20,
+                90,
                 TimeUnit.SECONDS,
                 () -> !robot.lookup("#take-off-accept").queryButton().isDisabled());
         WaitForAsyncUtils.waitForFxEvents();
@@ -210,6 +210,15 @@ class PhotographWindowTest {
         robot.interact(photo::remove);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(pixel(robot, new Spot(0, 0), true)).isEqualTo(before);
+    }
+
+    /** Beside the photograph the paper is as it is elsewhere on the board. */
+    @Test
+    void paperShowsWhereThePhotographEnds(FxRobot robot) throws Exception {
+        int paper = pixel(robot, new Spot(0, 0), true);
+        BenchPhotograph picture = new BenchPhotograph(outline(), 15.1, 0.1, 0);
+        open(robot, picture.write(folder.resolve("paper.png")));
+        assertThat(pixel(robot, new Spot(0, 0), true)).isEqualTo(paper);
     }
 
     private int pixel(FxRobot robot, Spot spot, boolean isOfBoard) {

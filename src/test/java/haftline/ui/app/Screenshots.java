@@ -319,9 +319,11 @@ public final class Screenshots extends Application {
 
     /** An invented handle on a bench, drawn; traced above the axis, and below it to the swell. */
     private void photograph(Units units, boolean dark) {
-        layPhotograph(units, dark, 0.7);
         var hand = workbench.aids().photographs().model().hand();
-        later(
+        layPhotograph(
+                units,
+                dark,
+                0.7,
                 () -> {
                     setPoints();
                     hand.use(PhotoHand.Tool.TRACE);
@@ -332,15 +334,17 @@ public final class Screenshots extends Application {
     }
 
     private void photographPoints() {
-        layPhotograph(Units.MM, false, 0.9);
-        later(
+        layPhotograph(
+                Units.MM,
+                false,
+                0.9,
                 () -> {
                     setPoints();
                     workbench.aids().photographs().model().hand().use(PhotoHand.Tool.POINTS);
                 });
     }
 
-    private void layPhotograph(Units units, boolean dark, double share) {
+    private void layPhotograph(Units units, boolean dark, double share, Runnable then) {
         closeAdjust();
         board("shucker", units, dark);
         var photographs = workbench.aids().photographs();
@@ -349,6 +353,19 @@ public final class Screenshots extends Application {
         board("butter spreader", units, dark);
         buttMm = whole.endX();
         shown = new BenchPhotograph(whole.part(0, buttMm), 16.5, 0.06, 5);
+        workbench.zoom(false);
+        Runnable[] watch = new Runnable[1];
+        watch[0] =
+                photographs
+                        .model()
+                        .isReading()
+                        .watch(
+                                isReading -> {
+                                    if (!isReading) {
+                                        watch[0].run();
+                                        Platform.runLater(then);
+                                    }
+                                });
         try {
             Path folder = Files.createDirectories(Path.of("/tmp/drawings"));
             photographs.open(shown.write(folder.resolve("grandfathers-shucker.jpg")));
