@@ -67,6 +67,13 @@ final class Photographs implements PhotoPanel.Doings {
         model = new PhotoModel(editor, new PictureReader(), background, Platform::runLater);
         panel = new PhotoPanel(editor, model, this);
         model.state().watch(this::askApart);
+        model.isReading()
+                .watch(
+                        isReading -> {
+                            if (!isReading && isOpen) {
+                                Platform.runLater(() -> board.focusTool());
+                            }
+                        });
     }
 
     /** Once all points are set, the distance is what is to be typed. */
@@ -156,7 +163,6 @@ final class Photographs implements PhotoPanel.Doings {
     void open(Path picture) {
         show();
         model.open(picture);
-        board.focusTool();
     }
 
     private void use(Tool tool) {
