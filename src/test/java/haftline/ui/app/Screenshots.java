@@ -428,8 +428,8 @@ public final class Screenshots extends Application {
 
     /** Export and templates lay sheets out first, the longest wait of all. */
     private static double waitMs(String shot) {
-        boolean isWorkedOut = shot.matches("ghost.*|comb.*|take-off|progress|photograph.*");
-        return shot.matches("export|templates.*") ? 12_000 : isWorkedOut ? 6000 : 2200;
+        boolean isWorkedOut = shot.matches("ghost.*|comb.*|take-off|progress");
+        return shot.matches("export|templates.*|photograph.*") ? 12_000 : isWorkedOut ? 6000 : 2200;
     }
 
     private static Optional<String> picture(Path file) {
