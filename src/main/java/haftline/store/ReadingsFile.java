@@ -2,6 +2,10 @@ package haftline.store;
 
 import haftline.adjust.takeoff.Reading;
 import haftline.measure.Units;
+import haftline.write.csv.CsvTable;
+import haftline.write.csv.CsvTable.Column;
+import haftline.write.csv.CsvWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -49,5 +53,22 @@ public final class ReadingsFile {
         }
         problems.refuseIfAny();
         return readings;
+    }
+
+    /**
+     * Saves readings as a table that {@link #read} takes, in mm to the hundredth.
+     *
+     * @param file the file; one of that name is kept as a backup
+     * @param readings the readings, in order of x
+     * @throws SaveException where it cannot be written; an old file is then as it was
+     */
+    public static void save(Path file, List<Reading> readings) throws SaveException {
+        CsvTable table =
+                new CsvTable(
+                        List.of(Column.number("x", "mm", 2), Column.number("diameter", "mm", 2)),
+                        readings.stream()
+                                .map(r -> List.<Object>of(r.x(), r.diameterMm()))
+                                .toList());
+        AtomicSave.write(file, CsvWriter.write(table).getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -115,7 +115,7 @@ public final class TakeOffPane extends VBox {
         buttons.setAlignment(Pos.CENTER_LEFT);
         getChildren().addAll(title, page, buttons);
         model.state().follow(this::show);
-        model.file().watch(file -> name());
+        model.source().watch(source -> name());
         editor.piece().follow(piece -> accept.setText("Make it the shape of " + piece));
         editor.units().watch(units -> show(model.state().value()));
         setOnKeyPressed(
@@ -158,9 +158,15 @@ public final class TakeOffPane extends VBox {
                 field(
                         "take-off-tolerance",
                         "Tolerance on the diameter",
-                        new Shown(editor.units().value())
-                                .length(model.settings().value().toleranceMm(), 2),
+                        toleranceText(),
                         model::tolerance);
+        model.settings()
+                .watch(
+                        settings -> {
+                            if (!tolerance.isFocused()) {
+                                tolerance.setText(toleranceText());
+                            }
+                        });
         CheckBox ends = new CheckBox("The piece's ferrule and cap tell its ends");
         ends.setId("take-off-ends");
         ends.setOnAction(e -> model.endsOfPiece(ends.isSelected()));
@@ -179,6 +185,10 @@ public final class TakeOffPane extends VBox {
         form.setMinWidth(FORM_WIDTH);
         form.setMaxWidth(FORM_WIDTH);
         return form;
+    }
+
+    private String toleranceText() {
+        return new Shown(editor.units().value()).length(model.settings().value().toleranceMm(), 2);
     }
 
     private static HBox line(String text, Node field) {
@@ -213,9 +223,13 @@ public final class TakeOffPane extends VBox {
         return field;
     }
 
+    private static String name(TakeOffModel.Source source) {
+        return source.file().isPresent() ? source.name() : "traced over " + source.name();
+    }
+
     private void name() {
-        name.setText(model.file().value().map(f -> f.getFileName().toString()).orElse("none yet"));
-        show(ofTable, model.file().value().isPresent() && !model.isTraced());
+        name.setText(model.source().value().map(TakeOffPane::name).orElse("none yet"));
+        show(ofTable, model.isTable());
         show(ofTrace, model.isTraced());
     }
 
@@ -237,7 +251,9 @@ public final class TakeOffPane extends VBox {
                     .add(
                             Words.small(
                                     "A table with x and diameter a line (CSV), or an outline traced"
-                                            + " in an SVG or DXF file, butt to the right."));
+                                            + " in an SVG or DXF file, butt to the right. To trace"
+                                            + " over a photograph, lay one under the board (Work"
+                                            + " out, Photograph)."));
         }
         state.taken()
                 .ifPresent(

@@ -25,7 +25,8 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 
 /**
- * What is worked out for the maker: adjusting, fairing, comb, doubt and take-off, with the menu.
+ * What is worked out for the maker: adjusting, fairing, comb, doubt, take-off and the photograph to
+ * trace over, with the menu.
  */
 final class Aids {
     private final Actions actions;
@@ -39,6 +40,7 @@ final class Aids {
     private final AdjustPane adjustPane;
     private final DoubtBar doubtBar;
     private final TakeOffPane takeOffPane;
+    private final Photographs photographs;
     private final Watched<Overlay> overlay = new Watched<>(Overlay.NONE);
     private final CheckMenuItem doubtItem = new CheckMenuItem("_Doubt");
     private boolean isAdjusting;
@@ -77,6 +79,18 @@ final class Aids {
                         name -> dialogs.saveShape(folder(), name),
                         actions::showBoard);
         takeOffPane.setVisible(false);
+        photographs =
+                new Photographs(
+                        actions,
+                        editor,
+                        dialogs,
+                        this::folder,
+                        background,
+                        takeOff,
+                        this::showTakeOff);
+        photographs.model().state().watch(state -> lay());
+        photographs.model().share().watch(share -> lay());
+        photographs.model().isShown().watch(shown -> lay());
         proposals.ghost().watch(ghost -> lay());
         comb.comb().watch(teeth -> lay());
         doubt.state().watch(state -> lay());
@@ -102,7 +116,8 @@ final class Aids {
                         proposals.ghost().value(),
                         comb.comb().value(),
                         doubt.state().value().answer().map(ways -> ways.stated()),
-                        doubt.state().value().stage() != DoubtModel.Stage.OFF));
+                        doubt.state().value().stage() != DoubtModel.Stage.OFF,
+                        photographs.model().strength()));
     }
 
     /** What is laid over the piece on the board. */
@@ -139,7 +154,8 @@ final class Aids {
                         combItem,
                         doubtItem,
                         new SeparatorMenuItem(),
-                        item("_Take off a handle…", this::takeOff, key(KeyCode.T)));
+                        item("_Take off a handle…", this::takeOff, key(KeyCode.T)),
+                        photographs.menu());
         return menu;
     }
 
@@ -166,10 +182,16 @@ final class Aids {
      * @return the panel while it is open, so that the board keeps its size
      */
     Node beside(Node inspector) {
-        return isAdjusting ? adjustPane : inspector;
+        return photographs.isOpen() ? photographs.panel() : isAdjusting ? adjustPane : inspector;
+    }
+
+    /** A photograph under the board. */
+    Photographs photographs() {
+        return photographs;
     }
 
     void showAdjust() {
+        photographs.leave();
         isAdjusting = true;
         actions.showBoard();
         adjustPane.focusFirst();

@@ -59,6 +59,27 @@ public interface Dialogs {
     }
 
     /**
+     * Which photograph to lay under the board.
+     *
+     * @param folder where to look first; ignored where it is no folder
+     * @return the file, or empty where none was chosen, as a window that cannot ask answers
+     */
+    default Optional<Path> openPicture(Path folder) {
+        return Optional.empty();
+    }
+
+    /**
+     * Where to save readings.
+     *
+     * @param folder where to look first; ignored where it is no folder
+     * @param name name of the file to begin with
+     * @return the file, or empty where none was chosen, as a window that cannot ask answers
+     */
+    default Optional<Path> saveReadings(Path folder, String name) {
+        return Optional.empty();
+    }
+
+    /**
      * Where to save a shape.
      *
      * @param folder where to look first; ignored where it is no folder

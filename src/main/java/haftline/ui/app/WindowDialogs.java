@@ -58,6 +58,31 @@ final class WindowDialogs implements Dialogs {
     }
 
     @Override
+    public Optional<Path> openPicture(Path folder) {
+        // Cameras write their names in capitals.
+        FileChooser chooser =
+                chooser(
+                        folder,
+                        "Photographs",
+                        "*.jpg",
+                        "*.jpeg",
+                        "*.png",
+                        "*.JPG",
+                        "*.JPEG",
+                        "*.PNG");
+        chooser.setTitle("Lay a photograph under the board");
+        return path(chooser.showOpenDialog(stage));
+    }
+
+    @Override
+    public Optional<Path> saveReadings(Path folder, String name) {
+        FileChooser chooser = chooser(folder, "Readings", "*.csv");
+        chooser.setTitle("Save the readings");
+        chooser.setInitialFileName(name);
+        return path(chooser.showSaveDialog(stage));
+    }
+
+    @Override
     public Optional<Path> savePdf(Path folder, String name) {
         FileChooser chooser = chooser(folder, "PDF", "*.pdf");
         chooser.setTitle("Save as PDF");

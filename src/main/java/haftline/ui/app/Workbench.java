@@ -20,6 +20,8 @@ import haftline.ui.model.PiecesModel;
 import haftline.ui.model.Preferences;
 import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
+import haftline.ui.photo.PhotoBoard;
+import haftline.ui.photo.PictureReader;
 import haftline.ui.pieces.PiecesPane;
 import haftline.ui.templates.TemplatesPane;
 import haftline.ui.theme.Palette;
@@ -124,8 +126,9 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        VBox.setVgrow(board, Priority.ALWAYS);
-        VBox onBoard = new VBox(board, aids.doubtBar());
+        PhotoBoard photoBoard = aids.photographs().about(board, model.viewpoint(), palette);
+        VBox.setVgrow(photoBoard, Priority.ALWAYS);
+        VBox onBoard = new VBox(photoBoard, aids.doubtBar());
         middle.getChildren()
                 .addAll(onBoard, unmade, lineUp, templates, export, aids.takeOffPage(), rule);
         papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
@@ -209,11 +212,20 @@ public final class Workbench extends BorderPane implements Actions {
                 e -> {
                     if (e.getDragboard().hasFiles()) {
                         File file = e.getDragboard().getFiles().get(0);
-                        open(file.toPath());
+                        drop(file.toPath());
                         e.setDropCompleted(true);
                     }
                     e.consume();
                 });
+    }
+
+    /** A picture is one to trace over, all else a set. */
+    private void drop(Path file) {
+        if (PictureReader.isPicture(file)) {
+            aids.photographs().open(file);
+        } else {
+            open(file);
+        }
     }
 
     /** What stands in the middle. */

@@ -107,7 +107,14 @@ final class BoardPainter {
             drawn = wanted;
             made++;
         }
-        ink.drawImage(pictures[turn], made, left, top, width / density, height / density);
+        ink.drawImage(
+                pictures[turn],
+                made,
+                1 - scene.overlay().photograph(),
+                left,
+                top,
+                width / density,
+                height / density);
     }
 
     @SuppressWarnings("unchecked")

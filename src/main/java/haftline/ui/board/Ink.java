@@ -153,7 +153,8 @@ final class Ink {
         marks.add(Mark.words(text, font, wide, fill, align, x, y));
     }
 
-    void drawImage(Image image, long version, double x, double y, double w, double h) {
-        marks.add(Mark.picture(image, version, x, y, w, h));
+    void drawImage(
+            Image image, long version, double alpha, double x, double y, double w, double h) {
+        marks.add(Mark.picture(image, version, alpha, x, y, w, h));
     }
 }

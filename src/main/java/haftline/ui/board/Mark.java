@@ -28,7 +28,7 @@ final class Mark {
         STROKE,
         /** x, y of the base line. */
         WORDS,
-        /** x, y, width, height. */
+        /** x, y, width, height, and how opaque, 0 to 1. */
         PICTURE
     }
 
@@ -181,14 +181,16 @@ final class Mark {
      *
      * @param image the picture
      * @param version another number when its pixels are other ones
+     * @param alpha how opaque, 0 to 1
      */
-    static Mark picture(Image image, long version, double x, double y, double w, double h) {
+    static Mark picture(
+            Image image, long version, double alpha, double x, double y, double w, double h) {
         return new Mark(
                 Kind.PICTURE,
                 null,
                 0,
                 SOLID,
-                new double[] {x, y, w, h},
+                new double[] {x, y, w, h, alpha},
                 NO_STEPS,
                 image,
                 null,
@@ -263,7 +265,11 @@ final class Mark {
                 gc.setTextAlign(align);
                 gc.fillText(lettered.text(), n[0], n[1]);
             }
-            case PICTURE -> gc.drawImage((Image) what, n[0], n[1], n[2], n[3]);
+            case PICTURE -> {
+                gc.setGlobalAlpha(n[4]);
+                gc.drawImage((Image) what, n[0], n[1], n[2], n[3]);
+                gc.setGlobalAlpha(1);
+            }
             default -> throw new IllegalStateException(kind.name());
         }
     }

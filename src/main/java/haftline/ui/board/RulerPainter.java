@@ -18,6 +18,9 @@ final class RulerPainter {
     /** How far the paper gives way to a panel under the curves. */
     private static final double UNDER_CURVES = 0.82;
 
+    /** How much of the squares stays over a photograph. */
+    private static final double OVER_PHOTOGRAPH = 0.35;
+
     private RulerPainter() {}
 
     /** Distance of the ruler's numbers, mm. */
@@ -34,11 +37,15 @@ final class RulerPainter {
     static void ground(Pen pen, BoardScene scene, Sheet sheet, View view) {
         Palette palette = scene.palette();
         double bottom = sheet.curvesTop();
-        pen.ink.setFill(palette.paper());
-        pen.ink.fillRect(0, 0, sheet.width(), sheet.height());
+        boolean overPhotograph = scene.overlay().photograph() > 0;
+        if (!overPhotograph) {
+            pen.ink.setFill(palette.paper());
+            pen.ink.fillRect(0, 0, sheet.width(), sheet.height());
+        }
+        Color grid = palette.grid().deriveColor(0, 1, 1, overPhotograph ? OVER_PHOTOGRAPH : 1);
         double step = step(view, scene.units());
-        upright(pen, palette.grid(), Sheet.RULER, bottom, sheet, view, step);
-        pen.style(palette.grid(), 1);
+        upright(pen, grid, Sheet.RULER, bottom, sheet, view, step);
+        pen.style(grid, 1);
         double low = Math.ceil(view.radius(bottom) / step) * step;
         for (double r = low; view.py(r) > Sheet.RULER; r += step) {
             double py = Pen.sharp(view.py(r));

@@ -34,6 +34,9 @@ public final class TakeOffModel {
     private static final double LEAST_TOLERANCE_MM = 0.01;
     private static final double GREATEST_TOLERANCE_MM = 5;
 
+    /** A tolerance that is proposed is a whole number of these, mm. */
+    private static final double TOLERANCE_STEP_MM = 0.05;
+
     /** How far it is. */
     public enum Stage {
         /** No file is chosen. */
@@ -69,6 +72,10 @@ public final class TakeOffModel {
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         false);
+
+        private Settings withTolerance(double mm) {
+            return new Settings(units, mm, scale, axis, endsOfPiece);
+        }
     }
 
     /**
@@ -86,13 +93,35 @@ public final class TakeOffModel {
         }
     }
 
+    /**
+     * Where the readings come from.
+     *
+     * @param name name of the file or photograph
+     * @param file the file that they are read from, or empty
+     * @param traced those traced over a photograph; none where there is a file
+     */
+    public record Source(String name, Optional<Path> file, List<Reading> traced) {
+        /** Copies the list. */
+        public Source {
+            traced = List.copyOf(traced);
+        }
+
+        /** As a shape is called that comes from it. */
+        private String plain() {
+            return name.replaceAll("\\.[^.]*$", "");
+        }
+    }
+
     private final EditorModel editor;
     private final Executor background;
     private final Executor drawing;
-    private final Watched<Optional<Path>> file = new Watched<>(Optional.empty());
+    private final Watched<Optional<Source>> source = new Watched<>(Optional.empty());
     private final Watched<Settings> settings = new Watched<>(Settings.USUAL);
     private final Watched<State> state = new Watched<>(State.of(Stage.EMPTY, ""));
     private int number;
+
+    /** The tolerance of files, while readings from a photograph have their own. */
+    private OptionalDouble ofFiles = OptionalDouble.empty();
 
     /**
      * Nothing taken off yet.
@@ -109,12 +138,12 @@ public final class TakeOffModel {
     }
 
     /**
-     * The readings' file.
+     * Where the readings come from.
      *
      * @return watched
      */
-    public Watched<Optional<Path>> file() {
-        return file;
+    public Watched<Optional<Source>> source() {
+        return source;
     }
 
     /**
@@ -141,14 +170,19 @@ public final class TakeOffModel {
      * @return true for SVG and DXF
      */
     public boolean isTraced() {
-        return file.value()
-                .map(TakeOffModel::plain)
-                .filter(n -> n.matches(".*\\.(svg|dxf)"))
+        return source.value()
+                .filter(from -> from.file().isPresent())
+                .filter(from -> from.name().toLowerCase(Locale.ROOT).matches(".*\\.(svg|dxf)"))
                 .isPresent();
     }
 
-    private static String plain(Path path) {
-        return path.getFileName().toString().toLowerCase(Locale.ROOT);
+    /**
+     * Whether the file is a table, which may need to be told its unit.
+     *
+     * @return false for a traced outline, for readings from a photograph and where there are none
+     */
+    public boolean isTable() {
+        return source.value().flatMap(Source::file).isPresent() && !isTraced();
     }
 
     /**
@@ -157,7 +191,35 @@ public final class TakeOffModel {
      * @param readings the file
      */
     public void open(Path readings) {
-        file.set(Optional.of(readings));
+        double tolerance = ofFiles.orElse(settings.value().toleranceMm());
+        ofFiles = OptionalDouble.empty();
+        String name = readings.getFileName().toString();
+        begin(new Source(name, Optional.of(readings), List.of()), tolerance);
+    }
+
+    /**
+     * Takes the shape off readings that were traced over a photograph.
+     *
+     * @param readings the readings
+     * @param name the photograph's name
+     * @param toleranceMm what such a trace can tell, mm on the diameter; taken into the range of
+     *     tolerances, and no finer than the usual one
+     */
+    public void take(List<Reading> readings, String name, double toleranceMm) {
+        if (ofFiles.isEmpty()) {
+            ofFiles = OptionalDouble.of(settings.value().toleranceMm());
+        }
+        double rounded = Math.ceil(toleranceMm / TOLERANCE_STEP_MM) * TOLERANCE_STEP_MM;
+        begin(
+                new Source(name, Optional.empty(), readings),
+                Math.max(USUAL_TOLERANCE_MM, Math.min(GREATEST_TOLERANCE_MM, rounded)));
+    }
+
+    /** Set first what is not to be worked out yet. */
+    private void begin(Source from, double toleranceMm) {
+        source.set(Optional.empty());
+        settings.set(settings.value().withTolerance(toleranceMm));
+        source.set(Optional.of(from));
         work();
     }
 
@@ -176,10 +238,7 @@ public final class TakeOffModel {
         if (!isGood) {
             return Optional.of("expected a length from 0.01 to 5 mm");
         }
-        Settings now = settings.value();
-        settings.set(
-                new Settings(
-                        now.units(), mm.getAsDouble(), now.scale(), now.axis(), now.endsOfPiece()));
+        settings.set(settings.value().withTolerance(mm.getAsDouble()));
         return Optional.empty();
     }
 
@@ -253,10 +312,10 @@ public final class TakeOffModel {
     }
 
     private void work() {
-        if (file.value().isEmpty()) {
+        if (source.value().isEmpty()) {
             return;
         }
-        Path readings = file.value().get();
+        Source readings = source.value().get();
         Settings how = settings.value();
         Ends ends = ends();
         int mine = ++number;
@@ -273,15 +332,11 @@ public final class TakeOffModel {
                 });
     }
 
-    private static State taken(Path file, Settings how, Ends ends) {
+    private static State taken(Source from, Settings how, Ends ends) {
         try {
             List<Reading> readings =
-                    ReadingsFile.read(
-                            file,
-                            Optional.of(how.units()),
-                            new Tracing(how.scale(), how.axis(), Optional.empty()));
-            String name = file.getFileName().toString().replaceAll("\\.[^.]*$", "");
-            Optional<TakeOff> taken = TakeOff.of(readings, how.toleranceMm(), name, ends);
+                    from.file().isEmpty() ? from.traced() : read(from.file().get(), how);
+            Optional<TakeOff> taken = TakeOff.of(readings, how.toleranceMm(), from.plain(), ends);
             return taken.map(
                             t ->
                                     new State(
@@ -298,6 +353,13 @@ public final class TakeOffModel {
         } catch (DocumentException | IllegalArgumentException refused) {
             return State.of(Stage.REFUSED, refused.getMessage());
         }
+    }
+
+    private static List<Reading> read(Path file, Settings how) throws DocumentException {
+        return ReadingsFile.read(
+                file,
+                Optional.of(how.units()),
+                new Tracing(how.scale(), how.axis(), Optional.empty()));
     }
 
     /**

@@ -7,8 +7,10 @@ import haftline.findings.Gravity;
 import haftline.measure.Units;
 import haftline.set.TemplateSettings;
 import haftline.store.SetFile;
+import haftline.support.BenchPhotograph;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.FilesModel;
+import haftline.ui.model.PhotoHand;
 import haftline.ui.model.Preferences;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -48,6 +50,8 @@ public final class Screenshots extends Application {
     private Workbench workbench;
     private Path folder;
     private String suffix;
+    private BenchPhotograph shown;
+    private double buttMm;
 
     /** Entry point; no Application itself. */
     public static final class Take {
@@ -109,6 +113,9 @@ public final class Screenshots extends Application {
                         new Shot("comb-and-doubt", () -> combAndDoubt(false)),
                         new Shot("comb-and-doubt-inch-slate", () -> combAndDoubt(true)),
                         new Shot("take-off", this::takeOff),
+                        new Shot("photograph", () -> photograph(Units.MM, false)),
+                        new Shot("photograph-inch-slate", () -> photograph(Units.INCH, true)),
+                        new Shot("photograph-points", this::photographPoints),
                         new Shot("first-run", this::firstRun),
                         new Shot("progress", this::progress));
         take(all.stream().filter(shot -> shot.name().matches(wanted)).toList(), 0);
@@ -256,6 +263,8 @@ public final class Screenshots extends Application {
     }
 
     private void firstRun() {
+        workbench.aids().photographs().model().remove();
+        workbench.aids().photographs().close();
         board("shucker", Units.MM, false);
         closeAdjust();
         workbench.showGuide();
@@ -308,6 +317,80 @@ public final class Screenshots extends Application {
         }
     }
 
+    /** An invented handle on a bench, drawn; traced above the axis, and below it to the swell. */
+    private void photograph(Units units, boolean dark) {
+        var hand = workbench.aids().photographs().model().hand();
+        layPhotograph(
+                units,
+                dark,
+                0.7,
+                () -> {
+                    setPoints();
+                    hand.use(PhotoHand.Tool.TRACE);
+                    trace(1, 0.4, buttMm - 0.4);
+                    trace(-1, 0.4, 46);
+                    workbench.lookup("#trace").requestFocus();
+                });
+    }
+
+    private void photographPoints() {
+        layPhotograph(
+                Units.MM,
+                false,
+                0.9,
+                () -> {
+                    setPoints();
+                    workbench.aids().photographs().model().hand().use(PhotoHand.Tool.POINTS);
+                });
+    }
+
+    private void layPhotograph(Units units, boolean dark, double share, Runnable then) {
+        closeAdjust();
+        board("shucker", units, dark);
+        var photographs = workbench.aids().photographs();
+        photographs.model().share(share);
+        var whole = editor.worked().value().figures().orElseThrow().handle().outline();
+        board("butter spreader", units, dark);
+        buttMm = whole.endX();
+        shown = new BenchPhotograph(whole.part(0, buttMm), 16.5, 0.06, 5);
+        workbench.zoom(false);
+        Runnable[] watch = new Runnable[1];
+        watch[0] =
+                photographs
+                        .model()
+                        .isReading()
+                        .watch(
+                                isReading -> {
+                                    if (!isReading) {
+                                        watch[0].run();
+                                        Platform.runLater(then);
+                                    }
+                                });
+        try {
+            Path folder = Files.createDirectories(Path.of("/tmp/drawings"));
+            photographs.open(shown.write(folder.resolve("grandfathers-shucker.jpg")));
+        } catch (IOException failed) {
+            throw new java.io.UncheckedIOException(failed);
+        }
+    }
+
+    private void setPoints() {
+        var photo = workbench.aids().photographs().model();
+        for (double x : new double[] {0, buttMm}) {
+            photo.hand().press(photo.state().value().lying().at(shown.spot(x, 0)), 0, false);
+            photo.hand().release();
+        }
+        photo.apart(Double.toString(buttMm) + " mm");
+    }
+
+    private void trace(int side, double from, double to) {
+        var photo = workbench.aids().photographs().model();
+        for (double x = from; x <= to; x += 3.5) {
+            photo.hand().press(photo.state().value().lying().at(shown.edge(x, side)), 0, false);
+            photo.hand().release();
+        }
+    }
+
     private static Path readings() throws IOException {
         return Files.createDirectories(Path.of("/tmp/drawings")).resolve("old-zester.csv");
     }
@@ -346,7 +429,7 @@ public final class Screenshots extends Application {
     /** Export and templates lay sheets out first, the longest wait of all. */
     private static double waitMs(String shot) {
         boolean isWorkedOut = shot.matches("ghost.*|comb.*|take-off|progress");
-        return shot.matches("export|templates.*") ? 12_000 : isWorkedOut ? 6000 : 2200;
+        return shot.matches("export|templates.*|photograph.*") ? 12_000 : isWorkedOut ? 6000 : 2200;
     }
 
     private static Optional<String> picture(Path file) {
