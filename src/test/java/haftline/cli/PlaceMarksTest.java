@@ -53,12 +53,12 @@ class PlaceMarksTest {
 
     @Test
     void aSignStandsUnderThePlaceOfItsFinding() throws Exception {
-        List<Text> signs = signs(shucker(), at(Gravity.STOP, 9), at(Gravity.WARN, 52));
+        List<Text> signs = signs(shucker(), at(Gravity.STOP, 9), at(Gravity.WARN, 39));
         assertThat(signs).extracting(Text::string).containsExactly("■", "▲");
         assertThat(signs.get(1).position().xMm() - signs.get(0).position().xMm())
-                .isCloseTo(43, within(1e-9));
-        // Under the swell of 28 mm it stands lower than under the waist of 16.2.
-        assertThat(signs.get(1).position().yMm()).isLessThan(signs.get(0).position().yMm() - 5);
+                .isCloseTo(30, within(1e-9));
+        // Where the wood is some 24 mm thick it stands lower than under the waist of 16.2.
+        assertThat(signs.get(1).position().yMm()).isLessThan(signs.get(0).position().yMm() - 3);
     }
 
     @Test
