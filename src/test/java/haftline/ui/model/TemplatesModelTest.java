@@ -132,9 +132,23 @@ class TemplatesModelTest {
         work();
         editor.run(
                 WorkshopEdits.files(
-                        "print on A3", f -> f.withPaper(haftline.set.FileSettings.Paper.A3)));
+                        "DXF for drawing", f -> f.withDxf(haftline.set.FileSettings.Dxf.DRAWING)));
         editor.choose("butter spreader");
         assertThat(background).isEmpty();
+    }
+
+    @Test
+    void aSheetAsLargeAsThePaperLeaves_followsThePaper() {
+        model.show(true);
+        work();
+        editor.run(
+                WorkshopEdits.files(
+                        "print on A3", f -> f.withPaper(haftline.set.FileSettings.Paper.A3)));
+        work();
+        assertThat(laid().asked().settings().sheet().widthMm()).isEqualTo(400);
+        editor.undo();
+        work();
+        assertThat(laid().asked().settings().sheet().widthMm()).isEqualTo(277);
     }
 
     @Test
