@@ -8,7 +8,6 @@ import haftline.adjust.solve.Need;
 import haftline.adjust.solve.Standing;
 import haftline.findings.Finding;
 import haftline.measure.LengthText;
-import haftline.measure.NumberText;
 import haftline.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,10 +96,8 @@ final class AdjustPage {
 
     /** What is written, figure by figure, where the size beside it is not that very figure. */
     private String where(Move move) {
-        String written = NumberText.shortest(move.after());
-        boolean isShown = move.unit().equals("mm") && lengths.units() == Units.MM;
-        isShown &= NumberText.upTo(move.after(), 2).equals(written);
-        return (isShown ? "" : written + " " + move.unit() + " ") + "in " + move.document().words();
+        boolean isShown = move.isPlain() && lengths.units() == Units.MM;
+        return (isShown ? "" : move.written() + " ") + "in " + move.document().words();
     }
 
     private void answer(Answer answer) {

@@ -175,7 +175,8 @@ public record Fairing(
                         grid.best(
                                 grid.nearest(found),
                                 p -> variation(p) + startVariation * PENALTY * missed(p),
-                                p -> true);
+                                p -> true,
+                                least);
                 if (missed(point) <= Descent.MET_MM / 2 && variation(point) <= most) {
                     best = point;
                     least = variation(point);

@@ -78,14 +78,19 @@ final class Grid {
      * @param start where to begin, on the grid
      * @param cost what is to be as little as can be
      * @param isAllowed which points count; asked only of those that cost less
+     * @param enough a cost that is good enough to end with
      */
-    double[] best(double[] start, ToDoubleFunction<double[]> cost, Predicate<double[]> isAllowed) {
+    double[] best(
+            double[] start,
+            ToDoubleFunction<double[]> cost,
+            Predicate<double[]> isAllowed,
+            double enough) {
         double[] best = start;
         double least = cost.applyAsDouble(start);
         int trials = 0;
         int costs = 0;
         boolean moved = true;
-        while (moved && costs < MOST_COSTS) {
+        while (moved && costs < MOST_COSTS && least > enough) {
             moved = false;
             for (int i = 0; i < start.length; i++) {
                 // With itself: one step of the one.

@@ -1,5 +1,6 @@
 package haftline.adjust.solve;
 
+import haftline.measure.NumberText;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,6 +28,24 @@ public record Move(
     /** Copies the list. */
     public Move {
         sizes = List.copyOf(sizes);
+    }
+
+    /**
+     * The very figure that is written, with its unit.
+     *
+     * @return such as {@code 0.6187 x swell} or {@code 13.61 mm}
+     */
+    public String written() {
+        return NumberText.shortest(after) + " " + unit;
+    }
+
+    /**
+     * Whether the figure is one that people read: mm in hundredths.
+     *
+     * @return true where a size told in mm says all that is written
+     */
+    public boolean isPlain() {
+        return unit.equals("mm") && NumberText.upTo(after, 2).equals(NumberText.shortest(after));
     }
 
     /** What an adjustment changes. */

@@ -25,6 +25,9 @@ record Tidy(SetModel model, double[] point) {
      */
     private static final double MORE_CHANGE = 1.015 * 1.015;
 
+    /** What is so near the least change (by 0.1 in 100, squared) is not worth looking on. */
+    private static final double NEAR_ENOUGH = 1.001 * 1.001;
+
     /** Less than this is not moved at all, mm. */
     private static final double NOTHING_MM = 1e-9;
 
@@ -43,11 +46,11 @@ record Tidy(SetModel model, double[] point) {
         for (int i = 0; i < point.length; i++) {
             point[i] = Math.abs(point[i]) < NOTHING_MM ? 0 : point[i];
         }
-        double most = MORE_CHANGE * cost.apply(model, found);
+        double least = cost.apply(model, found);
         for (double step : STEPS_MM) {
             Grid grid = new Grid(model, step);
-            Optional<double[]> tidy = rounded(grid, model, point, cost);
-            if (tidy.isPresent() && cost.apply(grid.model(), tidy.get()) <= most) {
+            Optional<double[]> tidy = rounded(grid, model, point, cost, NEAR_ENOUGH * least);
+            if (tidy.isPresent() && cost.apply(grid.model(), tidy.get()) <= MORE_CHANGE * least) {
                 return new Tidy(grid.model(), tidy.get());
             }
         }
@@ -64,7 +67,8 @@ record Tidy(SetModel model, double[] point) {
             Grid grid,
             SetModel model,
             double[] point,
-            BiFunction<SetModel, double[], Double> cost) {
+            BiFunction<SetModel, double[], Double> cost,
+            double enough) {
         double strict = 0;
         for (int i = 0; i < point.length; i++) {
             strict += point[i] == 0 ? 0 : grid.stepMm(i) / 2;
@@ -86,7 +90,8 @@ record Tidy(SetModel model, double[] point) {
                         grid.best(
                                 from,
                                 p -> cost.apply(grid.model(), p),
-                                p -> met(grid, p).isPresent()));
+                                p -> met(grid, p).isPresent(),
+                                enough));
     }
 
     /** The nearest point of the grid, if it meets all demands. */

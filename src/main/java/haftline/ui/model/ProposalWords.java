@@ -114,7 +114,11 @@ public final class ProposalWords {
     private Optional<Part> moves(Proposal proposal) {
         List<Line> lines = new ArrayList<>();
         for (Move move : proposal.moves()) {
-            String where = "decided in " + move.document().words();
+            boolean isShown = move.isPlain() && lengths.units() == Units.MM;
+            String where =
+                    "decided in "
+                            + move.document().words()
+                            + (isShown ? "" : ", written as " + move.written());
             boolean isAlone = move.sizes().size() == 1;
             for (Move.Size size : move.sizes()) {
                 lines.add(

@@ -426,10 +426,11 @@ public final class Screenshots extends Application {
         settle.play();
     }
 
-    /** Export and templates lay sheets out first, the longest wait of all. */
+    /** Export and templates lay sheets out first, doubt makes many handles: the longest waits. */
     private static double waitMs(String shot) {
-        boolean isWorkedOut = shot.matches("ghost.*|comb.*|take-off|progress");
-        return shot.matches("export|templates.*|photograph.*") ? 12_000 : isWorkedOut ? 6000 : 2200;
+        boolean isWorkedOut = shot.matches("ghost.*|take-off|progress");
+        boolean isLong = shot.matches("export|templates.*|photograph.*|comb.*");
+        return isLong ? 12_000 : isWorkedOut ? 6000 : 2200;
     }
 
     private static Optional<String> picture(Path file) {
