@@ -185,7 +185,7 @@ public final class Adjust {
 
     private static Optional<At> lesser(SetModel asked, double[] start, Optional<At> best) {
         double bar = best.map(at -> Descent.change(at.point())).orElse(Double.MAX_VALUE);
-        Optional<At> found = met(asked, start, bar);
+        Optional<At> found = met(asked, start, bar, best);
         return found.filter(at -> Descent.change(at.point()) < bar).or(() -> best);
     }
 
@@ -212,8 +212,13 @@ public final class Adjust {
 
     /** From one beginning, given up where not even the first search stays under a bar. */
     static Optional<At> met(SetModel asked, double[] start, double bar) {
+        return met(asked, start, bar, Optional.empty());
+    }
+
+    private static Optional<At> met(
+            SetModel asked, double[] start, double bar, Optional<At> known) {
         Descent first = new Descent(asked, FIRST_PENALTY);
-        At at = first.from(start);
+        At at = first.from(start, known);
         if (at == null || first.merit(at) >= bar) {
             return Optional.empty();
         }

@@ -34,6 +34,9 @@ final class Descent {
     /** A predicted gain under this share of the merit ends the search. */
     private static final double NO_GAIN = 1e-10;
 
+    /** This near a known answer, as a share of its length, a search would only find it again. */
+    private static final double SAME_VALLEY = 0.005;
+
     private static final double GOOD = 0.7;
     private static final double ACCEPTED = 0.02;
     private static final int POLISH_ROUNDS = 12;
@@ -93,6 +96,11 @@ final class Descent {
 
     /** Goes downhill from a point; null where no handle can be drawn there. */
     At from(double[] start) {
+        return from(start, Optional.empty());
+    }
+
+    /** The same, also null where the way leads to an answer that is known. */
+    At from(double[] start, Optional<At> known) {
         At at = model.at(start);
         if (at == null) {
             return null;
@@ -123,6 +131,9 @@ final class Descent {
                     }
                 }
                 if (gain > ACCEPTED) {
+                    if (known.isPresent() && isSame(there.point(), known.get().point())) {
+                        return null;
+                    }
                     at = there;
                     moved = true;
                     region = gain > GOOD ? Math.min(2 * region, 8 * FIRST_REGION) : region;
@@ -132,6 +143,14 @@ final class Descent {
             }
         }
         return at;
+    }
+
+    private static boolean isSame(double[] point, double[] known) {
+        double[] apart = new double[point.length];
+        for (int i = 0; i < apart.length; i++) {
+            apart[i] = point[i] - known[i];
+        }
+        return change(apart) < SAME_VALLEY * SAME_VALLEY * change(known);
     }
 
     private double predicted(double[] from, List<Cut> cuts, double[] to) {

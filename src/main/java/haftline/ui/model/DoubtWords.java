@@ -146,7 +146,7 @@ public final class DoubtWords {
         for (Weight weight : sorted) {
             double share = of.applyAsDouble(weight);
             if (share >= LEAST_WEIGHT && words.size() < MOST_INPUTS) {
-                words.add(weight.input().text() + " (" + Math.round(100 * share) + " %)");
+                words.add(weight.input().text() + " (" + Math.round(100 * share) + "\u00a0%)");
             }
         }
         return words.isEmpty() ? "" : lead + String.join(", ", words) + ". ";
