@@ -4,14 +4,12 @@ import java.util.HashMap;
 import java.util.Map;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
-import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /** Lines and lettering of one look, sharp on the pixels. */
 final class Pen {
     static final Font SMALL = Font.font(11);
-    static final Font SMALL_BOLD = Font.font(null, FontWeight.BOLD, 11);
 
     /** Widths of texts that come again in every frame. */
     private static final Map<String, Double> WIDTHS = new HashMap<>();
