@@ -3,6 +3,7 @@ package haftline.ui.board;
 import haftline.handle.Handle;
 import haftline.ui.model.View;
 import java.nio.IntBuffer;
+import java.util.Objects;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
@@ -20,6 +21,7 @@ final class BoardPainter {
     private final PixelBuffer<?>[] buffers = new PixelBuffer<?>[2];
     private int turn;
     private long made;
+    private long[] looks;
     private Drawn drawn;
 
     /** What the pixels show, so that they are made anew only where they must. */
@@ -31,7 +33,23 @@ final class BoardPainter {
             int width,
             int height,
             int axisRow,
-            boolean isQuick) {}
+            boolean isQuick) {
+        /** All that a column shows beside what the outline gives, as a number. */
+        int setting() {
+            return Objects.hash(
+                    handle.brief().kit(),
+                    handle.brief().metals(),
+                    handle.brief().stock(),
+                    handle.fit(),
+                    handle.tenonEndX(),
+                    palette,
+                    scale,
+                    startX,
+                    width,
+                    height,
+                    axisRow);
+        }
+    }
 
     /**
      * Draws everything.
@@ -64,14 +82,10 @@ final class BoardPainter {
         double left = Math.max(0, Math.floor(view.px(handle.ferruleFaceX() - BESIDE)));
         double end = handle.buttX() + handle.lengths().capMm() + BESIDE;
         double right = Math.min(sheet.width(), Math.ceil(view.px(end)));
-        double radius =
-                Math.max(
-                                handle.outline().greatest().r(),
-                                handle.brief().kit().ferrule().outside().greatest() / 2)
-                        + BESIDE;
+        double room = scene.room(view) + Math.ceil(BESIDE * view.scale());
         double axis = Math.round(view.axisY());
-        double top = Math.max(0, Math.floor(axis - radius * view.scale()));
-        double bottom = Math.min(sheet.curvesTop(), Math.ceil(axis + radius * view.scale()));
+        double top = Math.max(0, axis - room);
+        double bottom = Math.min(sheet.curvesTop(), axis + room);
         int width = (int) Math.ceil((right - left) * density);
         int height = (int) Math.ceil((bottom - top) * density);
         int axisRow = (int) Math.round((axis - top) * density);
@@ -97,19 +111,21 @@ final class BoardPainter {
             if (scene.inHand()) {
                 raster.quick();
             }
-            raster.paint(
-                    startX,
-                    view.scale() * density,
-                    new PieceRaster.Size(width, height, axisRow),
-                    (int) Math.max(1, Math.round(density)),
-                    pixels[turn]);
+            Columns columns =
+                    raster.paint(
+                            startX,
+                            view.scale() * density,
+                            new PieceRaster.Size(width, height, axisRow),
+                            (int) Math.max(1, Math.round(density)),
+                            pixels[turn]);
             buffer.updateBuffer(b -> new Rectangle2D(0, 0, width, height));
             drawn = wanted;
             made++;
+            looks = columns.looks(scene.inHand() ? wanted.setting() : made, scene.inHand());
         }
         ink.drawImage(
                 pictures[turn],
-                made,
+                looks,
                 1 - scene.overlay().photograph(),
                 left,
                 top,

@@ -6,6 +6,7 @@ import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.measure.Units;
 import haftline.ui.model.Overlay;
+import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.Optional;
@@ -31,6 +32,8 @@ public record BoardScene(
         Palette palette,
         boolean inHand,
         Overlay overlay) {
+    private static final double ROOM_STEP = 16;
+
     /**
      * The handle.
      *
@@ -38,6 +41,16 @@ public record BoardScene(
      */
     public Handle handle() {
         return figures.handle();
+    }
+
+    /**
+     * Half the height that is kept for the piece, px. It grows in steps: what stands round the
+     * piece rests while a hand drags, and is not painted anew.
+     *
+     * @param view where the piece stands
+     */
+    double room(View view) {
+        return Math.ceil(PiecePicture.radius(handle()) * view.scale() / ROOM_STEP) * ROOM_STEP;
     }
 
     Shown shown() {

@@ -16,6 +16,12 @@ final class Columns {
     /** Marks a column where there is no wall to speak of. */
     static final float NO_WALL = Float.MAX_VALUE;
 
+    /** Wall left over its limit from which on it is called ample, mm (for colour only). */
+    private static final float AMPLE = 0.5f;
+
+    private static final float FINE = 16;
+    private static final float FINE_SLOPE = 128;
+
     final int count;
     final float startX;
     final float step;
@@ -70,6 +76,38 @@ final class Columns {
     /** The first column at or behind a place, within the range. */
     int at(double x) {
         return (int) Math.max(0, Math.min(count, Math.ceil((x - startX) / step)));
+    }
+
+    /**
+     * What each column looks like, as a number.
+     *
+     * @param setting all that is the same for the whole row
+     * @param coarse whether less than a sixteenth of a column's width more or less looks the same
+     */
+    long[] looks(long setting, boolean coarse) {
+        long[] looks = new long[count];
+        Arrays.fill(looks, setting);
+        if (coarse) {
+            float fine = FINE / step;
+            for (int i = 0; i < count; i++) {
+                long d = Mark.mixed(setting, Math.round(wood[i] * fine));
+                d = Mark.mixed(d, Math.round(slope[i] * FINE_SLOPE));
+                d = Mark.mixed(d, Math.round(metal[i] * fine));
+                d = Mark.mixed(d, Math.round(bore[i] * fine));
+                d = Mark.mixed(d, Math.round(shank[i] * fine));
+                looks[i] = Mark.mixed(d, wall(i));
+            }
+        }
+        return looks;
+    }
+
+    /** 0 broken, 1 close, 2 ample, -1 where no bore lies under the wood. */
+    int wall(int i) {
+        if (worst[i] == NO_WALL) {
+            return -1;
+        }
+        float margin = worst[i] - limit[i];
+        return margin < 0 ? 0 : margin < AMPLE ? 1 : 2;
     }
 
     private void readWood(Outline outline) {

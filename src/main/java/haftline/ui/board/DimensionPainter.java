@@ -38,19 +38,19 @@ final class DimensionPainter {
     }
 
     void paint() {
-        double radius = greatest();
+        double room = scene.room(view);
         double end = handle.buttX() + handle.lengths().capMm();
-        double over = view.py(radius) - 52;
-        along(handle.ferruleFaceX(), end, over, radius, "", handle.lengths().overallMm());
-        double under = view.py(-radius) + 24;
+        double over = -room - 44;
+        along(handle.ferruleFaceX(), end, over, -room, "", handle.lengths().overallMm());
+        double under = room + 20;
         Bore bore = handle.tangBore();
         double depth = bore.deepest().depthMm();
-        balance(under + 58);
+        balance(view.axisY() + under + 58);
         along(
                 bore.faceX(),
                 bore.xAt(depth),
                 under,
-                -radius,
+                room,
                 "bore ⌀ " + number(bore.deepest().diameterMm()) + ", ",
                 depth);
         handle.capBore()
@@ -60,30 +60,30 @@ final class DimensionPainter {
                                         cap.xAt(cap.deepest().depthMm()),
                                         cap.faceX(),
                                         under,
-                                        -radius,
+                                        room,
                                         "",
                                         cap.deepest().depthMm()));
-        along(0, handle.buttX(), under + 26, -radius, "", handle.lengths().visibleWoodMm());
+        along(0, handle.buttX(), under + 26, room, "", handle.lengths().visibleWoodMm());
         diameters();
-    }
-
-    private double greatest() {
-        return Math.max(
-                handle.outline().greatest().r(),
-                handle.brief().kit().ferrule().outside().greatest() / 2);
     }
 
     private String number(double mm) {
         return shown.length(mm);
     }
 
-    /** One length along the axis; its arrows stand outside where there is no room between them. */
-    private void along(double x0, double x1, double y, double radius, String lead, double mm) {
+    /**
+     * One length along the axis; its arrows stand outside where there is no room between them.
+     *
+     * @param below of the dimension line, px under the axis
+     * @param edge of the room for the piece, px under the axis
+     */
+    private void along(double x0, double x1, double below, double edge, String lead, double mm) {
         double a = Pen.sharp(view.px(Math.min(x0, x1)));
         double b = Pen.sharp(view.px(Math.max(x0, x1)));
-        double line = Pen.sharp(y);
-        double from = view.py(radius) + (radius > 0 ? -6 : 6);
-        double to = line + (radius > 0 ? -OVERSHOOT : OVERSHOOT);
+        double line = Pen.sharp(view.axisY() + below);
+        double away = Math.signum(edge);
+        double from = Math.round(view.axisY() + edge) + 6 * away;
+        double to = line + OVERSHOOT * away;
         String text = lead + number(mm);
         pen.style(palette.soft(), 1);
         pen.line(a, from, a, to);
@@ -159,7 +159,7 @@ final class DimensionPainter {
         pen.ink.fillPolygon(new double[] {x - 8, x + 8, x}, new double[] {y + 10, y + 10, y - 4});
         pen.style(palette.soft(), 0.8);
         pen.dashed(palette.soft(), 0.8, 2, 3);
-        pen.line(Pen.sharp(x), view.py(-greatest()) + 6, Pen.sharp(x), y - 6);
+        pen.line(Pen.sharp(x), view.py(-PiecePicture.radius(handle)) + 6, Pen.sharp(x), y - 6);
         String where = at < 0 ? " before the ferrule's face" : " behind the ferrule's face";
         String text =
                 "balance "

@@ -52,8 +52,13 @@ final class Ink {
         marks.add(Mark.ring(stroke, width, x, y, w, h));
     }
 
+    /** A frame, of four lines that share no pixel but at the corners. */
     void strokeRect(double x, double y, double w, double h) {
-        strokePolygon(new double[] {x, x + w, x + w, x}, new double[] {y, y, y + h, y + h});
+        double by = width / 2;
+        strokeLine(x - by, y, x + w + by, y);
+        strokeLine(x - by, y + h, x + w + by, y + h);
+        strokeLine(x, y + by, x, y + h - by);
+        strokeLine(x + w, y + by, x + w, y + h - by);
     }
 
     void fillPolygon(double[] xs, double[] ys) {
@@ -74,13 +79,13 @@ final class Ink {
         closePath();
     }
 
-    /** A line; one of one pixel along an axis is a rectangle: the same pixels, and quicker. */
+    /** A line; a full one along an axis is a rectangle: the same pixels, and quicker. */
     void strokeLine(double x0, double y0, double x1, double y1) {
-        boolean isHair = width == 1 && dashes.length == 0;
-        if (isHair && x0 == x1) {
-            fillRect(stroke, x0 - 0.5, Math.min(y0, y1), 1, Math.abs(y1 - y0));
-        } else if (isHair && y0 == y1) {
-            fillRect(stroke, Math.min(x0, x1), y0 - 0.5, Math.abs(x1 - x0), 1);
+        boolean isFull = dashes.length == 0;
+        if (isFull && x0 == x1) {
+            fillRect(stroke, x0 - width / 2, Math.min(y0, y1), width, Math.abs(y1 - y0));
+        } else if (isFull && y0 == y1) {
+            fillRect(stroke, Math.min(x0, x1), y0 - width / 2, Math.abs(x1 - x0), width);
         } else {
             beginPath();
             moveTo(x0, y0);
@@ -154,7 +159,7 @@ final class Ink {
     }
 
     void drawImage(
-            Image image, long version, double alpha, double x, double y, double w, double h) {
-        marks.add(Mark.picture(image, version, alpha, x, y, w, h));
+            Image image, long[] columns, double alpha, double x, double y, double w, double h) {
+        marks.add(Mark.picture(image, columns, alpha, x, y, w, h));
     }
 }

@@ -40,6 +40,9 @@ final class Mark {
     /** Room for ends and joins outside of what is seen, px. */
     private static final double BESIDE = 8;
 
+    /** A line moved by less than a sixteenth of a pixel looks as before: 1/px. */
+    private static final double FINE = 16;
+
     private static final double[] SOLID = {};
     private static final byte[] NO_STEPS = {};
     private static final long PRIME = 0x9E3779B97F4A7C15L;
@@ -54,11 +57,17 @@ final class Mark {
     private final TextAlignment align;
     private final boolean isRun;
 
+    /** Of a picture: what each of its columns shows. */
+    private final long[] columns;
+
+    /** Digest of everything but the numbers. */
+    private final long look;
+
     final double left;
     final double top;
     final double right;
     final double bottom;
-    final long digest;
+    private final long digest;
 
     private Mark(
             Kind kind,
@@ -70,7 +79,9 @@ final class Mark {
             Object what,
             TextAlignment align,
             double[] box,
-            long state) {
+            long state,
+            long... columns) {
+        this.columns = columns;
         this.kind = kind;
         this.colour = colour;
         this.width = width;
@@ -88,6 +99,7 @@ final class Mark {
         d = mixed(d, align == null ? 0 : align.ordinal());
         d = mixed(d, Double.doubleToLongBits(width));
         d = mixed(d, Arrays.hashCode(dashes));
+        look = d;
         d = mixed(d, Arrays.hashCode(steps));
         for (double number : numbers) {
             d = mixed(d, Double.doubleToLongBits(number));
@@ -180,11 +192,11 @@ final class Mark {
      * A picture.
      *
      * @param image the picture
-     * @param version another number when its pixels are other ones
+     * @param columns a number for each column of its pixels, another when they are other ones
      * @param alpha how opaque, 0 to 1
      */
     static Mark picture(
-            Image image, long version, double alpha, double x, double y, double w, double h) {
+            Image image, long[] columns, double alpha, double x, double y, double w, double h) {
         return new Mark(
                 Kind.PICTURE,
                 null,
@@ -195,7 +207,8 @@ final class Mark {
                 image,
                 null,
                 new double[] {x, y, x + w, y + h},
-                mixed(System.identityHashCode(image), version));
+                0,
+                columns);
     }
 
     private static double[] box(double[] points, double by) {
@@ -212,14 +225,58 @@ final class Mark {
         return new double[] {x0 - by, y0 - by, x1 + by, y1 + by};
     }
 
-    /** Whether nothing is seen through it within a rectangle. */
-    boolean covers(double x0, double y0, double x1, double y1) {
-        return kind == Kind.RECTANGLE
-                && colour.isOpaque()
-                && left <= x0
-                && top <= y0
-                && right >= x1
-                && bottom >= y1;
+    /**
+     * What is seen of it within a rectangle that its own box touches, as a number; 0 for nothing.
+     *
+     * @param x0 left, px
+     * @param y0 top, px
+     * @param x1 right, px
+     * @param y1 bottom, px
+     */
+    long seen(double x0, double y0, double x1, double y1) {
+        if (kind == Kind.PICTURE) {
+            double columnsPerPx = columns.length / numbers[2];
+            int from = (int) Math.max(0, Math.floor((x0 - left) * columnsPerPx));
+            int to = (int) Math.min(columns.length, Math.ceil((x1 - left) * columnsPerPx));
+            long d = digest;
+            for (int i = from; i < to; i++) {
+                d = mixed(d, columns[i]);
+            }
+            return d;
+        }
+        return isRun ? seenRun(x0, y0, x1, y1) : digest;
+    }
+
+    /** A line across the board often keeps to its place in some tiles and misses others. */
+    private long seenRun(double x0, double y0, double x1, double y1) {
+        double[] n = numbers;
+        long d = look;
+        double highest = Double.POSITIVE_INFINITY;
+        double lowest = Double.NEGATIVE_INFINITY;
+        double along = 0;
+        int at = 0;
+        for (byte step : steps) {
+            int end = at + (step == CURVE ? 4 : 0);
+            if (step == MOVE) {
+                along = 0;
+            } else if (n[end] >= x0 - BESIDE && n[at - 2] <= x1 + BESIDE) {
+                for (int i = at - 2; i <= end; i += 2) {
+                    highest = Math.min(highest, n[i + 1]);
+                    lowest = Math.max(lowest, n[i + 1]);
+                    d =
+                            mixed(
+                                    d,
+                                    ((long) Math.rint(n[i] * FINE) << 32)
+                                            + Math.round(n[i + 1] * FINE));
+                }
+                d = mixed(d, Math.round(along * FINE));
+            }
+            if (step == LINE && dashes.length > 0) {
+                along += Math.hypot(n[at] - n[at - 2], n[at + 1] - n[at - 1]);
+            }
+            at = end + 2;
+        }
+        return highest - width > y1 || lowest + width < y0 ? 0 : d;
     }
 
     /**

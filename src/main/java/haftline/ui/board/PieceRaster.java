@@ -29,9 +29,6 @@ public final class PieceRaster {
 
     private static final int METAL_HATCH = 5;
 
-    /** Wall left over its limit from which on it is called ample, mm (for colour only). */
-    private static final float AMPLE = 0.5f;
-
     private final Handle handle;
     private final Below below;
     private final int ferruleColour;
@@ -286,7 +283,7 @@ public final class PieceRaster {
         }
         boolean bonded = x > 0 && x > handle.fit().tipX() + 4 || handle.fit().fit() == Fit.BONDED;
         int count = Math.min(Math.round(outside / mmPerPx), rows - axisRow);
-        int tint = wall(i);
+        int tint = columns.wall(i);
         int plain = 0;
         if (columns.shank[i] > 0 && !inCap) {
             plain = sameShank(i, from, count);
@@ -338,7 +335,7 @@ public final class PieceRaster {
 
     /** Most of a section: the hole, then wood. */
     private int woodAlone(int i, int count, int inHole) {
-        int tint = wall(i);
+        int tint = columns.wall(i);
         int hole = Math.min(count, Math.round(columns.bore[i] / mmPerPx));
         int wood = Math.min(count, Math.round(columns.wood[i] / mmPerPx));
         int at = i * rows + axisRow;
@@ -374,15 +371,6 @@ public final class PieceRaster {
 
     private static int strength(int wall) {
         return wall < 0 ? 60 : wall == 2 ? 72 : 104;
-    }
-
-    /** 0 broken, 1 close, 2 ample, -1 where no bore lies under the wood. */
-    private int wall(int i) {
-        if (columns.worst[i] == Columns.NO_WALL) {
-            return -1;
-        }
-        float margin = columns.worst[i] - columns.limit[i];
-        return margin < 0 ? 0 : margin < AMPLE ? 1 : 2;
     }
 
     private int inked(int colour, byte ink, int strength) {

@@ -34,14 +34,11 @@ final class RulerPainter {
         return steps[steps.length - 1] * units.millimetres();
     }
 
+    /** The squares; the paper is the window's own ground, which shows wherever nothing is drawn. */
     static void ground(Pen pen, BoardScene scene, Sheet sheet, View view) {
         Palette palette = scene.palette();
         double bottom = sheet.curvesTop();
         boolean overPhotograph = scene.overlay().photograph() > 0;
-        if (!overPhotograph) {
-            pen.ink.setFill(palette.paper());
-            pen.ink.fillRect(0, 0, sheet.width(), sheet.height());
-        }
         Color grid = palette.grid().deriveColor(0, 1, 1, overPhotograph ? OVER_PHOTOGRAPH : 1);
         double step = step(view, scene.units());
         upright(pen, grid, Sheet.RULER, bottom, sheet, view, step);

@@ -33,7 +33,7 @@ final class Tiles extends Group {
     /**
      * Shows what is drawn.
      *
-     * @param ink the marks, the ground first
+     * @param ink the marks
      * @param wide width of the whole, px
      * @param tall height of the whole, px
      * @param density device pixels a pixel: at another everything is painted anew
@@ -45,18 +45,24 @@ final class Tiles extends Group {
         long[] wanted = new long[canvases.size()];
         Arrays.fill(wanted, Mark.mixed(1, Double.doubleToLongBits(density)));
         for (Mark mark : ink.marks()) {
-            each(mark, i -> wanted[i] = Mark.mixed(wanted[i], mark.digest));
+            each(
+                    mark,
+                    i -> {
+                        long seen = seen(mark, i);
+                        wanted[i] = seen == 0 ? wanted[i] : Mark.mixed(wanted[i], seen);
+                    });
         }
         boolean[] begun = new boolean[wanted.length];
         for (Mark mark : ink.marks()) {
             each(
                     mark,
                     i -> {
-                        if (wanted[i] != shown[i]) {
+                        if (wanted[i] != shown[i] && seen(mark, i) != 0) {
                             Canvas canvas = canvases.get(i);
                             if (!begun[i]) {
                                 begun[i] = true;
-                                begin(canvas, mark);
+                                painted++;
+                                clear(canvas);
                             }
                             double x = canvas.getLayoutX();
                             mark.draw(canvas.getGraphicsContext2D(), x, x + canvas.getWidth());
@@ -71,6 +77,13 @@ final class Tiles extends Group {
         shown = wanted;
     }
 
+    private long seen(Mark mark, int tile) {
+        Canvas canvas = canvases.get(tile);
+        double x = canvas.getLayoutX();
+        double y = canvas.getLayoutY();
+        return mark.seen(x, y, x + canvas.getWidth(), y + canvas.getHeight());
+    }
+
     /**
      * Whether it covers a rectangle of just this size.
      *
@@ -79,16 +92,6 @@ final class Tiles extends Group {
      */
     boolean cover(double wide, double tall) {
         return wide == width && tall == height;
-    }
-
-    /** Nothing is wiped that the first mark covers. */
-    private void begin(Canvas canvas, Mark first) {
-        painted++;
-        double x = canvas.getLayoutX();
-        double y = canvas.getLayoutY();
-        if (!first.covers(x, y, x + canvas.getWidth(), y + canvas.getHeight())) {
-            clear(canvas);
-        }
     }
 
     private static void clear(Canvas canvas) {
