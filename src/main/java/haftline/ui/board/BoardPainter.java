@@ -3,6 +3,7 @@ package haftline.ui.board;
 import haftline.handle.Handle;
 import haftline.ui.model.View;
 import java.nio.IntBuffer;
+import java.util.Arrays;
 import java.util.Objects;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.image.PixelBuffer;
@@ -21,7 +22,7 @@ final class BoardPainter {
     private final PixelBuffer<?>[] buffers = new PixelBuffer<?>[2];
     private int turn;
     private long made;
-    private long[] looks;
+    private final long[][] looks = {{}, {}};
     private Drawn drawn;
 
     /** What the pixels show, so that they are made anew only where they must. */
@@ -106,26 +107,32 @@ final class BoardPainter {
         if (!wanted.equals(drawn)) {
             turn = 1 - turn;
             PixelBuffer<IntBuffer> buffer = buffer(width, height);
-            PieceRaster raster =
-                    new PieceRaster(handle, scene.palette(), PieceRaster.Below.SECTION);
+            PieceRaster.Size size = new PieceRaster.Size(width, height, axisRow);
+            int hatched = (int) Math.max(1, Math.round(density));
+            double devicePx = view.scale() * density;
             if (scene.inHand()) {
-                raster.quick();
+                looks[turn] =
+                        new CoarseRaster(handle, scene.palette())
+                                .paint(
+                                        startX,
+                                        devicePx,
+                                        size,
+                                        hatched,
+                                        wanted.setting(),
+                                        pixels[turn],
+                                        looks[turn]);
+            } else {
+                new PieceRaster(handle, scene.palette(), PieceRaster.Below.SECTION)
+                        .paint(startX, devicePx, size, hatched, pixels[turn]);
+                looks[turn] = new long[width];
+                Arrays.fill(looks[turn], ++made);
             }
-            Columns columns =
-                    raster.paint(
-                            startX,
-                            view.scale() * density,
-                            new PieceRaster.Size(width, height, axisRow),
-                            (int) Math.max(1, Math.round(density)),
-                            pixels[turn]);
             buffer.updateBuffer(b -> new Rectangle2D(0, 0, width, height));
             drawn = wanted;
-            made++;
-            looks = columns.looks(scene.inHand() ? wanted.setting() : made, scene.inHand());
         }
         ink.drawImage(
                 pictures[turn],
-                looks,
+                looks[turn],
                 1 - scene.overlay().photograph(),
                 left,
                 top,
@@ -138,6 +145,7 @@ final class BoardPainter {
         WritableImage picture = pictures[turn];
         if (picture == null || picture.getWidth() != width || picture.getHeight() != height) {
             pixels[turn] = new int[width * height];
+            looks[turn] = new long[0];
             PixelBuffer<IntBuffer> made =
                     new PixelBuffer<>(
                             width,

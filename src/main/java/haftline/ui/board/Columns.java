@@ -21,6 +21,7 @@ final class Columns {
 
     private static final float FINE = 16;
     private static final float FINE_SLOPE = 128;
+    private static final float END_SLOPE = -3;
 
     final int count;
     final float startX;
@@ -79,26 +80,31 @@ final class Columns {
     }
 
     /**
-     * What each column looks like, as a number.
+     * What each column looks like, as a number; a radius that differs by less than a sixteenth of a
+     * pixel looks the same.
      *
      * @param setting all that is the same for the whole row
-     * @param coarse whether less than a sixteenth of a column's width more or less looks the same
      */
-    long[] looks(long setting, boolean coarse) {
+    long[] looks(long setting) {
         long[] looks = new long[count];
-        Arrays.fill(looks, setting);
-        if (coarse) {
-            float fine = FINE / step;
-            for (int i = 0; i < count; i++) {
-                long d = Mark.mixed(setting, Math.round(wood[i] * fine));
-                d = Mark.mixed(d, Math.round(slope[i] * FINE_SLOPE));
-                d = Mark.mixed(d, Math.round(metal[i] * fine));
-                d = Mark.mixed(d, Math.round(bore[i] * fine));
-                d = Mark.mixed(d, Math.round(shank[i] * fine));
-                looks[i] = Mark.mixed(d, wall(i));
-            }
+        float fine = FINE / step;
+        for (int i = 0; i < count; i++) {
+            long d = Mark.mixed(setting, Math.round(wood[i] * fine));
+            d = Mark.mixed(d, Math.round(slope[i] * FINE_SLOPE));
+            d = Mark.mixed(d, Math.round(metal[i] * fine));
+            d = Mark.mixed(d, Math.round(bore[i] * fine));
+            d = Mark.mixed(d, Math.round(shank[i] * fine));
+            looks[i] = Mark.mixed(d, wall(i));
         }
         return looks;
+    }
+
+    /** How the cap's outside falls; steeply at its end. */
+    float metalSlope(int i) {
+        if (i + 1 >= count || metal[i + 1] <= 0) {
+            return END_SLOPE;
+        }
+        return (metal[i + 1] - metal[i]) / step;
     }
 
     /** 0 broken, 1 close, 2 ample, -1 where no bore lies under the wood. */

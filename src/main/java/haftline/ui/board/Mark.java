@@ -274,6 +274,9 @@ final class Mark {
             if (step == LINE && dashes.length > 0) {
                 along += Math.hypot(n[at] - n[at - 2], n[at + 1] - n[at - 1]);
             }
+            if (n[end] > x1 + BESIDE) {
+                break;
+            }
             at = end + 2;
         }
         return highest - width > y1 || lowest + width < y0 ? 0 : d;

@@ -19,6 +19,13 @@ final class Tiles extends Group {
 
     private final List<Canvas> canvases = new ArrayList<>();
     private long[] shown = {};
+
+    /**
+     * What is seen of each mark in each of its tiles, in the order in which both are gone through.
+     */
+    private long[] looks = new long[2048];
+
+    private int count;
     private int across;
     private double width;
     private double height;
@@ -44,37 +51,44 @@ final class Tiles extends Group {
         }
         long[] wanted = new long[canvases.size()];
         Arrays.fill(wanted, Mark.mixed(1, Double.doubleToLongBits(density)));
+        count = 0;
         for (Mark mark : ink.marks()) {
             each(
                     mark,
                     i -> {
-                        long seen = seen(mark, i);
-                        wanted[i] = seen == 0 ? wanted[i] : Mark.mixed(wanted[i], seen);
+                        long look = seen(mark, i);
+                        remember(look);
+                        wanted[i] = look == 0 ? wanted[i] : Mark.mixed(wanted[i], look);
                     });
         }
-        boolean[] begun = new boolean[wanted.length];
+        boolean[] changes = new boolean[wanted.length];
+        for (int i = 0; i < wanted.length; i++) {
+            changes[i] = wanted[i] != shown[i];
+            if (changes[i]) {
+                clear(canvases.get(i));
+                painted++;
+            }
+        }
+        count = 0;
         for (Mark mark : ink.marks()) {
             each(
                     mark,
                     i -> {
-                        if (wanted[i] != shown[i] && seen(mark, i) != 0) {
+                        if (looks[count++] != 0 && changes[i]) {
                             Canvas canvas = canvases.get(i);
-                            if (!begun[i]) {
-                                begun[i] = true;
-                                painted++;
-                                clear(canvas);
-                            }
                             double x = canvas.getLayoutX();
                             mark.draw(canvas.getGraphicsContext2D(), x, x + canvas.getWidth());
                         }
                     });
         }
-        for (int i = 0; i < wanted.length; i++) {
-            if (wanted[i] != shown[i] && !begun[i]) {
-                clear(canvases.get(i));
-            }
-        }
         shown = wanted;
+    }
+
+    private void remember(long look) {
+        if (count == looks.length) {
+            looks = Arrays.copyOf(looks, 2 * count);
+        }
+        looks[count++] = look;
     }
 
     private long seen(Mark mark, int tile) {
@@ -108,15 +122,20 @@ final class Tiles extends Group {
         height = tall;
         across = (int) Math.ceil(wide / WIDE);
         canvases.clear();
+        getChildren().clear();
         for (int y = 0; y < tall; y += TALL) {
+            // Row by row: of a group with a dozen changed children all is put on the window anew.
+            Group row = new Group();
+            row.setAutoSizeChildren(false);
+            getChildren().add(row);
             for (int x = 0; x < wide; x += WIDE) {
                 Canvas canvas = new Canvas(Math.min(WIDE, wide - x), Math.min(TALL, tall - y));
                 canvas.relocate(x, y);
                 canvas.getGraphicsContext2D().translate(-x, -y);
+                row.getChildren().add(canvas);
                 canvases.add(canvas);
             }
         }
-        getChildren().setAll(canvases);
         shown = new long[canvases.size()];
     }
 
