@@ -157,8 +157,17 @@ public final class Workbench extends BorderPane implements Actions {
             showGuide();
         }
         acceptFiles();
-        sceneProperty().addListener(scene -> ground());
+        sceneProperty().addListener(scene -> coverGround());
         palette.watch(theme -> ground());
+    }
+
+    /**
+     * A scene gets a fill of its own at the end of its making, and the paper once it has a window.
+     */
+    private void coverGround() {
+        if (getScene() != null) {
+            getScene().windowProperty().addListener(window -> ground());
+        }
     }
 
     /** The board's paper; panels lie on it. */

@@ -8,16 +8,18 @@ import haftline.handle.PlacedNode;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.text.TextAlignment;
 
 /** Dimensions in the drawing office's manner (ISO 129-1), and the point of balance. */
 final class DimensionPainter {
     private static final double OVERSHOOT = 4;
 
-    /** Diameters of nodes closer than this are lifted over each other, px. */
-    private static final double APART = 62;
+    /** How far a diameter stands over its node, and over another diameter, px. */
+    private static final double LIFT = 14;
 
     private final Pen pen;
     private final BoardScene scene;
@@ -109,35 +111,39 @@ final class DimensionPainter {
         }
     }
 
+    /** The diameters over their nodes; each is lifted until it lies on none before it. */
     private void diameters() {
-        List<PlacedNode> nodes = handle.nodes();
-        double lastX = Double.NEGATIVE_INFINITY;
-        boolean lifted = false;
-        for (PlacedNode node : nodes) {
+        List<Rectangle2D> taken = new ArrayList<>();
+        for (PlacedNode node : handle.nodes()) {
             double x = view.px(node.x());
-            lifted = x - lastX < APART && !lifted;
-            lastX = x;
-            boolean end = !node.isFree();
-            double lift = lifted ? 28 : 14;
-            double y = view.py(node.radiusMm()) - lift;
+            double rest = view.py(node.radiusMm()) - LIFT;
+            String text = "⌀ " + number(2 * node.radiusMm());
+            double wide = Pen.width(text) + 8;
+            double shift = node.isFree() ? 0 : node.x() <= 0 ? -22 : 24;
+            // At the edge of the board it is still read whole.
+            double middle =
+                    x < sheet.width()
+                            ? Math.min(sheet.width() - wide / 2 - 2, x + shift)
+                            : x + shift;
+            Rectangle2D box = new Rectangle2D(middle - wide / 2, rest - 11, wide, LIFT);
+            while (lies(box, taken)) {
+                box = new Rectangle2D(box.getMinX(), box.getMinY() - LIFT, wide, LIFT);
+            }
+            double y = box.getMinY() + 11;
             if (y < Sheet.RULER + 12) {
                 continue;
             }
-            double shift = !end ? 0 : node.x() <= 0 ? -22 : 24;
-            if (lifted) {
-                pen.style(palette.soft(), 0.8);
-                pen.line(Pen.sharp(x), y + 3, Pen.sharp(x), y + lift - 7);
+            taken.add(box);
+            if (y < rest) {
+                pen.style(palette.soft(), 1);
+                pen.line(Pen.sharp(x), y + 3, Pen.sharp(x), rest + LIFT - 7);
             }
-            String text = "⌀ " + number(2 * node.radiusMm());
-            // At the edge of the board it is still read whole.
-            double most = sheet.width() - Pen.width(text) / 2 - 6;
-            pen.patched(
-                    text,
-                    x < sheet.width() ? Math.min(most, x + shift) : x + shift,
-                    y,
-                    palette.ink(),
-                    palette.paper());
+            pen.patched(text, middle, y, palette.ink(), palette.paper());
         }
+    }
+
+    private static boolean lies(Rectangle2D box, List<Rectangle2D> taken) {
+        return taken.stream().anyMatch(box::intersects);
     }
 
     /** A knife edge under the point of balance, and the band where it is wanted. */
