@@ -7,6 +7,7 @@ import haftline.ui.model.FindingsModel;
 import haftline.ui.model.RuleSource;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
+import haftline.ui.theme.SteadyBox;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -158,7 +159,7 @@ public final class FindingsPane extends VBox {
         private final Button apply = new Button();
         private final Label advice = new Label();
         private final Label aside = new Label();
-        private final HBox box;
+        private final SteadyBox box;
 
         Row() {
             sentence.getStyleClass().add("finding");
@@ -184,11 +185,14 @@ public final class FindingsPane extends VBox {
             words.setAlignment(Pos.CENTER_LEFT);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
-            box = new HBox(10, mark, words, rule, gap, advice, apply);
+            HBox line = new HBox(10, mark, words, rule, gap, advice, apply);
             advice.getStyleClass().add("advice");
             advice.setMinWidth(0);
             advice.setWrapText(true);
             advice.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
+            line.setAlignment(Pos.CENTER_LEFT);
+            // The list lays all its rows anew where one asks for it: only where that one grows.
+            box = new SteadyBox(line);
             box.setAlignment(Pos.CENTER_LEFT);
             setPrefWidth(0);
             rows.add(this);

@@ -1,6 +1,7 @@
 package haftline.ui.inspector;
 
 import haftline.ui.model.Row;
+import haftline.ui.theme.SteadyBox;
 import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;

@@ -1,5 +1,6 @@
-package haftline.ui.inspector;
+package haftline.ui.theme;
 
+import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 /**
@@ -7,12 +8,21 @@ import javafx.scene.layout.VBox;
  * another place only if it has become taller or lower. Without it a figure that changes in one row
  * would have all rows with wrapped words measured anew, word by word.
  */
-class SteadyBox extends VBox {
+public class SteadyBox extends VBox {
     private Height least = Height.UNKNOWN;
     private Height wanted = Height.UNKNOWN;
 
     /** What the panel was told last, while a change waits for the layout. */
     private Height told = Height.UNKNOWN;
+
+    /**
+     * A column.
+     *
+     * @param nodes what stands in it, from the top
+     */
+    public SteadyBox(Node... nodes) {
+        super(nodes);
+    }
 
     private record Height(double width, double height) {
         static final Height UNKNOWN = new Height(Double.NaN, 0);
