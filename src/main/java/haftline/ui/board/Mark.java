@@ -225,6 +225,16 @@ final class Mark {
         return new double[] {x0 - by, y0 - by, x1 + by, y1 + by};
     }
 
+    /** Whether nothing is seen through it within a rectangle. */
+    boolean covers(double x0, double y0, double x1, double y1) {
+        return kind == Kind.RECTANGLE
+                && colour.isOpaque()
+                && left <= x0
+                && top <= y0
+                && right >= x1
+                && bottom >= y1;
+    }
+
     /**
      * What is seen of it within a rectangle that its own box touches, as a number; 0 for nothing.
      *
@@ -311,6 +321,10 @@ final class Mark {
             }
             case STROKE -> {
                 pen(gc);
+                if (isLevelDashes()) {
+                    dashes(gc, from, to);
+                    return;
+                }
                 if (isRun) {
                     run(gc, from - BESIDE, to + BESIDE);
                 } else {
@@ -331,6 +345,26 @@ final class Mark {
                 gc.setGlobalAlpha(1);
             }
             default -> throw new IllegalStateException(kind.name());
+        }
+    }
+
+    /** Dashes along the axis are rectangles: the same pixels as of a path, and quicker. */
+    private boolean isLevelDashes() {
+        return dashes.length > 0
+                && steps.length == 2
+                && numbers[1] == numbers[3]
+                && numbers[0] <= numbers[2];
+    }
+
+    private void dashes(GraphicsContext gc, double from, double to) {
+        gc.setFill(colour);
+        double at = numbers[0];
+        for (int i = 0; at < numbers[2] && at < to; i++) {
+            double end = Math.min(numbers[2], at + dashes[i % dashes.length]);
+            if (i % 2 == 0 && end > from) {
+                gc.fillRect(at, numbers[1] - width / 2, end - at, width);
+            }
+            at = end;
         }
     }
 

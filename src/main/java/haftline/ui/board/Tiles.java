@@ -50,13 +50,29 @@ final class Tiles extends Group {
             lay(wide, tall);
         }
         long[] wanted = new long[canvases.size()];
-        Arrays.fill(wanted, Mark.mixed(1, Double.doubleToLongBits(density)));
+        long ground = Mark.mixed(1, Double.doubleToLongBits(density));
+        Arrays.fill(wanted, ground);
+        // The mark that nothing before it is seen through, by its number; -1 for none.
+        int[] lowest = new int[wanted.length];
+        Arrays.fill(lowest, -1);
+        List<Mark> marks = ink.marks();
         count = 0;
-        for (Mark mark : ink.marks()) {
+        for (int k = 0; k < marks.size(); k++) {
+            Mark mark = marks.get(k);
+            int number = k;
             each(
                     mark,
                     i -> {
-                        long look = seen(mark, i);
+                        Canvas canvas = canvases.get(i);
+                        double x = canvas.getLayoutX();
+                        double y = canvas.getLayoutY();
+                        double right = x + canvas.getWidth();
+                        double bottom = y + canvas.getHeight();
+                        if (mark.covers(x, y, right, bottom)) {
+                            lowest[i] = number;
+                            wanted[i] = ground;
+                        }
+                        long look = mark.seen(x, y, right, bottom);
                         remember(look);
                         wanted[i] = look == 0 ? wanted[i] : Mark.mixed(wanted[i], look);
                     });
@@ -64,17 +80,19 @@ final class Tiles extends Group {
         boolean[] changes = new boolean[wanted.length];
         for (int i = 0; i < wanted.length; i++) {
             changes[i] = wanted[i] != shown[i];
-            if (changes[i]) {
+            painted += changes[i] ? 1 : 0;
+            if (changes[i] && lowest[i] < 0) {
                 clear(canvases.get(i));
-                painted++;
             }
         }
         count = 0;
-        for (Mark mark : ink.marks()) {
+        for (int k = 0; k < marks.size(); k++) {
+            Mark mark = marks.get(k);
+            int number = k;
             each(
                     mark,
                     i -> {
-                        if (looks[count++] != 0 && changes[i]) {
+                        if (looks[count++] != 0 && changes[i] && number >= lowest[i]) {
                             Canvas canvas = canvases.get(i);
                             double x = canvas.getLayoutX();
                             mark.draw(canvas.getGraphicsContext2D(), x, x + canvas.getWidth());
@@ -89,13 +107,6 @@ final class Tiles extends Group {
             looks = Arrays.copyOf(looks, 2 * count);
         }
         looks[count++] = look;
-    }
-
-    private long seen(Mark mark, int tile) {
-        Canvas canvas = canvases.get(tile);
-        double x = canvas.getLayoutX();
-        double y = canvas.getLayoutY();
-        return mark.seen(x, y, x + canvas.getWidth(), y + canvas.getHeight());
     }
 
     /**
