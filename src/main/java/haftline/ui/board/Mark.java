@@ -1,11 +1,8 @@
 package haftline.ui.board;
 
 import java.util.Arrays;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
 import javafx.scene.paint.Color;
-import javafx.scene.shape.StrokeLineCap;
-import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
@@ -38,7 +35,7 @@ final class Mark {
     static final byte CLOSE = 3;
 
     /** Room for ends and joins outside of what is seen, px. */
-    private static final double BESIDE = 8;
+    static final double BESIDE = 8;
 
     /** A line moved by less than a sixteenth of a pixel looks as before: 1/px. */
     private static final double FINE = 16;
@@ -47,15 +44,15 @@ final class Mark {
     private static final byte[] NO_STEPS = {};
     private static final long PRIME = 0x9E3779B97F4A7C15L;
 
-    private final Kind kind;
-    private final Color colour;
-    private final double width;
-    private final double[] dashes;
-    private final double[] numbers;
-    private final byte[] steps;
-    private final Object what;
-    private final TextAlignment align;
-    private final boolean isRun;
+    final Kind kind;
+    final Color colour;
+    final double width;
+    final double[] dashes;
+    final double[] numbers;
+    final byte[] steps;
+    final Object what;
+    final TextAlignment align;
+    final boolean isRun;
 
     /** Of a picture: what each of its columns shows. */
     private final long[] columns;
@@ -186,7 +183,7 @@ final class Mark {
                 mixed(text.hashCode(), font.hashCode()));
     }
 
-    private record Lettered(String text, Font font) {}
+    record Lettered(String text, Font font) {}
 
     /**
      * A picture.
@@ -292,91 +289,6 @@ final class Mark {
         return highest - width > y1 || lowest + width < y0 ? 0 : d;
     }
 
-    /**
-     * Draws it with all that it needs, whatever was drawn before.
-     *
-     * @param gc the canvas
-     * @param from left edge of what is seen of it, px
-     * @param to right edge, px
-     */
-    void draw(GraphicsContext gc, double from, double to) {
-        double[] n = numbers;
-        switch (kind) {
-            case RECTANGLE -> {
-                gc.setFill(colour);
-                gc.fillRect(n[0], n[1], n[2], n[3]);
-            }
-            case OVAL -> {
-                gc.setFill(colour);
-                gc.fillOval(n[0], n[1], n[2], n[3]);
-            }
-            case RING -> {
-                pen(gc);
-                gc.strokeOval(n[0], n[1], n[2], n[3]);
-            }
-            case AREA -> {
-                gc.setFill(colour);
-                path(gc);
-                gc.fill();
-            }
-            case STROKE -> {
-                pen(gc);
-                if (isLevelDashes()) {
-                    dashes(gc, from, to);
-                    return;
-                }
-                if (isRun) {
-                    run(gc, from - BESIDE, to + BESIDE);
-                } else {
-                    path(gc);
-                }
-                gc.stroke();
-            }
-            case WORDS -> {
-                Lettered lettered = (Lettered) what;
-                gc.setFill(colour);
-                gc.setFont(lettered.font());
-                gc.setTextAlign(align);
-                gc.fillText(lettered.text(), n[0], n[1]);
-            }
-            case PICTURE -> {
-                gc.setGlobalAlpha(n[4]);
-                gc.drawImage((Image) what, n[0], n[1], n[2], n[3]);
-                gc.setGlobalAlpha(1);
-            }
-            default -> throw new IllegalStateException(kind.name());
-        }
-    }
-
-    /** Dashes along the axis are rectangles: the same pixels as of a path, and quicker. */
-    private boolean isLevelDashes() {
-        return dashes.length > 0
-                && steps.length == 2
-                && numbers[1] == numbers[3]
-                && numbers[0] <= numbers[2];
-    }
-
-    private void dashes(GraphicsContext gc, double from, double to) {
-        gc.setFill(colour);
-        double at = numbers[0];
-        for (int i = 0; at < numbers[2] && at < to; i++) {
-            double end = Math.min(numbers[2], at + dashes[i % dashes.length]);
-            if (i % 2 == 0 && end > from) {
-                gc.fillRect(at, numbers[1] - width / 2, end - at, width);
-            }
-            at = end;
-        }
-    }
-
-    private void pen(GraphicsContext gc) {
-        gc.setStroke(colour);
-        gc.setLineWidth(width);
-        gc.setLineDashes(dashes);
-        gc.setLineDashOffset(0);
-        gc.setLineCap(StrokeLineCap.BUTT);
-        gc.setLineJoin(StrokeLineJoin.ROUND);
-    }
-
     /** Whether it goes from left to right all the way, so that a stretch can be drawn alone. */
     private boolean runs() {
         boolean isDashed = dashes.length > 0;
@@ -395,53 +307,5 @@ final class Mark {
             x = numbers[at - 2];
         }
         return steps.length > 2;
-    }
-
-    /** The stretch between two places, dashes as they would fall in the whole. */
-    private void run(GraphicsContext gc, double from, double to) {
-        double[] n = numbers;
-        gc.beginPath();
-        boolean begun = false;
-        double along = 0;
-        double before = 0;
-        int at = 0;
-        for (byte step : steps) {
-            int end = at + (step == CURVE ? 4 : 0);
-            if (step == MOVE) {
-                begun = false;
-                along = 0;
-            } else if (n[end] >= from && n[at - 2] <= to) {
-                if (!begun) {
-                    gc.moveTo(n[at - 2], n[at - 1]);
-                    before = along;
-                    begun = true;
-                }
-                if (step == LINE) {
-                    gc.lineTo(n[at], n[at + 1]);
-                } else {
-                    gc.bezierCurveTo(n[at], n[at + 1], n[at + 2], n[at + 3], n[end], n[end + 1]);
-                }
-            }
-            if (step == LINE && dashes.length > 0) {
-                along += Math.hypot(n[at] - n[at - 2], n[at + 1] - n[at - 1]);
-            }
-            at = end + 2;
-        }
-        gc.setLineDashOffset(before);
-    }
-
-    private void path(GraphicsContext gc) {
-        double[] n = numbers;
-        gc.beginPath();
-        int at = 0;
-        for (byte step : steps) {
-            switch (step) {
-                case MOVE -> gc.moveTo(n[at++], n[at++]);
-                case LINE -> gc.lineTo(n[at++], n[at++]);
-                case CURVE ->
-                        gc.bezierCurveTo(n[at++], n[at++], n[at++], n[at++], n[at++], n[at++]);
-                default -> gc.closePath();
-            }
-        }
     }
 }

@@ -95,7 +95,8 @@ final class Tiles extends Group {
                         if (looks[count++] != 0 && changes[i] && number >= lowest[i]) {
                             Canvas canvas = canvases.get(i);
                             double x = canvas.getLayoutX();
-                            mark.draw(canvas.getGraphicsContext2D(), x, x + canvas.getWidth());
+                            Brush.draw(
+                                    mark, canvas.getGraphicsContext2D(), x, x + canvas.getWidth());
                         }
                     });
         }
@@ -152,9 +153,9 @@ final class Tiles extends Group {
 
     private void each(Mark mark, IntConsumer tile) {
         int x0 = (int) Math.max(0, Math.floor(mark.left / WIDE));
-        int x1 = (int) Math.min(across - 1, Math.floor(mark.right / WIDE));
+        int x1 = (int) Math.min(across - 1, Math.ceil(mark.right / WIDE) - 1);
         int y0 = (int) Math.max(0, Math.floor(mark.top / TALL));
-        int y1 = (int) Math.min(canvases.size() / across - 1, Math.floor(mark.bottom / TALL));
+        int y1 = (int) Math.min(canvases.size() / across - 1, Math.ceil(mark.bottom / TALL) - 1);
         for (int y = y0; y <= y1; y++) {
             for (int x = x0; x <= x1; x++) {
                 tile.accept(y * across + x);

@@ -2,6 +2,7 @@ package haftline.ui.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.Test;
 
@@ -28,5 +29,67 @@ class TilesTest {
         // From the first tile to the second: both are other ones now.
         assertThat(painted(220, 1)).isEqualTo(2);
         assertThat(painted(220, 2)).isEqualTo(16);
+    }
+
+    private int paintedLine(double y, double endY, double endX) {
+        int before = tiles.painted();
+        Ink ink = new Ink();
+        ink.setStroke(Color.BLACK, 2);
+        ink.beginPath();
+        ink.moveTo(10, y);
+        for (double x = 40; x <= 700; x += 30) {
+            ink.lineTo(x, y);
+        }
+        ink.lineTo(endX, endY);
+        ink.stroke();
+        tiles.show(ink, 768, 384, 1);
+        return tiles.painted() - before;
+    }
+
+    @Test
+    void lineAcrossTilesIsPaintedWhereItBends() {
+        // One row of four; the box of the line takes in the row below as well.
+        paintedLine(40, 40, 740);
+        assertThat(paintedLine(50, 50, 740)).isEqualTo(4);
+        assertThat(paintedLine(50, 60, 740)).isEqualTo(1);
+        assertThat(paintedLine(50, 60.01, 740)).isZero();
+        // Its end goes over into the row below, in the last column.
+        assertThat(paintedLine(50, 150, 740)).isEqualTo(2);
+        assertThat(paintedLine(55, 150, 740)).isEqualTo(5);
+    }
+
+    private int paintedUnder(double dotX, Color lid) {
+        int before = tiles.painted();
+        Ink ink = new Ink();
+        ink.fillOval(dotX, 20, 8, 8);
+        ink.setFill(lid);
+        ink.fillRect(0, 0, 192, 96);
+        ink.setFill(Color.BLACK);
+        tiles.show(ink, 768, 384, 1);
+        return tiles.painted() - before;
+    }
+
+    @Test
+    void whatIsCoveredIsNotPainted() {
+        paintedUnder(20, Color.WHITE);
+        assertThat(paintedUnder(30, Color.WHITE)).isZero();
+        assertThat(paintedUnder(30, Color.rgb(255, 255, 255, 0.5))).isEqualTo(1);
+        assertThat(paintedUnder(40, Color.rgb(255, 255, 255, 0.5))).isEqualTo(1);
+    }
+
+    private int paintedPicture(long second) {
+        int before = tiles.painted();
+        Ink ink = new Ink();
+        ink.drawImage(new WritableImage(4, 1), new long[] {1, second, 3, 4}, 1, 0, 0, 768, 96);
+        tiles.show(ink, 768, 384, 1);
+        return tiles.painted() - before;
+    }
+
+    @Test
+    void pictureIsPaintedWhereItsColumnsLookDifferent() {
+        paintedPicture(1);
+        assertThat(paintedPicture(2)).isEqualTo(1);
+        assertThat(paintedPicture(2)).isZero();
+        assertThat(paintedPicture(7)).isEqualTo(1);
     }
 }
