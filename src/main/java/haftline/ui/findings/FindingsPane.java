@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -203,6 +204,12 @@ public final class FindingsPane extends VBox {
             if (!isEmpty() && getIndex() >= 0 && getIndex() < found.size()) {
                 mark.show(Optional.of(found.get(getIndex()).gravity()));
                 sentence.setText(model.message(found.get(getIndex())));
+                // What was tried on the piece as it was keeps its room and says nothing.
+                for (Node tried : List.of(aside, advice, apply)) {
+                    tried.setVisible(tried.isVisible() && !remediesWait);
+                }
+                // The list's cells are laid out by the list alone, which is not asked.
+                box.layout();
             }
         }
 

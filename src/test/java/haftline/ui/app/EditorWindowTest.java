@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import haftline.edit.OpenDocument;
+import haftline.edit.Worked;
 import haftline.findings.Finding;
 import haftline.handle.PlacedNode;
+import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.HandleSet;
 import haftline.store.SetFile;
@@ -14,12 +16,15 @@ import haftline.ui.model.EditorModel;
 import haftline.ui.model.FilesModel;
 import haftline.ui.model.Preferences;
 import haftline.ui.model.Question;
+import haftline.ui.theme.Palette;
 import java.io.BufferedReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -27,6 +32,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -140,6 +146,48 @@ class EditorWindowTest {
         robot.push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.Z);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(node("swell").radiusMm()).isCloseTo(after, within(1e-12));
+    }
+
+    private List<String> sentencesShown(FxRobot robot) {
+        return robot.lookup("#findings .finding .text").queryAllAs(Text.class).stream()
+                .filter(EditorWindowTest::isSeen)
+                .map(Text::getText)
+                .toList();
+    }
+
+    /** A list measures its rows with one that is not seen. */
+    private static boolean isSeen(Node node) {
+        return node == null || node.isVisible() && isSeen(node.getParent());
+    }
+
+    @Test
+    void findingsFollowWhileAHandDrags(FxRobot robot) {
+        Point2D at = onScreen(robot, "swell");
+        for (int step = 0; step < 3; step++) {
+            if (step == 0) {
+                robot.drag(at);
+            }
+            robot.moveBy(0, -2);
+            WaitForAsyncUtils.waitForFxEvents();
+            double balance =
+                    editor.drawn()
+                            .value()
+                            .flatMap(Worked::figures)
+                            .orElseThrow()
+                            .balance()
+                            .fromFerruleFaceMm();
+            assertThat(sentencesShown(robot))
+                    .anyMatch(
+                            s ->
+                                    s.startsWith(
+                                            "It balances " + NumberText.fixed(balance, 1) + " mm"));
+        }
+        robot.drop();
+    }
+
+    @Test
+    void theGroundOfTheWindowIsTheBoardsPaper() {
+        assertThat(window.getScene().getFill()).isEqualTo(Palette.PAPER.paper());
     }
 
     @Test
