@@ -82,7 +82,6 @@ public final class Workbench extends BorderPane implements Actions {
         FindingsModel findings = new FindingsModel(editor);
         model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
-        getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
         aids = new Aids(this, editor, dialogs, () -> show(Showing.TAKE_OFF));
         board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
@@ -133,9 +132,20 @@ public final class Workbench extends BorderPane implements Actions {
         palette.watch(theme -> ground());
     }
 
+    /**
+     * The style of the window. It belongs to the scene: what belongs to its root is gathered anew
+     * for every control.
+     */
+    static String style() {
+        return Workbench.class.getResource("/haftline/ui/haftline.css").toString();
+    }
+
     /** The board's paper; panels lie on it. */
     private void ground() {
         if (getScene() != null) {
+            if (!getScene().getStylesheets().contains(style())) {
+                getScene().getStylesheets().add(style());
+            }
             getScene().setFill(palette.value().paper());
         }
     }
