@@ -69,6 +69,10 @@ final class ClassArchive {
         return new File(base, "haftline");
     }
 
+    String name() {
+        return name;
+    }
+
     private File file(String ending) {
         return new File(folder, name + ending);
     }
@@ -160,10 +164,7 @@ final class ClassArchive {
             note();
             return;
         }
-        Files.move(
-                file(UNDER_WAY).toPath(),
-                file(ENDING).toPath(),
-                StandardCopyOption.ATOMIC_MOVE);
+        Files.move(file(UNDER_WAY).toPath(), file(ENDING).toPath(), StandardCopyOption.ATOMIC_MOVE);
         removeOthers();
     }
 
@@ -189,10 +190,10 @@ final class ClassArchive {
     }
 
     /**
-     * What of a list can be taken: all but the lambdas that have to do with a class that is too old,
-     * which some virtual machines break down over.
+     * What of a list can be taken: all but the lambdas that have to do with a class that is too
+     * old, which some virtual machines break down over.
      */
-    private List<String> taken(List<String> all) throws IOException {
+    List<String> taken(List<String> all) throws IOException {
         List<String> taken = new ArrayList<>();
         try (ZipFile classes = new ZipFile(jar)) {
             Map<String, Boolean> old = new HashMap<>();

@@ -193,7 +193,9 @@ final class Aids {
      * @return the panel while it is open, so that the board keeps its size
      */
     Node beside(Node inspector) {
-        return photographs.isOpen() ? photographs.panel() : isAdjusting ? adjustPane.get() : inspector;
+        return photographs.isOpen()
+                ? photographs.panel()
+                : isAdjusting ? adjustPane.get() : inspector;
     }
 
     /** A photograph under the board. */

@@ -125,10 +125,7 @@ final class Pages {
 
     private ProductionPane production() {
         return new ProductionPane(
-                editor,
-                new ProductionModel(editor, latest(), latest()),
-                palette,
-                dialogs::folder);
+                editor, new ProductionModel(editor, latest(), latest()), palette, dialogs::folder);
     }
 
     private ExportModel exportModel() {

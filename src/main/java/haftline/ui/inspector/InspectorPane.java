@@ -70,12 +70,7 @@ public final class InspectorPane extends ScrollPane {
 
     private void add(Section section) {
         folds.getChildren()
-                .add(
-                        new Fold(
-                                section.step().words(),
-                                true,
-                                preferences,
-                                () -> rows(section)));
+                .add(new Fold(section.step().words(), true, preferences, () -> rows(section)));
     }
 
     private List<Node> rows(Section section) {

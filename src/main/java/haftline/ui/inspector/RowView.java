@@ -22,12 +22,12 @@ public final class RowView extends SteadyBox {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
 
-    // All rows share them: each would be a window with a scene of its own, made before the first frame.
+    // All rows share them: each would be a window with a scene of its own, made before the first
+    // frame.
     private static final Tooltip RELEASE = new Tooltip("Leaves it to what set and rule say");
     private static final Tooltip NUMBER = new Tooltip("Takes 12.5, 12,5 mm, 1/2\" or 31/64 in");
     private static final Tooltip READINGS =
-            new Tooltip(
-                    "Takes 12.5, 12,5 mm, 1/2\", 31/64 in, or readings: 6.5; 6.6; 6.55");
+            new Tooltip("Takes 12.5, 12,5 mm, 1/2\", 31/64 in, or readings: 6.5; 6.6; 6.55");
 
     private final Row row;
     private final Label note = new Label();
