@@ -28,14 +28,19 @@ final class ClassArchive {
     /** Classes of before Java 6 are not taken, and what hangs on them upsets the making. */
     private static final int FIRST_TAKEN = 50;
 
+    /** A month: two jars that are used in turn keep theirs. */
+    private static final long KEPT_MS = 30L * 24 * 60 * 60 * 1000;
+
     private final File folder;
     private final String name;
     private final File jar;
+    private final long starter;
 
-    private ClassArchive(File folder, String name, File jar) {
+    private ClassArchive(File folder, String name, File jar, long starter) {
         this.folder = folder;
         this.name = name;
         this.jar = jar;
+        this.starter = starter;
     }
 
     /**
@@ -44,6 +49,10 @@ final class ClassArchive {
      * @param jar the jar with its full path
      */
     static ClassArchive of(File jar) {
+        return of(jar, ProcessHandle.current().pid());
+    }
+
+    private static ClassArchive of(File jar, long starter) {
         String key =
                 jar.getPath()
                         + '|'
@@ -55,7 +64,7 @@ final class ClassArchive {
                         + '|'
                         + System.getProperty("java.vm.version");
         String name = "classes-" + Integer.toHexString(key.hashCode());
-        return new ClassArchive(usualFolder(), name, jar);
+        return new ClassArchive(usualFolder(), name, jar, starter);
     }
 
     private static File usualFolder() {
@@ -77,6 +86,11 @@ final class ClassArchive {
         return new File(folder, name + ending);
     }
 
+    /** What belongs to one start alone; two editors may be opened and closed at a time. */
+    private File own(String ending) {
+        return file("-" + starter + ending);
+    }
+
     /** Options that use the archive, or note down what belongs into it while there is none. */
     List<String> options() {
         File made = file(ENDING);
@@ -87,7 +101,7 @@ final class ClassArchive {
             return List.of();
         }
         return folder.canWrite()
-                ? List.of("-XX:DumpLoadedClassList=" + file(LIST).getPath())
+                ? List.of("-XX:DumpLoadedClassList=" + own(LIST).getPath())
                 : List.of();
     }
 
@@ -104,7 +118,7 @@ final class ClassArchive {
      * @param java the program that starts a virtual machine
      */
     void makeFromList(String java) {
-        if (!file(LIST).isFile()) {
+        if (!own(LIST).isFile()) {
             return;
         }
         try {
@@ -112,26 +126,29 @@ final class ClassArchive {
                             java,
                             "-XX:TieredStopAtLevel=1",
                             "-XX:+UseSerialGC",
+                            "-Duser.home=" + System.getProperty("user.home"),
                             "-cp",
                             jar.getPath(),
                             ClassArchive.class.getName(),
                             java,
-                            jar.getPath())
+                            jar.getPath(),
+                            Long.toString(starter))
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
         } catch (IOException notStarted) {
-            file(LIST).delete();
+            own(LIST).delete();
         }
     }
 
     /**
      * Makes the archive; runs on its own, after the window was closed.
      *
-     * @param args the program that starts a virtual machine, and the jar
+     * @param args the program that starts a virtual machine, the jar, and the process that noted
+     *     the list down
      */
     public static void main(String[] args) {
-        ClassArchive archive = of(new File(args[1]));
+        ClassArchive archive = of(new File(args[1]), Long.parseLong(args[2]));
         try {
             archive.make(args[0]);
         } catch (IOException noRoom) {
@@ -139,20 +156,20 @@ final class ClassArchive {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         } finally {
-            archive.file(LIST).delete();
-            archive.file(UNDER_WAY).delete();
+            archive.own(LIST).delete();
+            archive.own(UNDER_WAY).delete();
         }
     }
 
     private void make(String java) throws IOException, InterruptedException {
-        Path list = file(LIST).toPath();
+        Path list = own(LIST).toPath();
         Files.write(list, taken(Files.readAllLines(list)));
         Process making =
                 new ProcessBuilder(
                                 java,
                                 "-Xshare:dump",
                                 "-XX:SharedClassListFile=" + list,
-                                "-XX:SharedArchiveFile=" + file(UNDER_WAY),
+                                "-XX:SharedArchiveFile=" + own(UNDER_WAY),
                                 "-XX:-CreateCoredumpOnCrash",
                                 "-XX:ErrorFile=" + file(FAILED),
                                 "-jar",
@@ -164,7 +181,7 @@ final class ClassArchive {
             note();
             return;
         }
-        Files.move(file(UNDER_WAY).toPath(), file(ENDING).toPath(), StandardCopyOption.ATOMIC_MOVE);
+        Files.move(own(UNDER_WAY).toPath(), file(ENDING).toPath(), StandardCopyOption.ATOMIC_MOVE);
         removeOthers();
     }
 
@@ -177,13 +194,15 @@ final class ClassArchive {
         }
     }
 
+    /** Old archives of other jars and machines, and what starts left that were killed. */
     private void removeOthers() {
         File[] all = folder.listFiles();
         if (all == null) {
             return;
         }
+        long longAgo = System.currentTimeMillis() - KEPT_MS;
         for (File other : all) {
-            if (other.getName().startsWith("classes-") && !other.getName().startsWith(name)) {
+            if (other.getName().startsWith("classes-") && other.lastModified() < longAgo) {
                 other.delete();
             }
         }

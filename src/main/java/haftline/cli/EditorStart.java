@@ -26,6 +26,9 @@ final class EditorStart {
     /** What a virtual machine answers that could not start; the editor has no such exit code. */
     private static final int NOT_STARTED = 1;
 
+    /** What it answers that broke down (128 and SIGABRT or SIGSEGV), which an archive may cause. */
+    private static final List<Integer> BROKEN = List.of(134, 139);
+
     /**
      * What is compiled twice as it starts is compiled for nothing: the second compiler waits until
      * a method has been run ten times as often as it usually would. What a drag runs comes to that
@@ -81,6 +84,9 @@ final class EditorStart {
             if (code == NOT_STARTED) {
                 archive.forget();
                 return OptionalInt.empty();
+            }
+            if (BROKEN.contains(code)) {
+                archive.forget();
             }
             if (code == ExitCode.DONE) {
                 archive.makeFromList(usual.get(0));
