@@ -40,13 +40,18 @@ final class EditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        return open(Optional.ofNullable(set));
+    }
+
+    /** Opens the window on a set, or on the demonstration set, and waits until it is closed. */
+    int open(Optional<Path> set) {
         Optional<Window> window = ServiceLoader.load(Window.class).findFirst();
         if (window.isEmpty()) {
             console.say("this build has no editor");
             return ExitCode.USAGE;
         }
         try {
-            window.get().open(Optional.ofNullable(set));
+            window.get().open(set);
         } catch (UnsupportedOperationException noDisplay) {
             console.say(
                     "the editor needs a screen and found none here; check, make and the other verbs"

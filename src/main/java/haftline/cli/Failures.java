@@ -16,6 +16,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The one place where what went wrong becomes a message and an exit code. */
 final class Failures {
+    private static final String TRACE = "HAFTLINE_TRACE";
+
     private final Console console;
     private final boolean traced;
 
@@ -27,6 +29,11 @@ final class Failures {
     Failures(Console console, boolean traced) {
         this.console = console;
         this.traced = traced;
+    }
+
+    /** For a console, traced where the environment asks for it. */
+    static Failures of(Console console) {
+        return new Failures(console, System.getenv(TRACE) != null);
     }
 
     /** A command line that makes no sense. */

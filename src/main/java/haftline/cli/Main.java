@@ -4,14 +4,13 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import picocli.CommandLine;
-import picocli.CommandLine.Help;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Entry point of the program. */
 public final class Main {
-    private static final String TRACE = "HAFTLINE_TRACE";
-    private static final String HELP = "help";
-
     private Main() {}
 
     /**
@@ -20,13 +19,20 @@ public final class Main {
      * @param args the words typed after the program's name
      */
     public static void main(String[] args) {
+        OptionalInt elsewhere = EditorStart.elsewhere(args);
+        if (elsewhere.isPresent()) {
+            if (elsewhere.getAsInt() != ExitCode.DONE) {
+                System.exit(elsewhere.getAsInt());
+            }
+            return;
+        }
         PlainOutput written = new PlainOutput(new FileOutputStream(FileDescriptor.out));
         PrintStream out = new PrintStream(written, false, StandardCharsets.UTF_8);
         PrintStream err =
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         Console console = new Console(out, err, Ink.ofTerminal());
-        int code = run(args, console);
+        int code = EditorStart.isPlain(args) ? edit(args, console) : Verbs.run(args, console);
         out.flush();
         if (written.failure().isPresent()) {
             console.say("cannot write the answer: " + written.failure().get().getMessage());
@@ -46,69 +52,20 @@ public final class Main {
      * @return the exit code
      */
     public static int run(String[] args, PrintStream out, PrintStream err) {
-        return run(args, new Console(out, err, Ink.PLAIN));
+        return Verbs.run(args, new Console(out, err, Ink.PLAIN));
     }
 
-    private static int run(String[] args, Console console) {
-        Failures failures = new Failures(console, System.getenv(TRACE) != null);
+    /** The editor opens sooner where no verb has to be looked for. */
+    private static int edit(String[] args, Console console) {
+        EditCommand command = new EditCommand(console);
         try {
-            CommandLine line = commandLine(console, failures);
-            return line.execute(asked(args, line));
-        } catch (StackOverflowError | OutOfMemoryError e) {
-            return failures.failed(e);
+            return args.length == 1
+                    ? command.open(Optional.empty())
+                    : command.open(Optional.of(Path.of(args[1])));
+        } catch (InvalidPathException e) {
+            return Verbs.run(args, console);
+        } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+            return Failures.of(console).failed(e);
         }
-    }
-
-    /** {@code help} and {@code help VERB} ask for what {@code --help} shows. */
-    private static String[] asked(String[] args, CommandLine line) {
-        if (args.length == 0 || !args[0].equals(HELP)) {
-            return args;
-        }
-        String word = args[args.length - 1];
-        if (word.equals(HELP)) {
-            return new String[] {"--help"};
-        }
-        // Beside --help a word that is no verb would be passed over.
-        return line.getSubcommands().containsKey(word)
-                ? new String[] {word, "--help"}
-                : new String[] {word};
-    }
-
-    private static CommandLine commandLine(Console console, Failures failures) {
-        CommandLine line =
-                new CommandLine(new Haftline())
-                        // In the order of the job, as the README tells it.
-                        .addSubcommand(new CheckCommand(console))
-                        .addSubcommand(new MakeCommand(console))
-                        .addSubcommand(new EditCommand(console))
-                        .addSubcommand(new CompareCommand(console))
-                        .addSubcommand(new AdjustCommand(console))
-                        .addSubcommand(new BatchCommand(console))
-                        .addSubcommand(new CheckBackCommand(console))
-                        .addSubcommand(new TakeoffCommand(console))
-                        .setColorScheme(
-                                Help.defaultColorScheme(
-                                        console.ink() == Ink.ANSI ? Help.Ansi.ON : Help.Ansi.OFF))
-                        .setOut(new java.io.PrintWriter(console.out(), true))
-                        .setErr(new java.io.PrintWriter(console.err(), true))
-                        // A file name may begin with @ or hold ${...}: it is a name, nothing else.
-                        .setExpandAtFiles(false)
-                        .setInterpolateVariables(false)
-                        .setUsageHelpWidth(Paper.WIDTH)
-                        .setParameterExceptionHandler((e, words) -> failures.usage(e))
-                        .setExecutionExceptionHandler((e, command, parsed) -> failures.failed(e));
-        NumberOption.readBy(line)
-                .setExecutionStrategy(
-                        parsed -> {
-                            boolean asked = CommandLine.executeHelpRequest(parsed) != null;
-                            if (!asked && !parsed.hasSubcommand()) {
-                                line.usage(line.getErr());
-                                return ExitCode.USAGE;
-                            }
-                            return asked
-                                    ? ExitCode.DONE
-                                    : new CommandLine.RunLast().execute(parsed);
-                        });
-        return line;
     }
 }

@@ -1,121 +1,174 @@
 package haftline.bench;
 
-import haftline.cli.Main;
-import java.io.BufferedReader;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import javafx.animation.AnimationTimer;
-import javafx.application.Platform;
-import javafx.stage.Window;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /**
- * How long the editor takes from the command to the window with the demonstration set in it. Starts
- * it anew several times; what it is given goes to the virtual machine. See
- * docs/performance-editor.md.
+ * How long a command takes from its start to the window with the set in it, or, where it opens
+ * none, to its end. Several commands are started in turn, again and again, so that a machine that
+ * is slow for a while is slow for all of them. What is on the screen is looked at from outside; no
+ * command knows that it is measured. See docs/performance-editor.md.
  */
 public final class ColdStart {
     private static final int TIMES = 9;
 
-    private ColdStart() {}
+    /** An empty screen has one colour, a window without its content a few. */
+    private static final int COLOURS = 25;
+
+    private static final int[] ROWS = {300, 330, 420, 500, 540};
+
+    private final Robot robot;
+    private final List<String> words;
+    private final Path home;
+    private final double[] wall = new double[TIMES];
+    private final double[] busy = new double[TIMES];
+
+    private ColdStart(Robot robot, String command) throws IOException {
+        this.robot = robot;
+        words = List.of(command.split(" "));
+        home = Files.createTempDirectory("cold");
+    }
 
     /**
      * Measures and prints.
      *
-     * @param args options of the virtual machine, such as {@code -XX:SharedArchiveFile=}
+     * @param args commands, each what follows the word java, such as {@code "-jar
+     *     target/haftline.jar edit"}
      * @throws Exception where a process cannot be started
      */
     public static void main(String[] args) throws Exception {
-        double[] wall = new double[TIMES];
-        double[] busy = new double[TIMES];
-        Path home = Files.createTempDirectory("cold");
+        Robot robot = new Robot();
+        List<ColdStart> all = new ArrayList<>();
+        for (String command : args) {
+            ColdStart one = new ColdStart(robot, command);
+            one.first();
+            all.add(one);
+        }
         for (int i = 0; i < TIMES; i++) {
-            List<String> command = new ArrayList<>();
-            command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-            command.addAll(List.of(args));
-            command.add("-Dprism.order=sw");
-            command.add("-Duser.home=" + home);
-            command.addAll(
-                    List.of("-cp", System.getProperty("java.class.path"), Child.class.getName()));
-            ProcessBuilder builder =
-                    new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
-            builder.environment().put("XDG_CONFIG_HOME", home.toString());
-            long start = System.nanoTime();
-            Process child = builder.start();
-            try (BufferedReader said = child.inputReader()) {
-                busy[i] = Double.parseDouble(said.readLine());
-                wall[i] = (System.nanoTime() - start) / 1e9;
-            } finally {
-                child.destroyForcibly().waitFor();
+            for (ColdStart one : all) {
+                one.measure(i);
             }
         }
+        all.forEach(ColdStart::print);
+        System.exit(0);
+    }
+
+    private Process start() throws IOException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.add("-Duser.home=" + home);
+        command.addAll(words);
+        ProcessBuilder builder =
+                new ProcessBuilder(command)
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .redirectError(ProcessBuilder.Redirect.DISCARD);
+        builder.environment().put("XDG_CONFIG_HOME", home.resolve("config").toString());
+        builder.environment().put("XDG_CACHE_HOME", home.resolve("cache").toString());
+        return builder.start();
+    }
+
+    /** Brings the files into memory, closes the window by its key, and waits for what follows. */
+    private void first() throws Exception {
+        Process process = start();
+        awaitWindow(process);
+        Thread.sleep(1000);
+        if (process.isAlive()) {
+            robot.keyPress(KeyEvent.VK_CONTROL);
+            robot.keyPress(KeyEvent.VK_Q);
+            robot.keyRelease(KeyEvent.VK_Q);
+            robot.keyRelease(KeyEvent.VK_CONTROL);
+        }
+        if (!process.waitFor(30, TimeUnit.SECONDS)) {
+            throw new IllegalStateException("did not close: " + words);
+        }
+        Path kept = home.resolve("cache").resolve("haftline");
+        while (isMaking(kept)) {
+            Thread.sleep(200);
+        }
+        awaitEmptyScreen();
+    }
+
+    private static boolean isMaking(Path kept) throws IOException {
+        if (!Files.isDirectory(kept)) {
+            return false;
+        }
+        try (Stream<Path> files = Files.list(kept)) {
+            return files.anyMatch(file -> file.toString().matches(".*\\.(list|part)"));
+        }
+    }
+
+    private void measure(int round) throws Exception {
+        long start = System.nanoTime();
+        Process process = start();
+        busy[round] = awaitWindow(process);
+        wall[round] = (System.nanoTime() - start) / 1e9;
+        process.destroy();
+        process.waitFor();
+        awaitEmptyScreen();
+    }
+
+    /** Processor time used until the window was there or the command at its end, s. */
+    private double awaitWindow(Process process) throws InterruptedException {
+        double used = 0;
+        while (process.isAlive() && colours() < COLOURS) {
+            used = Math.max(used, used(process));
+            Thread.sleep(10);
+        }
+        return Math.max(used, used(process));
+    }
+
+    private static double used(Process process) {
+        return Stream.concat(Stream.of(process.toHandle()), process.descendants())
+                .mapToDouble(
+                        each ->
+                                each.info().totalCpuDuration().orElse(Duration.ZERO).toMillis()
+                                        / 1e3)
+                .sum();
+    }
+
+    private void awaitEmptyScreen() throws InterruptedException {
+        while (colours() > 1) {
+            Thread.sleep(50);
+        }
+    }
+
+    private int colours() {
+        Set<Integer> seen = new HashSet<>();
+        for (int row : ROWS) {
+            BufferedImage line = robot.createScreenCapture(new Rectangle(200, row, 1000, 1));
+            for (int x = 0; x < line.getWidth(); x += 7) {
+                seen.add(line.getRGB(x, 0));
+            }
+            if (seen.size() == 1) {
+                break;
+            }
+        }
+        return seen.size();
+    }
+
+    private void print() {
         Arrays.sort(wall);
         Arrays.sort(busy);
         System.out.printf(
                 Locale.ROOT,
-                "command to window: least %.2f s, median %.2f s; processor time %.2f s%n",
+                "least %.2f s, median %.2f s; processor time %.2f s: java %s%n",
                 wall[0],
                 wall[TIMES / 2],
-                busy[TIMES / 2]);
-    }
-
-    /** The editor, which says when its first frames were painted. */
-    public static final class Child {
-        private Child() {}
-
-        /**
-         * Opens the editor.
-         *
-         * @param args none
-         */
-        public static void main(String[] args) {
-            Thread watch = new Thread(Child::watch, "watch");
-            watch.setDaemon(true);
-            watch.start();
-            Main.main(new String[] {"edit"});
-        }
-
-        private static void watch() {
-            while (true) {
-                try {
-                    Thread.sleep(10);
-                    Platform.runLater(Child::look);
-                } catch (IllegalStateException notYet) {
-                    // The toolkit is on its way.
-                } catch (InterruptedException stopped) {
-                    return;
-                }
-            }
-        }
-
-        private static boolean seen;
-
-        private static void look() {
-            if (seen || Window.getWindows().isEmpty() || !Window.getWindows().get(0).isShowing()) {
-                return;
-            }
-            seen = true;
-            new AnimationTimer() {
-                private int pulses;
-
-                @Override
-                public void handle(long now) {
-                    // The first pulse paints; the second waits for it, so that it is over by now.
-                    if (++pulses == 3) {
-                        stop();
-                        System.out.println(
-                                ProcessHandle.current()
-                                                .info()
-                                                .totalCpuDuration()
-                                                .orElseThrow()
-                                                .toMillis()
-                                        / 1e3);
-                    }
-                }
-            }.start();
-        }
+                busy[TIMES / 2],
+                String.join(" ", words));
     }
 }

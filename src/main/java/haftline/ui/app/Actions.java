@@ -20,6 +20,9 @@ interface Actions {
 
     void showExport();
 
+    /** The export's page for templates alone. */
+    void exportTemplates();
+
     /** Prints the paper of the piece at hand. */
     void print();
 

@@ -3,14 +3,18 @@ package haftline.ui.app;
 import haftline.ui.adjust.AdjustPane;
 import haftline.ui.adjust.DoubtBar;
 import haftline.ui.adjust.TakeOffPane;
+import haftline.ui.board.BoardPane;
 import haftline.ui.model.CombModel;
 import haftline.ui.model.DoubtModel;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.Overlay;
 import haftline.ui.model.ProposalModel;
 import haftline.ui.model.TakeOffModel;
+import haftline.ui.model.Viewpoint;
 import haftline.ui.model.Watched;
+import haftline.ui.photo.PhotoBoard;
 import haftline.ui.theme.Later;
+import haftline.ui.theme.Palette;
 import java.nio.file.Path;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
@@ -23,6 +27,8 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 
 /**
  * What is worked out for the maker: adjusting, fairing, comb, doubt, take-off and the photograph to
@@ -37,9 +43,10 @@ final class Aids {
     private final CombModel comb;
     private final DoubtModel doubt;
     private final TakeOffModel takeOff;
-    private final AdjustPane adjustPane;
-    private final DoubtBar doubtBar;
-    private final TakeOffPane takeOffPane;
+    private final Late<AdjustPane> adjustPane;
+    private final Late<DoubtBar> doubtBar;
+    private final Late<TakeOffPane> takeOffPane;
+    private final VBox onBoard = new VBox();
     private final Photographs photographs;
     private final Watched<Overlay> overlay = new Watched<>(Overlay.NONE);
     private final CheckMenuItem doubtItem = new CheckMenuItem("_Doubt");
@@ -69,16 +76,17 @@ final class Aids {
                         what -> new Later(what)::call,
                         threads);
         takeOff = new TakeOffModel(editor, background, Platform::runLater);
-        adjustPane = new AdjustPane(editor, proposals, this::closeAdjust);
-        doubtBar = new DoubtBar(editor, doubt, () -> showDoubt(false));
+        adjustPane = new Late<>(() -> new AdjustPane(editor, proposals, this::closeAdjust));
+        doubtBar = new Late<>(() -> new DoubtBar(editor, doubt, () -> showDoubt(false)));
         takeOffPane =
-                new TakeOffPane(
-                        editor,
-                        takeOff,
-                        () -> dialogs.openReadings(folder()),
-                        name -> dialogs.saveShape(folder(), name),
-                        actions::showBoard);
-        takeOffPane.setVisible(false);
+                new Late<>(
+                        () ->
+                                new TakeOffPane(
+                                        editor,
+                                        takeOff,
+                                        () -> dialogs.openReadings(folder()),
+                                        name -> dialogs.saveShape(folder(), name),
+                                        actions::showBoard));
         photographs =
                 new Photographs(
                         actions,
@@ -125,13 +133,16 @@ final class Aids {
         return overlay;
     }
 
-    /** The lines under the board, hidden until they are asked for. */
-    Node doubtBar() {
-        return doubtBar;
+    /** The board with what belongs to a photograph about it, and the lines of the doubt below. */
+    Node about(BoardPane board, Viewpoint viewpoint, Watched<Palette> palette) {
+        PhotoBoard photoBoard = photographs.about(board, viewpoint, palette);
+        VBox.setVgrow(photoBoard, Priority.ALWAYS);
+        onBoard.getChildren().add(photoBoard);
+        return onBoard;
     }
 
-    /** The page that takes a shape off, hidden until it is asked for. */
-    Node takeOffPage() {
+    /** The page that takes a shape off. */
+    Late<TakeOffPane> takeOffPage() {
         return takeOffPane;
     }
 
@@ -182,7 +193,9 @@ final class Aids {
      * @return the panel while it is open, so that the board keeps its size
      */
     Node beside(Node inspector) {
-        return photographs.isOpen() ? photographs.panel() : isAdjusting ? adjustPane : inspector;
+        return photographs.isOpen()
+                ? photographs.panel()
+                : isAdjusting ? adjustPane.get() : inspector;
     }
 
     /** A photograph under the board. */
@@ -194,7 +207,7 @@ final class Aids {
         photographs.leave();
         isAdjusting = true;
         actions.showBoard();
-        adjustPane.focusFirst();
+        adjustPane.get().focusFirst();
     }
 
     private void closeAdjust() {
@@ -210,6 +223,9 @@ final class Aids {
     void showDoubt(boolean on) {
         doubtItem.setSelected(on);
         if (on) {
+            if (doubtBar.made().isEmpty()) {
+                onBoard.getChildren().add(doubtBar.get());
+            }
             actions.showBoard();
         }
         doubt.show(on);
@@ -226,6 +242,6 @@ final class Aids {
 
     void showTakeOff() {
         showTakeOff.run();
-        takeOffPane.focusFirst();
+        takeOffPane.get().focusFirst();
     }
 }

@@ -14,6 +14,7 @@ import java.util.concurrent.FutureTask;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Group;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
@@ -51,11 +52,15 @@ public final class EditorApplication extends Application {
                         new WindowDialogs(stage),
                         where -> getHostServices().showDocument(where.toUri().toString()));
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        stage.setScene(
+        Scene scene =
                 new Scene(
-                        workbench,
+                        new Group(),
                         Math.min(WIDTH, screen.getWidth()),
-                        Math.min(HEIGHT, screen.getHeight())));
+                        Math.min(HEIGHT, screen.getHeight()));
+        // Before the content, which is styled as soon as it is in.
+        scene.getStylesheets().add(Workbench.style());
+        scene.setRoot(workbench);
+        stage.setScene(scene);
         stage.setMinWidth(Math.min(LEAST_WIDTH, screen.getWidth()));
         stage.setMinHeight(Math.min(LEAST_HEIGHT, screen.getHeight()));
         preferences.window().ifPresent(bounds -> place(stage, bounds));

@@ -86,13 +86,13 @@ final class Header extends HBox {
         return box;
     }
 
-    void viewing(Workbench.Showing showing) {
-        board.setSelected(showing == Workbench.Showing.BOARD);
-        lineUp.setSelected(showing == Workbench.Showing.LINE_UP);
-        sheet.setSelected(showing == Workbench.Showing.SHEET);
-        templates.setSelected(showing == Workbench.Showing.TEMPLATES);
-        batch.setSelected(showing == Workbench.Showing.BATCH);
-        production.setSelected(showing == Workbench.Showing.PRODUCTION);
+    void viewing(Showing showing) {
+        board.setSelected(showing == Showing.BOARD);
+        lineUp.setSelected(showing == Showing.LINE_UP);
+        sheet.setSelected(showing == Showing.SHEET);
+        templates.setSelected(showing == Showing.TEMPLATES);
+        batch.setSelected(showing == Showing.BATCH);
+        production.setSelected(showing == Showing.PRODUCTION);
     }
 
     private void refresh() {

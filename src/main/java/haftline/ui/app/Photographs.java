@@ -35,7 +35,7 @@ final class Photographs implements PhotoPanel.Doings {
     private final TakeOffModel takeOff;
     private final Runnable showTakeOff;
     private final PhotoModel model;
-    private final PhotoPanel panel;
+    private final Late<PhotoPanel> panel;
     private final CheckMenuItem shown = new CheckMenuItem("Sho_w it");
     private PhotoBoard board;
     private Viewpoint viewpoint;
@@ -65,7 +65,7 @@ final class Photographs implements PhotoPanel.Doings {
         this.takeOff = takeOff;
         this.showTakeOff = showTakeOff;
         model = new PhotoModel(editor, new PictureReader(), background, Platform::runLater);
-        panel = new PhotoPanel(editor, model, this);
+        panel = new Late<>(() -> new PhotoPanel(editor, model, this));
         model.state().watch(this::askApart);
         model.isReading()
                 .watch(
@@ -80,7 +80,7 @@ final class Photographs implements PhotoPanel.Doings {
     private void askApart(PhotoState state) {
         boolean areSet = state.marks().keySet().containsAll(state.wanted());
         if (isOpen && areSet && state.apartMm().isEmpty()) {
-            Platform.runLater(panel::focusApart);
+            Platform.runLater(panel.get()::focusApart);
         }
     }
 
@@ -105,7 +105,7 @@ final class Photographs implements PhotoPanel.Doings {
     }
 
     PhotoPanel panel() {
-        return panel;
+        return panel.get();
     }
 
     Menu menu() {
@@ -181,7 +181,7 @@ final class Photographs implements PhotoPanel.Doings {
         isOpen = true;
         actions.showBoard();
         board.tracing(true);
-        panel.focusFirst();
+        panel.get().focusFirst();
     }
 
     /** Puts the column away where something else takes its place. */

@@ -4,23 +4,17 @@ import haftline.edit.Worked;
 import haftline.measure.Units;
 import haftline.shape.Detail;
 import haftline.ui.board.BoardPane;
-import haftline.ui.export.ExportPane;
 import haftline.ui.findings.FindingsPane;
 import haftline.ui.findings.RuleCard;
 import haftline.ui.inspector.InspectorPane;
-import haftline.ui.lineup.LineUpPane;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.EditorModel;
-import haftline.ui.model.ExportModel;
-import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FilesModel;
 import haftline.ui.model.FindingsModel;
 import haftline.ui.model.InspectorModel;
 import haftline.ui.model.PiecesModel;
 import haftline.ui.model.Preferences;
-import haftline.ui.model.Question;
 import haftline.ui.model.Watched;
-import haftline.ui.photo.PhotoBoard;
 import haftline.ui.photo.PictureReader;
 import haftline.ui.pieces.PiecesPane;
 import haftline.ui.templates.TemplatesPane;
@@ -28,20 +22,16 @@ import haftline.ui.theme.Palette;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.application.Platform;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -52,22 +42,17 @@ public final class Workbench extends BorderPane implements Actions {
     private final Preferences preferences;
     private final Dialogs dialogs;
     private final FilesModel files;
+    private final Filing filing;
     private final PiecesModel pieces;
     private final BoardModel model;
     private final BoardPane board;
-    private final LineUpPane lineUp;
-    private final PaperViews papers;
-    private final TemplatesPane templates;
-    private final ExportModel exporting;
-    private final ExportPane export;
+    private final Pages pages;
     private final InspectorPane inspector;
     private final StackPane foot = new StackPane();
     private final FindingsPane found;
     private final Aids aids;
     private final Header header;
     private final StackPane middle = new StackPane();
-    private final Label notice = new Label();
-    private final HBox noticeBar;
     private final Label unmade = new Label();
     private Guide guide;
 
@@ -90,35 +75,16 @@ public final class Workbench extends BorderPane implements Actions {
         this.preferences = preferences;
         this.files = files;
         this.dialogs = dialogs;
+        filing = new Filing(editor, files, dialogs);
         pieces = new PiecesModel(editor);
         palette = new Watched<>(preferences.isDark() ? Palette.SLATE : Palette.PAPER);
         editor.units().set(preferences.units());
         FindingsModel findings = new FindingsModel(editor);
         model = new BoardModel(editor);
         getStyleClass().addAll("workbench", palette.value().name());
-        getStylesheets().add(Workbench.class.getResource("/haftline/ui/haftline.css").toString());
         aids = new Aids(this, editor, dialogs, () -> show(Showing.TAKE_OFF));
         board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
-        lineUp =
-                new LineUpPane(
-                        editor,
-                        palette,
-                        new FamilyModel(editor, ExportPane.background(), Platform::runLater),
-                        this::showBoard);
-        lineUp.setVisible(false);
-        papers = new PaperViews(editor, palette, dialogs, this::folder);
-        templates = new TemplatesPane(editor, preferences, palette, this::exportTemplates);
-        templates.setVisible(false);
-        exporting =
-                new ExportModel(
-                        editor,
-                        preferences,
-                        new Maker(),
-                        ExportPane.background(),
-                        Platform::runLater);
-        export = new ExportPane(exporting, dialogs::folder, opener, this::leaveExport);
-        export.setVisible(false);
         unmade.getStyleClass().add("unmade");
         unmade.setVisible(false);
         unmade.setMouseTransparent(true);
@@ -126,20 +92,27 @@ public final class Workbench extends BorderPane implements Actions {
         RuleCard rule = new RuleCard(opener, this::focusFindings);
         found = new FindingsPane(editor, findings, rule::show);
         StackPane.setAlignment(rule, Pos.BOTTOM_CENTER);
-        PhotoBoard photoBoard = aids.photographs().about(board, model.viewpoint(), palette);
-        VBox.setVgrow(photoBoard, Priority.ALWAYS);
-        VBox onBoard = new VBox(photoBoard, aids.doubtBar());
-        middle.getChildren()
-                .addAll(onBoard, unmade, lineUp, templates, export, aids.takeOffPage(), rule);
-        papers.addTo(middle.getChildren(), middle.getChildren().indexOf(export));
-        Layers.keepVisible(middle);
-        noticeBar = noticeBar();
+        middle.getChildren().addAll(aids.about(board, model.viewpoint(), palette), unmade);
+        pages =
+                new Pages(
+                        editor,
+                        preferences,
+                        palette,
+                        dialogs,
+                        filing::folder,
+                        opener,
+                        this,
+                        middle,
+                        unmade);
+        pages.add(Showing.TAKE_OFF, aids.takeOffPage());
+        // Hidden, it would be walked through with every frame.
+        rule.visibleProperty().addListener((o, was, is) -> layRule(rule));
         findings.findings().watch(list -> rule.hide());
         foot.getChildren().add(found);
         SplitPane halves = new SplitPane(middle, foot);
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
-        VBox centre = new VBox(noticeBar, halves);
+        VBox centre = new VBox(new Notice(editor), halves);
         VBox.setVgrow(halves, Priority.ALWAYS);
         header = new Header(editor, this);
         Menus menus = new Menus(editor, pieces, this, () -> files.recent().value());
@@ -150,55 +123,25 @@ public final class Workbench extends BorderPane implements Actions {
         setCenter(centre);
         inspector = new InspectorPane(new InspectorModel(editor), model, preferences);
         setRight(inspector);
-        files.question().watch(this::put);
-        editor.notice().follow(this::tell);
         editor.worked().follow(this::drawnOrNot);
         if (!preferences.isGuideDismissed()) {
             showGuide();
         }
         acceptFiles();
-        sceneProperty().addListener(scene -> coverGround());
-        palette.watch(theme -> ground());
+        Ground.lay(this, palette);
     }
 
-    /**
-     * A scene gets a fill of its own at the end of its making, and the paper once it has a window.
-     */
-    private void coverGround() {
-        if (getScene() != null) {
-            getScene().windowProperty().addListener(window -> ground());
-        }
-    }
-
-    /** The board's paper; panels lie on it. */
-    private void ground() {
-        if (getScene() != null) {
-            getScene().setFill(palette.value().paper());
+    /** Above the pages, below the guide. */
+    private void layRule(RuleCard rule) {
+        List<Node> laid = middle.getChildren();
+        laid.remove(rule);
+        if (rule.isVisible()) {
+            laid.add(guide == null ? laid.size() : laid.indexOf(guide), rule);
         }
     }
 
     private void focusFindings() {
         found.focusList();
-    }
-
-    private HBox noticeBar() {
-        notice.setWrapText(true);
-        notice.setId("notice");
-        Button close = new Button("Dismiss");
-        close.getStyleClass().add("quiet");
-        close.setOnAction(e -> editor.notice().set(Optional.empty()));
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox bar = new HBox(12, notice, gap, close);
-        bar.getStyleClass().add("notice");
-        bar.setAlignment(Pos.CENTER_LEFT);
-        return bar;
-    }
-
-    private void tell(Optional<String> why) {
-        notice.setText(why.orElse(""));
-        noticeBar.setVisible(why.isPresent());
-        noticeBar.setManaged(why.isPresent());
     }
 
     private void drawnOrNot(Worked worked) {
@@ -237,18 +180,6 @@ public final class Workbench extends BorderPane implements Actions {
         }
     }
 
-    /** What stands in the middle. */
-    enum Showing {
-        BOARD,
-        LINE_UP,
-        SHEET,
-        TEMPLATES,
-        BATCH,
-        PRODUCTION,
-        EXPORT,
-        TAKE_OFF
-    }
-
     @Override
     public void showBoard() {
         show(Showing.BOARD);
@@ -283,38 +214,26 @@ public final class Workbench extends BorderPane implements Actions {
     @Override
     public void print() {
         showSheet();
-        papers.print();
+        pages.print();
     }
 
     @Override
     public void showExport() {
-        exporting.choose(false);
+        pages.chooseExport(false);
         show(Showing.EXPORT);
     }
 
-    /** Back to where the page was called from. */
-    private void leaveExport() {
-        if (exporting.templatesAlone().value()) {
-            showTemplates();
-        } else {
-            showBoard();
-        }
-    }
-
-    private void exportTemplates() {
-        exporting.choose(true);
+    @Override
+    public void exportTemplates() {
+        pages.chooseExport(true);
         show(Showing.EXPORT);
     }
 
     private void show(Showing showing) {
-        lineUp.setVisible(showing == Showing.LINE_UP);
-        papers.show(showing);
-        boolean isTemplates = showing == Showing.TEMPLATES;
-        templates.setVisible(isTemplates);
-        export.setVisible(showing == Showing.EXPORT);
-        setRight(isTemplates ? templates.settings() : aids.beside(inspector));
-        foot.getChildren().setAll(isTemplates ? templates.remarks() : found);
-        aids.takeOffPage().setVisible(showing == Showing.TAKE_OFF);
+        pages.show(showing);
+        Optional<TemplatesPane> templates = pages.templates();
+        setRight(templates.map(TemplatesPane::settings).orElseGet(() -> aids.beside(inspector)));
+        foot.getChildren().setAll(templates.map(TemplatesPane::remarks).orElse(found));
         if (guide != null) {
             // It speaks of the board.
             guide.setVisible(showing == Showing.BOARD);
@@ -342,39 +261,9 @@ public final class Workbench extends BorderPane implements Actions {
         return preferences.isDark();
     }
 
-    /** Puts a question once the answering of the last one is through. */
-    private void put(Optional<Question> question) {
-        question.ifPresent(
-                asked ->
-                        Platform.runLater(
-                                () -> {
-                                    if (files.question().value().equals(question)) {
-                                        answer(asked);
-                                    }
-                                }));
-    }
-
-    private void answer(Question question) {
-        if (question.kind() == Question.Kind.NAME) {
-            dialogs.saveSet(folder(), fileName())
-                    .ifPresentOrElse(files::saveAs, () -> files.answer(Question.Answer.STAY));
-        } else {
-            files.answer(dialogs.ask(question));
-        }
-    }
-
-    private Path folder() {
-        return editor.document().loaded().file().toAbsolutePath().getParent();
-    }
-
-    private String fileName() {
-        String name = editor.draft().value().set().name().toLowerCase(Locale.ROOT);
-        return name.replaceAll("[^a-z0-9]+", "-") + ".yaml";
-    }
-
     @Override
     public void open() {
-        dialogs.openSet(folder()).ifPresent(files::open);
+        filing.open();
     }
 
     @Override
@@ -394,7 +283,7 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void saveAs() {
-        dialogs.saveSet(folder(), fileName()).ifPresent(files::saveAs);
+        filing.saveAs();
     }
 
     @Override
@@ -421,20 +310,12 @@ public final class Workbench extends BorderPane implements Actions {
 
     @Override
     public void fit() {
-        if (templates.isVisible()) {
-            templates.fit();
-        } else {
-            board.fit();
-        }
+        pages.templates().ifPresentOrElse(TemplatesPane::fit, board::fit);
     }
 
     @Override
     public void zoom(boolean in) {
-        if (templates.isVisible()) {
-            templates.zoom(in);
-        } else {
-            board.zoom(in);
-        }
+        pages.templates().ifPresentOrElse(page -> page.zoom(in), () -> board.zoom(in));
     }
 
     @Override

@@ -3,6 +3,7 @@ package haftline.ui.inspector;
 import haftline.ui.model.Preferences;
 import haftline.ui.model.Row;
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -24,9 +25,13 @@ public final class Fold extends VBox {
      * @param title what stands over it
      * @param isOpen whether it is open where nothing is remembered
      * @param preferences where that is remembered
-     * @param rows what folds away
+     * @param rows what folds away; asked for once, when it is first unfolded
      */
-    public Fold(String title, boolean isOpen, Preferences preferences, List<? extends Node> rows) {
+    public Fold(
+            String title,
+            boolean isOpen,
+            Preferences preferences,
+            Supplier<? extends List<? extends Node>> rows) {
         getStyleClass().add("fold");
         VBox body = new VBox();
         heading = new ToggleButton(title);
@@ -57,10 +62,17 @@ public final class Fold extends VBox {
         HBox line = new HBox(6, heading, summary);
         line.setAlignment(Pos.CENTER_LEFT);
         body.getStyleClass().add("fold-body");
-        body.getChildren().setAll(rows);
         body.visibleProperty().bind(heading.selectedProperty());
         body.managedProperty().bind(heading.selectedProperty());
         getChildren().addAll(line, body);
+        heading.selectedProperty().addListener(o -> fill(body, rows));
+        fill(body, rows);
+    }
+
+    private void fill(VBox body, Supplier<? extends List<? extends Node>> rows) {
+        if (heading.isSelected() && body.getChildren().isEmpty()) {
+            body.getChildren().setAll(rows.get());
+        }
     }
 
     /** Says in short what is folded away. */

@@ -22,6 +22,8 @@ public final class InspectorPane extends ScrollPane {
     private final Preferences preferences;
     private final VBox folds = new VBox();
     private final List<Runnable> stops = new ArrayList<>();
+    private List<Section> waiting = List.of();
+    private boolean isFramed;
 
     /**
      * The inspector.
@@ -41,6 +43,7 @@ public final class InspectorPane extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
         model.sections().follow(this::build);
+        new FirstFrame(this::addWaiting).start();
     }
 
     /** Its size never goes by what it holds: the window is not laid out anew for a figure. */
@@ -53,33 +56,49 @@ public final class InspectorPane extends ScrollPane {
         stops.forEach(Runnable::run);
         stops.clear();
         folds.getChildren().clear();
-        for (Section section : sections) {
-            List<Node> rows = new ArrayList<>();
-            for (Group group : section.groups()) {
-                if (group.title().isEmpty()) {
-                    rows.addAll(rows(group));
-                } else {
-                    Fold fold =
-                            new Fold(
-                                            group.title(),
-                                            OPEN_AT_FIRST.contains(group.title()),
-                                            preferences,
-                                            rows(group))
-                                    .saying(group.summary());
-                    stops.add(fold::forget);
-                    rows.add(fold);
-                }
+        int first = isFramed ? sections.size() : Math.min(1, sections.size());
+        sections.subList(0, first).forEach(this::add);
+        waiting = sections.subList(first, sections.size());
+    }
+
+    /** What lies below the first section is out of sight while the window opens. */
+    private void addWaiting() {
+        isFramed = true;
+        waiting.forEach(this::add);
+        waiting = List.of();
+    }
+
+    private void add(Section section) {
+        folds.getChildren()
+                .add(new Fold(section.step().words(), true, preferences, () -> rows(section)));
+    }
+
+    private List<Node> rows(Section section) {
+        List<Node> rows = new ArrayList<>();
+        for (Group group : section.groups()) {
+            if (group.title().isEmpty()) {
+                rows.addAll(rows(group));
+            } else {
+                Fold fold =
+                        new Fold(
+                                        group.title(),
+                                        OPEN_AT_FIRST.contains(group.title()),
+                                        preferences,
+                                        () -> rows(group))
+                                .saying(group.summary());
+                stops.add(fold::forget);
+                rows.add(fold);
             }
-            if (section.step() == InspectorModel.Step.SHAPE) {
-                NodeTable nodes = new NodeTable(model.nodes(), board);
-                DetailTable details = new DetailTable(model.details(), board);
-                stops.add(nodes::forget);
-                stops.add(details::forget);
-                rows.add(nodes);
-                rows.add(details);
-            }
-            folds.getChildren().add(new Fold(section.step().words(), true, preferences, rows));
         }
+        if (section.step() == InspectorModel.Step.SHAPE) {
+            NodeTable nodes = new NodeTable(model.nodes(), board);
+            DetailTable details = new DetailTable(model.details(), board);
+            stops.add(nodes::forget);
+            stops.add(details::forget);
+            rows.add(nodes);
+            rows.add(details);
+        }
+        return rows;
     }
 
     private List<Node> rows(Group group) {

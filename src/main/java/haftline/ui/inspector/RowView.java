@@ -23,6 +23,13 @@ public final class RowView extends SteadyBox {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
 
+    // All rows share them: each would be a window with a scene of its own, made before the first
+    // frame.
+    private static final Tooltip RELEASE = new Tooltip("Leaves it to what set and rule say");
+    private static final Tooltip NUMBER = new Tooltip("Takes 12.5, 12,5 mm, 1/2\" or 31/64 in");
+    private static final Tooltip READINGS =
+            new Tooltip("Takes 12.5, 12,5 mm, 1/2\", 31/64 in, or readings: 6.5; 6.6; 6.55");
+
     private final Row row;
     private final Label note = new Label();
     private final Hyperlink release = new Hyperlink("by the rule");
@@ -52,7 +59,7 @@ public final class RowView extends SteadyBox {
         HBox.setHgrow(note, Priority.ALWAYS);
         release.getStyleClass().add("whose");
         release.setMinWidth(Region.USE_PREF_SIZE);
-        release.setTooltip(new Tooltip("Leaves it to what set and rule say"));
+        release.setTooltip(RELEASE);
         release.setAccessibleText(row.label() + " by the rule");
         release.setOnAction(
                 e -> {
@@ -117,11 +124,7 @@ public final class RowView extends SteadyBox {
     private TextField field() {
         TextField field = new Field();
         field.setMinWidth(Region.USE_PREF_SIZE);
-        field.setTooltip(
-                new Tooltip(
-                        row.kind() == Row.Kind.READINGS
-                                ? "Takes 12.5, 12,5 mm, 1/2\", 31/64 in, or readings: 6.5; 6.6; 6.55"
-                                : "Takes 12.5, 12,5 mm, 1/2\" or 31/64 in"));
+        field.setTooltip(row.kind() == Row.Kind.READINGS ? READINGS : NUMBER);
         field.setOnAction(e -> row.enter(field.getText()));
         field.focusedProperty()
                 .addListener(

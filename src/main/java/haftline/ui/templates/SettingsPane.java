@@ -53,7 +53,7 @@ final class SettingsPane extends ScrollPane {
                                     chapter.title(),
                                     !FOLDED_AT_FIRST.contains(chapter.title()),
                                     preferences,
-                                    rows));
+                                    () -> rows));
         }
         Label saved = new Label();
         saved.getStyleClass().add("small");
