@@ -58,7 +58,7 @@ public final class EditorApplication extends Application {
                         Math.min(WIDTH, screen.getWidth()),
                         Math.min(HEIGHT, screen.getHeight()));
         // Before the content, which is styled as soon as it is in.
-        scene.getStylesheets().add(Workbench.style());
+        scene.getStylesheets().add(Ground.STYLE);
         scene.setRoot(workbench);
         stage.setScene(scene);
         stage.setMinWidth(Math.min(LEAST_WIDTH, screen.getWidth()));

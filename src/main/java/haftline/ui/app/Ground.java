@@ -7,8 +7,7 @@ import javafx.scene.Scene;
 
 /** What lies under all of a window: its style sheet, and the board's paper. */
 final class Ground {
-    private static final String STYLE =
-            Ground.class.getResource("/haftline/ui/haftline.css").toString();
+    static final String STYLE = Ground.class.getResource("/haftline/ui/haftline.css").toString();
 
     private Ground() {}
 

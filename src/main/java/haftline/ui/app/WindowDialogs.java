@@ -166,7 +166,7 @@ final class WindowDialogs implements Dialogs {
         if (stage.getScene() != null) {
             dialog.initOwner(stage);
             var root = stage.getScene().getRoot();
-            dialog.getDialogPane().getStylesheets().setAll(Workbench.style());
+            dialog.getDialogPane().getStylesheets().setAll(Ground.STYLE);
             dialog.getDialogPane().getStyleClass().addAll(root.getStyleClass());
         }
     }
