@@ -37,7 +37,7 @@ final class Tracing {
     private final Fitting fitting;
 
     Tracing(List<Reading> given, double toleranceMm, String name, Ends ends) {
-        Checks.within("tolerance", toleranceMm, 0.01, 5);
+        Checks.withinMm("tolerance", toleranceMm, 0.01, 5);
         if (given.size() < TakeOff.FEWEST) {
             throw new IllegalArgumentException(
                     given.size() + " readings: expected " + TakeOff.FEWEST + " or more");
@@ -50,7 +50,7 @@ final class Tracing {
         }
         sorted.sort(Comparator.comparingDouble(Reading::x));
         double start = sorted.get(0).x();
-        Checks.within(
+        Checks.withinMm(
                 "length that the readings span",
                 sorted.get(sorted.size() - 1).x() - start,
                 10,
