@@ -75,7 +75,7 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
 
     @Option(
             names = "--reach",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = AdjustOptions.ReachMm.class,
             defaultValue = "8",
             description = "How far a diameter may move either way, 0.01 to 50 mm; 8 by default.")
@@ -90,7 +90,7 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
 
     @Option(
             names = "--fair",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = AdjustOptions.FairMm.class,
             description =
                     "Then moves diameters within this band, 0.01 to 5 mm, to where the curvature"

@@ -43,10 +43,7 @@ import picocli.CommandLine.Parameters;
         description =
                 "Takes the shape off a handle: from calliper readings (CSV) or a traced outline"
                         + " (SVG, DXF); writes no file without --to or --plot.",
-        footer = {
-            "",
-            "Exit: 0 done, 2 bad usage, 3 readings that cannot be read or passed, 4 cannot write."
-        })
+        footer = {"", "Exit: 0 done, 2 bad usage, 3 readings that are refused, 4 cannot write."})
 final class TakeoffCommand extends Verb implements Callable<Integer> {
     @Parameters(
             paramLabel = "READINGS",
@@ -60,7 +57,7 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
 
     @Option(
             names = "--tolerance",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = Tolerance.class,
             defaultValue = "0.1",
             description =
@@ -97,14 +94,15 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
 
     @Option(
             names = "--ferrule",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = LengthOption.class,
-            description = "The ferrule's outside diameter, where it was measured.")
+            description =
+                    "The ferrule's outside diameter, where it was measured: mm, or with its unit.")
     private Double ferruleMm;
 
     @Option(
             names = "--seat",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = LengthOption.class,
             description = "The cap's head diameter, where it was measured.")
     private Double seatMm;
