@@ -42,7 +42,7 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
             converter = AdjustOptions.Demands.class,
             description =
                     "What is to be met, with commas between: walls, balance, grip, coves, swell,"
-                            + " character; all by default, none to fair only.")
+                            + " character; all by default, none with --fair to fair only.")
     private List<Optional<Need.Group>> demands;
 
     @Option(
@@ -60,20 +60,22 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
             paramLabel = "FROM:TO",
             converter = AdjustOptions.BandMm.class,
             description =
-                    "Where the pieces are to balance, mm behind the ferrule's front face; the"
-                            + " rules' band by default.")
+                    "Where the pieces are to balance, behind the ferrule's front face, such as"
+                            + " 0:15 (mm) or 0:1/2in; the rules' band by default.")
     private Band balance;
 
     @Option(
             names = "--grip",
             paramLabel = "FROM:TO",
             converter = AdjustOptions.BandMm.class,
-            description = "Greatest diameter, mm; the guidance for the piece's use by default.")
+            description =
+                    "What the greatest diameter is to lie between, such as 20:26; the guidance for"
+                            + " the piece's use by default.")
     private Band grip;
 
     @Option(
             names = "--reach",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = AdjustOptions.ReachMm.class,
             defaultValue = "8",
             description = "How far a diameter may move either way, 0.01 to 50 mm; 8 by default.")
@@ -88,7 +90,7 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
 
     @Option(
             names = "--fair",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = AdjustOptions.FairMm.class,
             description =
                     "Then moves diameters within this band, 0.01 to 5 mm, to where the curvature"
@@ -104,7 +106,9 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
 
     @Option(
             names = "--nearest",
-            description = "With --write, saves also where not every demand can be met.")
+            description =
+                    "With --write, saves what comes nearest where not every demand can be met;"
+                            + " without it nothing is saved then.")
     private boolean nearest;
 
     @Option(
@@ -118,8 +122,8 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws DocumentException, CatalogueException, OutputException {
-        LoadedSet loaded = load();
         Wish wish = wish();
+        LoadedSet loaded = load();
         Adjustment adjustment = Adjust.of(loaded.set(), loaded.materials(), wish);
         HandleSet adjusted = adjustment.in(loaded.set());
         Optional<Fairing> fairing =
@@ -151,7 +155,7 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
                             before,
                             after,
                             files.changes(),
-                            write));
+                            writes));
             if (writes) {
                 console.print(AdjustPage.written(files.write(), console.ink()));
             }
@@ -174,12 +178,25 @@ final class AdjustCommand extends SetCommand implements Callable<Integer> {
     }
 
     private Wish wish() {
-        Set<Need> needs = EnumSet.allOf(Need.class);
+        Set<Need.Group> groups = EnumSet.allOf(Need.Group.class);
         if (demands != null) {
-            Set<Need.Group> groups = EnumSet.noneOf(Need.Group.class);
+            groups.clear();
             demands.forEach(group -> group.ifPresent(groups::add));
-            needs = Need.of(groups);
+            if (demands.contains(Optional.empty()) && !groups.isEmpty()) {
+                throw usage("--demand none stands alone, or say what is demanded");
+            }
+            if (groups.isEmpty() && fair == null) {
+                throw usage("--demand none leaves nothing to do: say --fair too");
+            }
         }
+        // What would be left out in silence would be missed.
+        if (balance != null && !groups.contains(Need.Group.BALANCE)) {
+            throw usage("--balance: balance is not among the demands; add it to --demand");
+        }
+        if (grip != null && !groups.contains(Need.Group.GRIP)) {
+            throw usage("--grip: grip is not among the demands; add it to --demand");
+        }
+        Set<Need> needs = Need.of(groups);
         Set<Freedom> free = allowed == null ? Set.of() : EnumSet.copyOf(allowed);
         return new Wish(
                 needs, free, each, Optional.ofNullable(balance), Optional.ofNullable(grip), reach);

@@ -28,7 +28,7 @@ final class AdjustOptions {
         List<String> words = all.stream().map(name).toList();
         throw new TypeConversionException(
                 "\""
-                        + word
+                        + Paper.harmless(word)
                         + "\": expected "
                         + String.join(", ", words)
                         + also
@@ -60,53 +60,42 @@ final class AdjustOptions {
         }
     }
 
-    /** A band in mm: {@code 0:15}. */
+    /** A band of lengths: {@code 0:15}. */
     static final class BandMm implements ITypeConverter<Band> {
         @Override
         public Band convert(String value) {
             String[] ends = value.split(":", -1);
             if (ends.length != 2) {
-                throw new TypeConversionException(
-                        "\"" + value + "\": expected two numbers in mm, such as 0:15");
+                throw refused(value, "expected two lengths with a colon between, such as 0:15");
+            }
+            double from = LengthOption.mm(ends[0]);
+            double to = LengthOption.mm(ends[1]);
+            if (to < from) {
+                throw refused(value, "expected the lesser length first");
             }
             try {
-                return new Band(number(ends[0]), number(ends[1]));
+                return new Band(from, to);
             } catch (IllegalArgumentException outOfRange) {
                 throw new TypeConversionException(outOfRange.getMessage());
             }
         }
-    }
 
-    /** A number in mm within a range. */
-    private static double number(String text) {
-        try {
-            return Double.parseDouble(text);
-        } catch (NumberFormatException e) {
-            throw new TypeConversionException("\"" + text + "\": expected a number in mm");
+        private static TypeConversionException refused(String value, String expected) {
+            return new TypeConversionException("\"" + Paper.harmless(value) + "\": " + expected);
         }
     }
 
     /** How far nodes may move. */
-    static final class ReachMm implements ITypeConverter<Double> {
-        @Override
-        public Double convert(String value) {
-            return within(number(value), 0.01, 50);
+    static final class ReachMm extends LengthOption {
+        ReachMm() {
+            super(0.01, 50);
         }
     }
 
     /** How far fairing may move them. */
-    static final class FairMm implements ITypeConverter<Double> {
-        @Override
-        public Double convert(String value) {
-            return within(number(value), 0.01, 5);
+    static final class FairMm extends LengthOption {
+        FairMm() {
+            super(0.01, 5);
         }
-    }
-
-    private static double within(double mm, double low, double high) {
-        if (!(mm >= low && mm <= high)) {
-            throw new TypeConversionException(
-                    mm + ": expected a number of mm from " + low + " to " + high);
-        }
-        return mm;
     }
 }

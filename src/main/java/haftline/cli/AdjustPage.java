@@ -59,10 +59,11 @@ final class AdjustPage {
         adjustment.conflicts().forEach(this::conflict);
         fairing.ifPresent(this::fairing);
         findings(before, after);
+        String would = (adjustment.isMet() ? "" : "with --nearest ") + "would change ";
         for (AdjustFiles.Change change : changes) {
             paper.words(
                     isWriting ? "Changes" : "--write",
-                    (isWriting ? "" : "would change ") + Paper.harmless(change.inWords()));
+                    (isWriting ? "" : would) + Paper.harmless(change.inWords()));
         }
         return paper.text();
     }
@@ -82,7 +83,7 @@ final class AdjustPage {
             for (Move.Size size : move.sizes()) {
                 paper.row(
                         margin,
-                        isFirst ? move.what() : "",
+                        isFirst ? move.what().replace(" bore's depth", " bore deep") : "",
                         size(size.afterMm()),
                         lengths.unit(),
                         signed(size.afterMm() - size.beforeMm())
@@ -106,7 +107,8 @@ final class AdjustPage {
                         ? "nothing to mind"
                         : answer.standing() == Standing.MET
                                 ? size(Math.max(0, answer.marginAfterMm())) + " to spare"
-                                : "short by " + size(-answer.marginAfterMm());
+                                : (answer.afterMm() > answer.highMm() ? "over by " : "short by ")
+                                        + size(-answer.marginAfterMm());
         String missed =
                 answer.standing() == Standing.MET
                         ? ""

@@ -25,10 +25,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** {@code haftline batch}: what a number of pieces takes and costs, and how far they are. */
 @Command(
@@ -40,8 +37,6 @@ import picocli.CommandLine.Spec;
         })
 final class BatchCommand extends SetCommand implements Callable<Integer> {
     private static final Set<Format> KINDS = EnumSet.of(Format.CSV, Format.PDF);
-
-    @Spec private CommandSpec spec;
 
     @Option(
             names = "--quantity",
@@ -177,10 +172,6 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
                                                             + "\": expected csv or pdf")));
         }
         return formats;
-    }
-
-    private ParameterException usage(String message) {
-        return new ParameterException(spec.commandLine(), message);
     }
 
     private Quantities quantities(HandleSet set, Optional<OpenProgress> kept) {

@@ -14,11 +14,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code haftline checkback}: turned pieces measured at their stations, beside their designs. */
 @Command(
@@ -36,8 +33,6 @@ import picocli.CommandLine.Spec;
 final class CheckBackCommand extends SetCommand implements Callable<Integer> {
     /** Rises when a key changes its meaning or goes away; a new key does not raise it. */
     private static final int VERSION = 1;
-
-    @Spec private CommandSpec spec;
 
     @Parameters(
             index = "1..*",
@@ -83,8 +78,7 @@ final class CheckBackCommand extends SetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws DocumentException, ReadingsException {
         if (files.isEmpty() && typed.isEmpty()) {
-            throw new ParameterException(
-                    spec.commandLine(), "nothing measured: name a table, or type a --reading");
+            throw usage("nothing measured: name a table, or type a --reading");
         }
         LoadedSet loaded = load();
         List<Handle> handles = new ArrayList<>();
@@ -110,7 +104,7 @@ final class CheckBackCommand extends SetCommand implements Callable<Integer> {
         try {
             return TurnedReadings.read(handles, files, typed, Optional.ofNullable(piece), units);
         } catch (TurnedReadings.UsageException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage());
+            throw usage(e.getMessage());
         }
     }
 

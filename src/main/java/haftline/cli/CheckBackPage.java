@@ -1,6 +1,6 @@
 package haftline.cli;
 
-import haftline.measure.NumberText;
+import haftline.measure.LengthText;
 import haftline.measure.Units;
 import haftline.set.CheckBack;
 import java.util.ArrayList;
@@ -9,12 +9,12 @@ import java.util.List;
 /** Turned pieces beside their designs, on a page. */
 final class CheckBackPage {
     private final CheckBack back;
-    private final Units units;
+    private final LengthText lengths;
     private final Paper paper;
 
     private CheckBackPage(CheckBack back, Units units, Ink ink) {
         this.back = back;
-        this.units = units;
+        this.lengths = new LengthText(units);
         this.paper = new Paper(ink, 0, 0);
     }
 
@@ -29,14 +29,14 @@ final class CheckBackPage {
         int count = piece.stations().size();
         String right = count + (count == 1 ? " reading" : " readings");
         paper.heading(piece.name(), right, right);
-        paper.cells("Turned", "from shoulder", List.of("design", "turned", "off"), units.symbol());
+        paper.cells("Turned", "from shoulder", List.of("design", "turned", "off"), lengths.unit());
         for (CheckBack.Station station : piece.stations()) {
             paper.cells(
                     "Turned",
-                    number(station.x(), 1),
+                    lengths.contour(station.x()),
                     List.of(
-                            number(station.designMm(), 2),
-                            number(station.measuredMm(), 2),
+                            lengths.difference(station.designMm()),
+                            lengths.difference(station.measuredMm()),
                             signed(station.offMm())),
                     remark(station));
         }
@@ -49,8 +49,8 @@ final class CheckBackPage {
         }
         String off =
                 station.offMm() > 0
-                        ? "▲ turn off " + number(station.offMm(), 2)
-                        : "▲ too thin by " + number(-station.offMm(), 2);
+                        ? "▲ turn off " + lengths.difference(station.offMm())
+                        : "▲ too thin by " + lengths.difference(-station.offMm());
         return off + (tenon.isEmpty() ? "" : ", " + tenon);
     }
 
@@ -93,8 +93,8 @@ final class CheckBackPage {
     }
 
     private String at(CheckBack.Station station) {
-        String unit = " " + units.symbol();
-        return signed(station.offMm()) + unit + " at " + number(station.x(), 1) + unit;
+        String unit = " " + lengths.unit();
+        return signed(station.offMm()) + unit + " at " + lengths.contour(station.x()) + unit;
     }
 
     private String beside(CheckBack.Measured piece) {
@@ -109,16 +109,12 @@ final class CheckBackPage {
     }
 
     private String signed(double mm) {
-        String size = number(Math.abs(mm), 2);
+        String size = lengths.difference(Math.abs(mm));
         boolean none = Double.parseDouble(size) == 0;
         return none ? size : (mm < 0 ? "-" : "+") + size;
     }
 
     private String length(double mm) {
-        return number(mm, 2) + " " + units.symbol();
-    }
-
-    private String number(double mm, int decimals) {
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? decimals : 3);
+        return lengths.difference(mm) + " " + lengths.unit();
     }
 }

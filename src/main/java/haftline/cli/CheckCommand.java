@@ -10,10 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** {@code haftline check}: figures and findings, no file written. */
 @Command(
@@ -49,8 +46,6 @@ final class CheckCommand extends SetCommand implements Callable<Integer> {
             description = "With --doubt: any whole number; the same gives the same answer.")
     private long seed;
 
-    @Spec private CommandSpec spec;
-
     CheckCommand(Console console) {
         super(console);
     }
@@ -58,8 +53,7 @@ final class CheckCommand extends SetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws DocumentException, CatalogueException {
         if (handles < DoubtRun.FEWEST || handles > DoubtRun.MOST) {
-            throw new ParameterException(
-                    spec.commandLine(),
+            throw usage(
                     "--handles "
                             + handles
                             + ": expected a whole number from "
@@ -68,9 +62,8 @@ final class CheckCommand extends SetCommand implements Callable<Integer> {
                             + DoubtRun.MOST);
         }
         for (String option : List.of("--handles", "--seed")) {
-            if (!doubt && spec.commandLine().getParseResult().hasMatchedOption(option)) {
-                throw new ParameterException(
-                        spec.commandLine(), option + " goes with --doubt: say that too");
+            if (!doubt && isSaid(option)) {
+                throw usage(option + " goes with --doubt: say that too");
             }
         }
         ExaminedSet set = examine(load());

@@ -1,23 +1,15 @@
 package haftline.cli;
 
-import haftline.measure.Length;
-import haftline.measure.Units;
 import haftline.store.DocumentException;
 import haftline.store.LoadedSet;
 import haftline.store.SetFile;
 import haftline.template.StillServes;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 /** {@code haftline compare}: what a new batch of parts changes. */
 @Command(
@@ -27,11 +19,7 @@ import picocli.CommandLine.TypeConversionException;
             "Shows what a new batch of parts changes.",
             "In the work, and which gauges and templates still serve; writes no file."
         })
-final class CompareCommand implements Callable<Integer> {
-    private final Console console;
-
-    @Spec private CommandSpec spec;
-
+final class CompareCommand extends PageVerb implements Callable<Integer> {
     @Parameters(
             index = "0",
             paramLabel = "PARTS-A",
@@ -79,26 +67,12 @@ final class CompareCommand implements Callable<Integer> {
     private Double tolerance;
 
     @Option(
-            names = "--units",
-            paramLabel = "mm|in",
-            converter = UnitsOption.class,
-            defaultValue = "mm",
-            description = "Unit of the lengths on the page: mm (the default) or in.")
-    private Units units;
-
-    @Option(
             names = "--json",
             description = "Answers in JSON for other programs, lengths in mm whatever the units.")
     private boolean json;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Shows this help.")
-    private boolean help;
-
     CompareCommand(Console console) {
-        this.console = console;
+        super(console);
     }
 
     @Override
@@ -114,7 +88,7 @@ final class CompareCommand implements Callable<Integer> {
                             Optional.ofNullable(firstBatch),
                             Optional.ofNullable(secondBatch));
         } catch (ChosenBatch.UnknownException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage());
+            throw usage(e.getMessage());
         }
         double within = tolerance == null ? StillServes.USUAL_TOLERANCE_MM : tolerance;
         Comparison comparison = Comparison.of(loaded, chosen, within);
@@ -123,22 +97,10 @@ final class CompareCommand implements Callable<Integer> {
         return comparison.isStopped() ? ExitCode.STOPPED : ExitCode.DONE;
     }
 
-    /** Reads a tolerance: a length over 0 and not over 5 mm. */
-    static final class ToleranceOption implements ITypeConverter<Double> {
-        private static final double LEAST_MM = 1e-3;
-        private static final double GREATEST_MM = 5;
-
-        @Override
-        public Double convert(String value) {
-            OptionalDouble mm = Length.parse(value, Units.MM);
-            if (mm.isEmpty()
-                    || !(mm.getAsDouble() >= LEAST_MM && mm.getAsDouble() <= GREATEST_MM)) {
-                throw new TypeConversionException(
-                        "\""
-                                + Paper.harmless(value)
-                                + "\": expected a length from 0.001 to 5 mm, such as 0.2");
-            }
-            return mm.getAsDouble();
+    /** How far something may be off. */
+    static final class ToleranceOption extends LengthOption {
+        ToleranceOption() {
+            super(0.001, 5);
         }
     }
 }

@@ -5,6 +5,7 @@ import haftline.findings.Finding;
 import haftline.findings.Gravity;
 import haftline.findings.Words;
 import haftline.handle.Fit;
+import haftline.measure.LengthText;
 import haftline.measure.Measured;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
@@ -23,18 +24,15 @@ final class ComparePage {
     /** A deviation smaller than this is not told with its place, mm: it is none. */
     private static final double NONE_MM = 0.005;
 
-    private static final int INCH_DECIMALS = 4;
-
-    /** The last of those decimals, mm. */
-    private static final double INCH_STEP_MM = 25.4e-4;
-
     private final Comparison comparison;
     private final Units units;
+    private final LengthText lengths;
     private final Paper paper;
 
     private ComparePage(Comparison comparison, Units units, Ink ink) {
         this.comparison = comparison;
         this.units = units;
+        this.lengths = new LengthText(units);
         this.paper = new Paper(ink, 0, 0);
     }
 
@@ -78,14 +76,14 @@ final class ComparePage {
 
     private String part(PartChange part) {
         if (part.before().isEmpty()) {
-            return "not there before, now " + length(part.after().orElseThrow().mean());
+            return "not there before, now " + lengths.fine(part.after().orElseThrow().mean());
         }
         if (part.after().isEmpty()) {
-            return length(part.before().get().mean()) + " before, not there now";
+            return lengths.fine(part.before().get().mean()) + " before, not there now";
         }
         return moved(part.before().get().mean(), part.after().get().mean())
                 + ", doubt "
-                + length(part.doubtMm())
+                + lengths.fine(part.doubtMm())
                 + readings(part.before().get(), part.after().get());
     }
 
@@ -95,11 +93,11 @@ final class ComparePage {
 
     /** Such as {@code 6.00 mm before, now 6.10 mm, 0.10 mm more}. */
     private String moved(double before, double after) {
-        return length(before)
+        return lengths.fine(before)
                 + " before, now "
-                + length(after)
+                + lengths.fine(after)
                 + ", "
-                + length(Math.abs(after - before))
+                + lengths.fine(Math.abs(after - before))
                 + (after > before ? " more" : " less");
     }
 
@@ -155,14 +153,14 @@ final class ComparePage {
     }
 
     private String standing(FigureChange figure, double value) {
-        return amount(figure, figure.told(value, units == Units.MM ? 0.01 : INCH_STEP_MM));
+        return amount(figure, figure.told(value, lengths.fineStepMm()));
     }
 
     private String amount(FigureChange figure, double value) {
         if (figure.what() == FigureChange.What.MASS) {
             return NumberText.fixed(value, 1) + " g";
         }
-        return length(value);
+        return lengths.fine(value);
     }
 
     private void outline(PieceChange change) {
@@ -175,12 +173,12 @@ final class ComparePage {
                 Math.abs(off.mm()) < NONE_MM
                         ? "the same from shoulder to seat"
                         : "at most "
-                                + length(Math.abs(off.mm()))
+                                + lengths.fine(Math.abs(off.mm()))
                                 + (off.mm() > 0 ? " more" : " less")
                                 + " on the radius, "
                                 + (Math.abs(off.atX()) < NONE_MM
                                         ? "at the shoulder"
-                                        : place(off.atX()) + " from the shoulder"));
+                                        : lengths.withUnit(off.atX()) + " from the shoulder"));
     }
 
     private void gauges(ComparedPiece piece) {
@@ -232,23 +230,11 @@ final class ComparePage {
         paper.words(
                 "Judged",
                 "gauges and templates within "
-                        + length(comparison.toleranceMm())
+                        + lengths.fine(comparison.toleranceMm())
                         + (comparison.toleranceMm() == StillServes.USUAL_TOLERANCE_MM
                                 ? " (common practice)"
                                 : "")
                         + ", the tenon's slots by their own go and no-go"
                         + "; a fit follows the reading that hurts, not the mean");
-    }
-
-    private String length(double mm) {
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 2 : INCH_DECIMALS)
-                + " "
-                + units.symbol();
-    }
-
-    private String place(double mm) {
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 1 : 3)
-                + " "
-                + units.symbol();
     }
 }

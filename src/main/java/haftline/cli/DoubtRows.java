@@ -72,9 +72,7 @@ final class DoubtRows {
                         + rule
                         + interval(stated.under())
                         + "; "
-                        + doubt.otherInWords()
-                        + " makes it "
-                        + doubt.other().under().inWords().replace("about ", ""));
+                        + doubt.otherInWords());
         if (stated.stopped().count() > 0) {
             paper.row(
                     MARGIN,

@@ -221,7 +221,7 @@ final class PiecePage {
             double least = Math.min(wall.worstMm(), wall.shortestWorstMm());
             double stop = figures.handle().brief().rules().walls().stopMm();
             Gravity gravity = least < stop ? Gravity.STOP : Gravity.WARN;
-            String mark = least < Math.max(stop, wall.limitMm()) ? Verdict.mark(gravity) + " " : "";
+            String mark = least < wall.limitMm() ? Verdict.mark(gravity) + " " : "";
             paper.cells(
                     "Wall",
                     zone(wall.zone()),

@@ -33,11 +33,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code haftline takeoff}: a shape from calliper readings or a traced outline. */
 @Command(
@@ -45,13 +42,9 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description =
                 "Takes the shape off a handle: from calliper readings (CSV) or a traced outline"
-                        + " (SVG, DXF).")
-final class TakeoffCommand implements Callable<Integer> {
-    private static final double LEAST_TOLERANCE_MM = 0.01;
-    private static final double GREATEST_TOLERANCE_MM = 5;
-
-    private final Console console;
-
+                        + " (SVG, DXF); writes no file without --to or --plot.",
+        footer = {"", "Exit: 0 done, 2 bad usage, 3 readings that are refused, 4 cannot write."})
+final class TakeoffCommand extends Verb implements Callable<Integer> {
     @Parameters(
             paramLabel = "READINGS",
             converter = PathOption.class,
@@ -64,11 +57,12 @@ final class TakeoffCommand implements Callable<Integer> {
 
     @Option(
             names = "--tolerance",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
+            converter = Tolerance.class,
             defaultValue = "0.1",
             description =
-                    "How far the line may run beside the true one, mm on the diameter; 0.1 unless"
-                            + " said.")
+                    "How far the line may run beside the true one on the diameter, 0.01 to 5 mm;"
+                            + " 0.1 unless said.")
     private double toleranceMm;
 
     @Option(
@@ -100,13 +94,16 @@ final class TakeoffCommand implements Callable<Integer> {
 
     @Option(
             names = "--ferrule",
-            paramLabel = "MM",
-            description = "The ferrule's outside diameter, where it was measured.")
+            paramLabel = "LENGTH",
+            converter = LengthOption.class,
+            description =
+                    "The ferrule's outside diameter, where it was measured: mm, or with its unit.")
     private Double ferruleMm;
 
     @Option(
             names = "--seat",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
+            converter = LengthOption.class,
             description = "The cap's head diameter, where it was measured.")
     private Double seatMm;
 
@@ -119,6 +116,7 @@ final class TakeoffCommand implements Callable<Integer> {
     @Option(
             names = "--known",
             paramLabel = "X1,Y1,X2,Y2,MM",
+            hideParamSyntax = true,
             split = ",",
             description =
                     "Traced: two points of the drawing and the mm between them, for the scale.")
@@ -138,23 +136,12 @@ final class TakeoffCommand implements Callable<Integer> {
             description = "Traced: id of the path (SVG) or layer (DXF) that holds the outline.")
     private String part;
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Shows this help.")
-    private boolean help;
-
-    @Spec private CommandSpec spec;
-
     TakeoffCommand(Console console) {
-        this.console = console;
+        super(console);
     }
 
     @Override
     public Integer call() throws DocumentException, OutputException {
-        if (!(toleranceMm >= LEAST_TOLERANCE_MM && toleranceMm <= GREATEST_TOLERANCE_MM)) {
-            throw usage("--tolerance " + toleranceMm + ": expected a number from 0.01 to 5");
-        }
         checkKind();
         Tracing tracing = tracing();
         Ends ends = ends();
@@ -241,10 +228,6 @@ final class TakeoffCommand implements Callable<Integer> {
         return Arrays.stream(ends).anyMatch(end -> name.endsWith(end));
     }
 
-    private ParameterException usage(String message) {
-        return new ParameterException(spec.commandLine(), message);
-    }
-
     private String plainName() {
         String whole = file.getFileName().toString();
         int dot = whole.lastIndexOf('.');
@@ -264,8 +247,11 @@ final class TakeoffCommand implements Callable<Integer> {
     }
 
     private Tracing tracing() {
-        if (known != null && (known.size() != 5 || scale != null)) {
-            throw usage("--known takes X1,Y1,X2,Y2,MM, and no --scale beside it");
+        if (known != null && known.size() != 5) {
+            throw usage("--known: found " + known.size() + " numbers, expected X1,Y1,X2,Y2,MM");
+        }
+        if (known != null && scale != null) {
+            throw usage("--known and --scale both say what a unit is: leave one of them out");
         }
         try {
             OptionalDouble mm = known == null ? optional(scale) : OptionalDouble.of(knownScale());
@@ -343,6 +329,13 @@ final class TakeoffCommand implements Callable<Integer> {
                 new TakeoffPage.Said("outline", line),
                 new TakeoffPage.Said("scale", size),
                 new TakeoffPage.Said("axis", middle));
+    }
+
+    /** How far the line may run beside the true one. */
+    private static final class Tolerance extends LengthOption {
+        Tolerance() {
+            super(0.01, 5);
+        }
     }
 
     private String point(int i) {

@@ -23,14 +23,14 @@ final class WorkshopOptions {
 
     @Option(
             names = "--kerf",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = LengthOption.class,
             description = "Width of the laser's cut, 0 to 2 mm; goes with the laser.")
     private Double kerfMm;
 
     @Option(
             names = "--bit",
-            paramLabel = "MM",
+            paramLabel = "LENGTH",
             converter = LengthOption.class,
             description = "Diameter of the router's bit, 0.2 to 30 mm; goes with the router.")
     private Double bitMm;

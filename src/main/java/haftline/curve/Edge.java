@@ -18,11 +18,21 @@ public record Edge(double x0, double r0, double x1, double r1) {
         Checks.finite("r1", r1);
     }
 
-    double lowX() {
+    /**
+     * The lesser x of its ends.
+     *
+     * @return mm
+     */
+    public double lowX() {
         return Math.min(x0, x1);
     }
 
-    double highX() {
+    /**
+     * The greater x of its ends.
+     *
+     * @return mm
+     */
+    public double highX() {
         return Math.max(x0, x1);
     }
 

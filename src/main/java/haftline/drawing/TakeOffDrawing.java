@@ -101,15 +101,32 @@ public final class TakeOffDrawing {
             double x = node.place().x(wood);
             double r = taken.outline().r(x);
             outline.add(Path.line(Layer.DIMENSION, new Vertex(x, -r), new Vertex(x, r)));
-            text.add(
-                    Text.level(
-                            Layer.TEXT,
-                            x,
-                            widest + 2 * SMALL_MM,
-                            SMALL_MM,
-                            Anchor.MIDDLE,
-                            node.name()));
         }
+        names();
+    }
+
+    /** Each node's name over its place, a row higher where it would run into another. */
+    private void names() {
+        List<Bounds> taking = new ArrayList<>();
+        for (Node node : taken.shape().nodes()) {
+            double x = node.place().x(taken.woodMm());
+            double y = widest + 2 * SMALL_MM;
+            Text name = name(x, y, node);
+            while (touches(name, taking)) {
+                y += 2 * SMALL_MM;
+                name = name(x, y, node);
+            }
+            taking.add(name.bounds());
+            text.add(name);
+        }
+    }
+
+    private static boolean touches(Text name, List<Bounds> taking) {
+        return taking.stream().anyMatch(name.bounds()::touches);
+    }
+
+    private static Text name(double x, double y, Node node) {
+        return Text.level(Layer.TEXT, x, y, SMALL_MM, Anchor.MIDDLE, node.name());
     }
 
     private void readings() {

@@ -12,7 +12,7 @@ package haftline.figures;
  *     azimuth, its bottom and point included, and the outline of the zone, mm, the butt's face
  *     included where no cap's bore opens it; 0 where the bore breaks out
  * @param shortestAtX where on the surface that is, mm from the shoulder
- * @param limitMm the maker's limit for this zone and stock, mm
+ * @param limitMm the maker's limit for this zone and stock, mm, never under the stop
  */
 public record Wall(
         Zone zone,

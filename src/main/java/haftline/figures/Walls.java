@@ -30,47 +30,49 @@ public final class Walls {
      * @return tenon, body, cap, as far as they exist
      */
     public static List<Wall> of(Handle handle) {
-        Rules.Walls limits = handle.brief().rules().walls();
-        boolean wood = handle.brief().stock() instanceof Wood;
         List<Wall> walls = new ArrayList<>(3);
-        Bore tang = handle.tangBore();
-        BoreProfile tangEdge = BoreProfile.of(tang);
-        add(
-                walls,
-                handle,
-                Zone.TENON,
-                tang,
-                tangEdge,
-                wood ? limits.tenonWoodMm() : limits.tenonPlasticMm());
-        add(
-                walls,
-                handle,
-                Zone.BODY,
-                tang,
-                tangEdge,
-                wood ? limits.bodyWoodMm() : limits.bodyPlasticMm());
-        if (handle.capBore().isPresent()) {
-            Bore cap = handle.capBore().get();
-            add(walls, handle, Zone.CAP, cap, BoreProfile.of(cap), limits.capMm());
-        }
+        add(walls, handle, Zone.TENON, handle.tangBore());
+        add(walls, handle, Zone.BODY, handle.tangBore());
+        handle.capBore().ifPresent(cap -> add(walls, handle, Zone.CAP, cap));
         return List.copyOf(walls);
     }
 
-    private static void add(
-            List<Wall> walls, Handle handle, Zone zone, Bore bore, BoreProfile edge, double limit) {
+    /**
+     * How thin the wood or plastic of a zone may be at the worst wander. Under the stop nothing is
+     * made, so no zone's limit is lower.
+     *
+     * @param handle the handle, whose rules and stock decide
+     * @param zone where; the body's limit is also the least that is left between the tang's bore
+     *     and the butt's face
+     * @return mm
+     */
+    public static double limitMm(Handle handle, Zone zone) {
+        Rules.Walls rules = handle.brief().rules().walls();
+        boolean isWood = handle.brief().stock() instanceof Wood;
+        double own =
+                switch (zone) {
+                    case TENON -> isWood ? rules.tenonWoodMm() : rules.tenonPlasticMm();
+                    case BODY -> isWood ? rules.bodyWoodMm() : rules.bodyPlasticMm();
+                    case CAP -> rules.capMm();
+                };
+        return Math.max(own, rules.stopMm());
+    }
+
+    private static void add(List<Wall> walls, Handle handle, Zone zone, Bore bore) {
         double from = zone == Zone.TENON ? handle.tenonEndX() : 0;
         double to = zone == Zone.TENON ? 0 : handle.buttX();
-        Wander wander = handle.wander();
-        Gap nominal = least(handle.outline(), bore, edge, 0, 0, from, to);
+        Gap nominal = least(handle.outline(), BoreProfile.edges(bore, Wander.NONE), from, to);
         if (nominal == null) {
             return;
         }
-        Gap worst = least(handle.outline(), bore, edge, wander.startMm(), wander.slope(), from, to);
+        List<Edge> edges = BoreProfile.edges(bore, handle.wander());
+        Gap worst = least(handle.outline(), edges, from, to);
         // The upright wall is itself a distance between the two surfaces.
         double shortest = Math.max(worst.height(), 0);
         double shortestX = worst.x();
         if (shortest > 0) {
-            Nearest nearest = shortest(handle.outline(), bore, edge, wander, from, to);
+            // Every piece of the edge, upright ones too, to the faces of the outline's steps too.
+            Nearest nearest = NearestDistance.ofEdges(handle.outline().part(from, to), edges, true);
             if (nearest.distance() < shortest) {
                 shortest = nearest.distance();
                 shortestX = nearest.onOutline().x();
@@ -88,60 +90,25 @@ public final class Walls {
                         worst.x(),
                         shortest,
                         shortestX,
-                        limit));
+                        limitMm(handle, zone)));
     }
 
     /**
      * Least outline over the bore's edge within a stretch, or null where the bore does not reach
      * it.
      */
-    private static Gap least(
-            Outline outline,
-            Bore bore,
-            BoreProfile edge,
-            double e0,
-            double k,
-            double from,
-            double to) {
+    private static Gap least(Outline outline, List<Edge> edges, double from, double to) {
         Gap best = null;
-        for (int i = 1; i < edge.size(); i++) {
-            double za = edge.depth(i - 1);
-            double zb = edge.depth(i);
-            if (zb > za) {
-                double xa = bore.xAt(za);
-                double xb = bore.xAt(zb);
-                double low = Math.max(from, Math.min(xa, xb));
-                double high = Math.min(to, Math.max(xa, xb));
-                if (low < high) {
-                    double ra = edge.radius(i - 1) + e0 + k * za;
-                    double rb = edge.radius(i) + e0 + k * zb;
-                    double m = (rb - ra) / (xb - xa);
-                    Gap gap = outline.leastAbove(ra - m * xa, m, low, high);
-                    best = best == null ? gap : best.least(gap);
-                }
+        for (Edge edge : edges) {
+            double low = Math.max(from, edge.lowX());
+            double high = Math.min(to, edge.highX());
+            if (low < high) {
+                double m = (edge.r1() - edge.r0()) / (edge.x1() - edge.x0());
+                Gap gap = outline.leastAbove(edge.r0() - m * edge.x0(), m, low, high);
+                best = best == null ? gap : best.least(gap);
             }
         }
         return best;
-    }
-
-    /**
-     * Shortest way from the wandered edge, every piece of it, to the outline of a stretch, its step
-     * faces included.
-     */
-    private static Nearest shortest(
-            Outline outline, Bore bore, BoreProfile edge, Wander wander, double from, double to) {
-        List<Edge> edges = new ArrayList<>(edge.size());
-        for (int i = 1; i < edge.size(); i++) {
-            double za = edge.depth(i - 1);
-            double zb = edge.depth(i);
-            edges.add(
-                    new Edge(
-                            bore.xAt(za),
-                            edge.radius(i - 1) + wander.at(za),
-                            bore.xAt(zb),
-                            edge.radius(i) + wander.at(zb)));
-        }
-        return NearestDistance.ofEdges(outline.part(from, to), edges, true);
     }
 
     /**
@@ -162,6 +129,7 @@ public final class Walls {
      * @return mm, negative where the bores meet; empty without a cap's bore
      */
     public static Optional<Web> web(Handle handle) {
+        Rules rules = handle.brief().rules();
         return handle.capBore()
                 .map(
                         cap -> {
@@ -174,7 +142,9 @@ public final class Walls {
                             return new Web(
                                     cap.xAt(cap.reachMm()) - tip,
                                     tip,
-                                    Math.max(handle.brief().rules().bores().webMm(), wide));
+                                    Math.max(
+                                            rules.walls().stopMm(),
+                                            Math.max(rules.bores().webMm(), wide)));
                         });
     }
 
@@ -183,7 +153,7 @@ public final class Walls {
      *
      * @param mm between their points, negative where they meet
      * @param atX where the tang's bore ends, mm from the shoulder
-     * @param limitMm least that is wanted, mm
+     * @param limitMm least that is wanted, mm, never under the stop
      */
     public record Web(double mm, double atX, double limitMm) {}
 }

@@ -2,12 +2,11 @@ package haftline.findings;
 
 import haftline.figures.Figures;
 import haftline.figures.Wall;
+import haftline.figures.Walls;
 import haftline.figures.Zone;
 import haftline.handle.Bore;
 import haftline.handle.Handle;
-import haftline.handle.Rules;
 import haftline.shape.Detail;
-import haftline.stock.Wood;
 import java.util.List;
 
 /** Walls over the bores, the bores' bottoms and the web between them. */
@@ -29,8 +28,7 @@ final class WallRules {
                     case BODY -> Place.BODY;
                     case CAP -> Place.CAP;
                 };
-        double least = Math.max(stop, wall.limitMm());
-        if (wall.worstMm() < least) {
+        if (wall.worstMm() < wall.limitMm()) {
             Gravity gravity = wall.worstMm() < stop ? Gravity.STOP : Gravity.WARN;
             double limit = gravity == Gravity.STOP ? stop : wall.limitMm();
             String detail = wall.zone() == Zone.TENON ? "" : detailAt(handle, wall.atX());
@@ -38,7 +36,7 @@ final class WallRules {
             found.add(Finding.mm(code, gravity, place, wall.atX(), wall.worstMm(), limit, detail));
         }
         // A bottom that stops is told beside a wall that only warns.
-        double bottom = wall.worstMm() < least ? stop : least;
+        double bottom = wall.worstMm() < wall.limitMm() ? stop : wall.limitMm();
         if (wall.worstMm() >= stop && wall.shortestWorstMm() < bottom && !isAtButt(handle, wall)) {
             Gravity gravity = wall.shortestWorstMm() < stop ? Gravity.STOP : Gravity.WARN;
             found.add(
@@ -108,13 +106,9 @@ final class WallRules {
                                 ""));
             }
         } else {
-            Rules.Walls walls = handle.brief().rules().walls();
-            double limit =
-                    handle.brief().stock() instanceof Wood
-                            ? walls.bodyWoodMm()
-                            : walls.bodyPlasticMm();
+            double limit = Walls.limitMm(handle, Zone.BODY);
             double left = handle.buttX() - tip;
-            if (left < Math.max(stop, limit)) {
+            if (left < limit) {
                 Gravity gravity = left < stop ? Gravity.STOP : Gravity.WARN;
                 found.add(
                         Finding.mm(

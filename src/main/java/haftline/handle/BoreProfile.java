@@ -1,5 +1,7 @@
 package haftline.handle;
 
+import haftline.curve.Edge;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -33,6 +35,29 @@ public final class BoreProfile {
                     new double[] {r, r, 0});
         }
         return envelope(steps);
+    }
+
+    /**
+     * A bore's edge where its axis leaves the lathe axis, on the side of the worst azimuth.
+     *
+     * @param bore the bore
+     * @param wander how far its axis leaves; {@link Wander#NONE} for the bore as drilled true
+     * @return the straight pieces of its profile in their order from the mouth, in x and radius
+     */
+    public static List<Edge> edges(Bore bore, Wander wander) {
+        BoreProfile profile = of(bore);
+        List<Edge> edges = new ArrayList<>(profile.size() - 1);
+        for (int i = 1; i < profile.size(); i++) {
+            double from = profile.depth(i - 1);
+            double to = profile.depth(i);
+            edges.add(
+                    new Edge(
+                            bore.xAt(from),
+                            profile.radius(i - 1) + wander.at(from),
+                            bore.xAt(to),
+                            profile.radius(i) + wander.at(to)));
+        }
+        return edges;
     }
 
     /**

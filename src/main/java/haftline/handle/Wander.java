@@ -14,6 +14,9 @@ import java.util.Map;
  * @param slope k, mm of wander a mm of depth, 0 to 0.2
  */
 public record Wander(double startMm, double slope) {
+    /** A bore on the lathe axis. */
+    public static final Wander NONE = new Wander(0, 0);
+
     /**
      * By how a hole is drilled, truest first; common practice, no source. The 0.1 mm at the face is
      * the error of mounting again between cones.

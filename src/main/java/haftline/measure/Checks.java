@@ -19,9 +19,44 @@ public final class Checks {
     public static double within(String field, double value, double low, double high) {
         if (!(value >= low && value <= high)) {
             throw new IllegalArgumentException(
-                    field + " " + value + ": expected a number from " + low + " to " + high);
+                    field
+                            + " "
+                            + text(value)
+                            + ": expected a number from "
+                            + text(low)
+                            + " to "
+                            + text(high));
         }
         return value;
+    }
+
+    /**
+     * Requires a length within a closed range, for a message that says its unit.
+     *
+     * @param field name of the field, for the message
+     * @param mm the length, mm
+     * @param low least that is allowed, mm
+     * @param high greatest that is allowed, mm
+     * @return the length
+     * @throws IllegalArgumentException where the length is not a number or out of range
+     */
+    public static double withinMm(String field, double mm, double low, double high) {
+        if (!(mm >= low && mm <= high)) {
+            throw new IllegalArgumentException(
+                    field
+                            + " "
+                            + text(mm)
+                            + " mm: expected a length from "
+                            + text(low)
+                            + " to "
+                            + text(high)
+                            + " mm");
+        }
+        return mm;
+    }
+
+    private static String text(double value) {
+        return Double.isFinite(value) ? NumberText.shortest(value) : Double.toString(value);
     }
 
     /**

@@ -16,6 +16,12 @@ public final class LengthText {
     /** Turned contours are measured no finer, mm (common practice, no source). */
     private static final int CONTOUR_DECIMALS = 1;
 
+    /** Measured parts are compared to this, so that what they differ by shows. */
+    private static final int FINE_INCH_DECIMALS = 4;
+
+    private static final double FINE_STEP_MM = 0.01;
+    private static final double FINE_STEP_IN_MM = Units.INCH.millimetres() / 10_000;
+
     private static final double WALL_STEP_MM = 0.1;
     private static final double WALL_STEP_IN_MM = Units.INCH.millimetres() / 1000;
 
@@ -71,6 +77,35 @@ public final class LengthText {
      */
     public String difference(double mm) {
         return number(mm, METAL_DECIMALS);
+    }
+
+    /**
+     * A turned size or a length, with its unit.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String withUnit(double mm) {
+        return contour(mm) + " " + unit();
+    }
+
+    /**
+     * A size that is compared with another, as fine as parts are measured, with its unit.
+     *
+     * @param mm the length, mm
+     * @return the text
+     */
+    public String fine(double mm) {
+        return Length.text(mm, units, units == Units.MM ? METAL_DECIMALS : FINE_INCH_DECIMALS);
+    }
+
+    /**
+     * What {@link #fine} ends at.
+     *
+     * @return mm
+     */
+    public double fineStepMm() {
+        return units == Units.MM ? FINE_STEP_MM : FINE_STEP_IN_MM;
     }
 
     /**

@@ -11,6 +11,7 @@ import haftline.handle.Choices;
 import haftline.handle.PlacedNode;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
+import haftline.measure.LengthText;
 import haftline.measure.Measured;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
@@ -248,8 +249,6 @@ final class FamilyRemedy {
     }
 
     private String mm(double mm) {
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 1 : 3)
-                + " "
-                + units.symbol();
+        return new LengthText(units).withUnit(mm);
     }
 }

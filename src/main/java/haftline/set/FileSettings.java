@@ -96,9 +96,10 @@ public record FileSettings(Dxf dxf, boolean hairlines, Paper paper, Printer prin
 
         /** Checks the ranges. */
         public Printer {
-            Checks.within(
+            Checks.withinMm(
                     "bar along the short edge", shortEdgeBarMm, LEAST_BAR_MM, GREATEST_BAR_MM);
-            Checks.within("bar along the long edge", longEdgeBarMm, LEAST_BAR_MM, GREATEST_BAR_MM);
+            Checks.withinMm(
+                    "bar along the long edge", longEdgeBarMm, LEAST_BAR_MM, GREATEST_BAR_MM);
         }
     }
 

@@ -65,8 +65,8 @@ public record TemplateSettings(
 
         /** Checks the ranges. */
         public Cutting {
-            Checks.within("kerf", kerfMm, 0, 2);
-            Checks.within("bit", bitMm, 0.2, 30);
+            Checks.withinMm("kerf", kerfMm, 0, 2);
+            Checks.withinMm("bit", bitMm, 0.2, 30);
         }
     }
 
@@ -113,12 +113,12 @@ public record TemplateSettings(
 
         /** Checks the ranges, and that the margins leave room. */
         public Sheet {
-            Checks.within("sheet width", widthMm, 20, 5000);
-            Checks.within("sheet height", heightMm, 20, 5000);
-            Checks.within("sheet margin", marginMm, 0, 100);
-            Checks.within("gap between cards", gapMm, 0, 50);
-            Checks.within("sheet thickness", thicknessMm, 0.2, 25);
-            Checks.within(
+            Checks.withinMm("sheet width", widthMm, 20, 5000);
+            Checks.withinMm("sheet height", heightMm, 20, 5000);
+            Checks.withinMm("sheet margin", marginMm, 0, 100);
+            Checks.withinMm("gap between cards", gapMm, 0, 50);
+            Checks.withinMm("sheet thickness", thicknessMm, 0.2, 25);
+            Checks.withinMm(
                     "room inside the margins",
                     Math.min(widthMm, heightMm) - 2 * marginMm,
                     LEAST_ROOM_MM,
@@ -187,11 +187,11 @@ public record TemplateSettings(
 
         /** Checks the ranges. */
         public Gauges {
-            Checks.within("relief", reliefMm, 0, 6);
-            Checks.within("clearance", clearanceMm, 0, 2);
-            Checks.within("slots over", slotsOverMm, 0, 3);
-            Checks.within("tenon tolerance", tenonToleranceMm, 0.01, 0.5);
-            Checks.within("hanging hole", hangingHoleMm, 0, 12);
+            Checks.withinMm("relief", reliefMm, 0, 6);
+            Checks.withinMm("clearance", clearanceMm, 0, 2);
+            Checks.withinMm("slots over", slotsOverMm, 0, 3);
+            Checks.withinMm("tenon tolerance", tenonToleranceMm, 0.01, 0.5);
+            Checks.withinMm("hanging hole", hangingHoleMm, 0, 12);
         }
 
         /**
@@ -278,9 +278,9 @@ public record TemplateSettings(
 
         /** Checks the ranges and copies the list. */
         public Copying {
-            Checks.within("back", backMm, 2, 200);
-            Checks.within("run on", runOnMm, 0, 50);
-            Checks.within("run off", runOffMm, 0, 50);
+            Checks.withinMm("back", backMm, 2, 200);
+            Checks.withinMm("run on", runOnMm, 0, 50);
+            Checks.withinMm("run off", runOffMm, 0, 50);
             Checks.within("radial ratio", radialRatio, 0.25, 4);
             cutterAngleDeg.ifPresent(angle -> Checks.within("cutter angle", angle, 10, 150));
             Checks.within("cutter clearance", cutterClearanceDeg, 0, 20);
@@ -336,9 +336,9 @@ public record TemplateSettings(
 
         /** Checks the ranges. */
         public Hole {
-            Checks.within("mounting hole, beyond", beyondMm, -500, 200);
-            Checks.within("mounting hole, height", heightMm, -200, 200);
-            Checks.within("mounting hole, diameter", diameterMm, 0.5, 50);
+            Checks.withinMm("mounting hole, beyond", beyondMm, -500, 200);
+            Checks.withinMm("mounting hole, height", heightMm, -200, 200);
+            Checks.withinMm("mounting hole, diameter", diameterMm, 0.5, 50);
         }
     }
 

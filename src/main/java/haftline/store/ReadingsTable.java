@@ -1,6 +1,7 @@
 package haftline.store;
 
 import haftline.adjust.takeoff.Reading;
+import haftline.measure.NumberText;
 import haftline.measure.Units;
 import java.io.IOException;
 import java.io.StringReader;
@@ -134,9 +135,10 @@ final class ReadingsTable {
         String cell = column.index() < row.size() ? row.get(column.index()) : "";
         String range =
                 "expected a number from "
-                        + low / column.millimetres()
+                        + NumberText.upTo(low / column.millimetres(), 2)
                         + " to "
-                        + high / column.millimetres();
+                        + NumberText.upTo(high / column.millimetres(), 2)
+                        + (column.millimetres() == 1 ? " mm" : " in");
         try {
             double value =
                     Double.parseDouble(decimalCommas ? cell.replace(',', '.') : cell)

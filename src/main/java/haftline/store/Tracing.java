@@ -36,7 +36,7 @@ public record Tracing(OptionalDouble mmPerUnit, OptionalDouble axis, Optional<St
     public static double scale(double x1, double y1, double x2, double y2, double mm) {
         double apart = Math.hypot(x2 - x1, y2 - y1);
         Checks.within("distance of the two points in the drawing", apart, 1e-9, 1e9);
-        Checks.within("known distance", mm, 1e-3, 1e4);
+        Checks.withinMm("known distance", mm, 1e-3, 1e4);
         return mm / apart;
     }
 }

@@ -2,6 +2,7 @@ package haftline.template;
 
 import haftline.curve.ArcFit;
 import haftline.measure.Checks;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.TemplateSettings;
@@ -99,12 +100,12 @@ public record GaugeRules(
 
     /** A length to a tenth of a millimetre or a thousandth of an inch, without its unit. */
     String length(double mm) {
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 1 : 3);
+        return new LengthText(units).contour(mm);
     }
 
     /** A length to a hundredth of a millimetre or a thousandth of an inch. */
     String fine(double mm) {
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 2 : 3);
+        return new LengthText(units).difference(mm);
     }
 
     /** A diameter with its sign (ISO 129-1). */

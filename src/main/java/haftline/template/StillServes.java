@@ -3,7 +3,7 @@ package haftline.template;
 import haftline.curve.Outline;
 import haftline.curve.OutlineDeviation;
 import haftline.measure.Checks;
-import haftline.measure.NumberText;
+import haftline.measure.LengthText;
 import haftline.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -278,8 +278,9 @@ public record StillServes(Kind kind, Cause cause, double offMm, double atX, doub
      * @return a sentence's part in lower case, without a full stop
      */
     public String why(Units units) {
-        String off = fine(offMm, units);
-        String limit = fine(limitMm, units);
+        LengthText lengths = new LengthText(units);
+        String off = lengths.fine(offMm);
+        String limit = lengths.fine(limitMm);
         return switch (cause) {
             case OUTLINE -> "the outline differs by " + off + " on the radius" + at(units, limit);
             case BUTT -> "the butt's form differs by " + off + " on the radius" + at(units, limit);
@@ -304,15 +305,6 @@ public record StillServes(Kind kind, Cause cause, double offMm, double atX, doub
         // Nearer than a pencil line it is the shoulder itself.
         return Math.abs(atX) < 0.05
                 ? " at the shoulder"
-                : " at "
-                        + NumberText.fixed(atX / units.millimetres(), units == Units.MM ? 1 : 3)
-                        + " "
-                        + units.symbol();
-    }
-
-    private static String fine(double mm, Units units) {
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 2 : 4)
-                + " "
-                + units.symbol();
+                : " at " + new LengthText(units).withUnit(atX);
     }
 }

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class AdjustCommandTest {
     @Test
@@ -144,10 +146,47 @@ class AdjustCommandTest {
                         "\"wals\": expected walls, balance, grip, coves, swell, character or none")
                 .contains("did you mean walls?");
         assertThat(Run.of("adjust", Run.DEMO, "--fair", "9").err())
-                .contains("9.0: expected a number of mm from 0.01 to 5.0");
+                .contains("\"9\": expected a length from 0.01 to 5 mm");
         assertThat(Run.of("adjust", Run.DEMO, "--balance", "9").err())
-                .contains("\"9\": expected two numbers in mm, such as 0:15");
+                .contains("\"9\": expected two lengths with a colon between, such as 0:15");
         assertThat(Run.of("adjust", Run.DEMO, "--grip", "9:3").err())
-                .contains("band, to 3.0: expected a number from 9.0 to 500.0");
+                .contains("\"9:3\": expected the lesser length first");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--demand none | --demand none leaves nothing to do: say --fair too",
+                "--demand none,walls | --demand none stands alone",
+                "--demand walls --balance 0:5 | balance is not among the demands",
+                "--demand walls --grip 20:26 | grip is not among the demands",
+                "--reach 60 | \"60\": expected a length from 0.01 to 50 mm",
+                "--grip 0:30in | band, to 762 mm: expected a length from 0 to 500 mm",
+            })
+    void refusesWhatWouldBeLeftOutInSilence(String words, String told) {
+        String[] line = ("adjust " + Run.DEMO + " " + words).split(" ");
+        Run run = Run.of(line);
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(told);
+    }
+
+    /** A quarter of an inch is 6.35 mm. */
+    @Test
+    void readsLengthsInInchesToo() {
+        String mm = Run.of("adjust", Run.DEMO, "--reach", "6.35", "--balance", "0:12.7").out();
+        assertThat(Run.of("adjust", Run.DEMO, "--reach", "1/4in", "--balance", "0:1/2in").out())
+                .isEqualTo(mm);
+    }
+
+    /** Where a demand is missed {@code --write} alone saves nothing, and the page says so. */
+    @Test
+    void saysWhatNearestWouldChange() {
+        Run shown = Run.of("adjust", Run.DEMO, "--balance", "0:5");
+        Run refused = Run.of("adjust", Run.DEMO, "--balance", "0:5", "--write");
+        assertThat(shown.out()).contains("with --nearest would change").contains("over by");
+        assertThat(refused.out()).isEqualTo(shown.out()).doesNotContain("Changes ");
+        assertThat(refused.err()).contains("nothing written");
     }
 }

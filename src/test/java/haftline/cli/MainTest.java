@@ -107,7 +107,7 @@ class MainTest {
                         "\"1.5\": expected a whole number"),
                 Arguments.of(
                         List.of("takeoff", "none.csv", "--seat", "NaN"),
-                        "\"NaN\": expected a number such as 0.2"),
+                        "\"NaN\": expected a length such as 0.15"),
                 Arguments.of(
                         List.of("takeoff", "none.csv", "--known", "1,2,x"),
                         "\"x\": expected a number such as 0.2"),

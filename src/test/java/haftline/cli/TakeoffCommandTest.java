@@ -86,6 +86,10 @@ class TakeoffCommandTest {
                 "r.csv | --plot p.jpg | --plot p.jpg: expected a name that ends in .svg, .pdf or .png",
                 "r.csv | --to shape.txt | --to shape.txt: expected a name that ends in .yaml or .yml",
                 "r.svg | --plot r.svg | --plot r.svg: that is the file that is read",
+                "r.csv | --tolerance 1in | \"1in\": expected a length from 0.01 to 5 mm",
+                "r.csv | --ferrule 9in | ferrule diameter 228.6 mm: expected a length from 1 to 200 mm",
+                "r.svg | --known 0,0,1,1 | --known: found 4 numbers, expected X1,Y1,X2,Y2,MM",
+                "r.svg | --known 0,0,1,1,5 --scale 2 | --known and --scale both say what a unit is",
             })
     void refusesWhatItWouldNotHonour(String readings, String options, String told) {
         List<String> words = new ArrayList<>(List.of("takeoff", readings));
@@ -154,7 +158,7 @@ class TakeoffCommandTest {
         Run run = Run.of("takeoff", readings.toString());
         assertThat(run.code()).isEqualTo(ExitCode.DOCUMENT);
         assertThat(run.err())
-                .contains("bad.csv:3: diameter: four: expected a number from 0.0 to 200.0")
+                .contains("bad.csv:3: diameter: four: expected a number from 0 to 200 mm")
                 .contains("bad.csv:4: diameter: 400:");
     }
 

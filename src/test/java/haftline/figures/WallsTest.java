@@ -11,6 +11,7 @@ import haftline.handle.Choices;
 import haftline.handle.Handle;
 import haftline.handle.P1;
 import haftline.handle.RandomHandles;
+import haftline.handle.Rules;
 import haftline.handle.SampleStock;
 import haftline.handle.TestBrief;
 import haftline.handle.Wander;
@@ -248,5 +249,20 @@ class WallsTest {
         var brief = P1.brief();
         var wide = brief.withChoices(brief.choices().toBuilder().capDrillMm(capDrill).build());
         assertThat(Walls.web(P1.handle(wide)).orElseThrow().limitMm()).isEqualTo(limit);
+    }
+
+    /** Under the stop nothing is made, so no limit is lower, that of the web neither. */
+    @Test
+    void noLimitIsLowerThanTheStop() {
+        Handle handle =
+                new TestBrief()
+                        .cap(P1.kit(5).cap().orElseThrow())
+                        .walls(new Rules.Walls(2.5, 3, 12, 3.5, 2.5, 10))
+                        .handle();
+        assertThat(Zone.values())
+                .extracting(zone -> Walls.limitMm(handle, zone))
+                .containsExactly(10.0, 12.0, 10.0);
+        assertThat(Walls.of(handle)).extracting(Wall::limitMm).containsExactly(10.0, 12.0, 10.0);
+        assertThat(Walls.web(handle).orElseThrow().limitMm()).isEqualTo(10);
     }
 }

@@ -362,33 +362,10 @@ class FindingsTest {
      */
     @Test
     void stopsAWallUnderTheStopWhateverItsOwnLimit() {
-        Brief thin = sound().choose(Choices.builder().nodeDiameterMm("node 0", 8.5)).brief();
-        Rules usual = thin.rules();
-        Rules easy =
-                new Rules(
-                        usual.lengths(),
-                        usual.fits(),
-                        usual.bores(),
-                        usual.tenons(),
-                        new Rules.Walls(0.5, 0.5, 0.5, 0.5, 0.5, 1.5),
-                        usual.wander(),
-                        usual.balance(),
-                        usual.blanks(),
-                        usual.climate(),
-                        usual.copying(),
-                        usual.readings(),
-                        usual.spreads());
         Brief brief =
-                new Brief(
-                        thin.name(),
-                        thin.kit(),
-                        thin.metals(),
-                        thin.stock(),
-                        thin.adhesive(),
-                        thin.shape(),
-                        easy,
-                        thin.rack(),
-                        thin.choices());
+                sound().walls(new Rules.Walls(0.5, 0.5, 0.5, 0.5, 0.5, 1.5))
+                        .choose(Choices.builder().nodeDiameterMm("node 0", 8.5))
+                        .brief();
 
         assertThat(of(brief))
                 .anyMatch(

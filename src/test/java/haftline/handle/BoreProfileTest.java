@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import haftline.curve.Edge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -157,5 +158,18 @@ class BoreProfileTest {
         assertThatThrownBy(() -> step(5, 10, 190))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("point angle");
+    }
+
+    /** By hand: a 6 mm hole 20 deep with a flat end, off the axis by 0.25 mm and 1 in 80. */
+    @Test
+    void edgesRunOffTheAxisWithTheDepth() {
+        BoreStep flat = step(6, 20, 180);
+        Wander wander = new Wander(0.25, 0.0125);
+        assertThat(BoreProfile.edges(new Bore(Bore.End.FERRULE, -10, List.of(flat)), wander))
+                .containsExactly(new Edge(-10, 3.25, 10, 3.5), new Edge(10, 3.5, 10, 0.5));
+        assertThat(BoreProfile.edges(new Bore(Bore.End.BUTT, 90, List.of(flat)), wander))
+                .containsExactly(new Edge(90, 3.25, 70, 3.5), new Edge(70, 3.5, 70, 0.5));
+        assertThat(BoreProfile.edges(new Bore(Bore.End.BUTT, 90, List.of(flat)), Wander.NONE))
+                .containsExactly(new Edge(90, 3, 70, 3), new Edge(70, 3, 70, 0));
     }
 }

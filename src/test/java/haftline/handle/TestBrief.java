@@ -149,6 +149,24 @@ public final class TestBrief {
         return this;
     }
 
+    public TestBrief walls(Rules.Walls changed) {
+        rules =
+                new Rules(
+                        rules.lengths(),
+                        rules.fits(),
+                        rules.bores(),
+                        rules.tenons(),
+                        changed,
+                        rules.wander(),
+                        rules.balance(),
+                        rules.blanks(),
+                        rules.climate(),
+                        rules.copying(),
+                        rules.readings(),
+                        rules.spreads());
+        return this;
+    }
+
     public TestBrief spreads(Spreads changed) {
         rules =
                 new Rules(

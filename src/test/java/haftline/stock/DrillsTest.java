@@ -164,6 +164,6 @@ class DrillsTest {
         assertThatThrownBy(() -> Drill.of(Double.NaN, "x")).hasMessageContaining("diameterMm NaN");
         assertThatThrownBy(() -> Drill.of(6, " ")).hasMessageContaining("name");
         assertThatThrownBy(() -> Drill.of(6, "6").withPointAngleDeg(200))
-                .hasMessageContaining("pointAngleDeg 200.0");
+                .hasMessageContaining("pointAngleDeg 200:");
     }
 }

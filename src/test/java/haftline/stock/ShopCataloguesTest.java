@@ -67,7 +67,7 @@ class ShopCataloguesTest {
         assertThat(rule.at(30).greatestRpm()).isCloseTo(7620, within(1e-9));
         assertThat(rule.at(25.4).leastRpm()).isCloseTo(6000, within(1e-9));
         assertThat(rule.source().basis()).isEqualTo(Basis.COMMON_PRACTICE);
-        assertThatThrownBy(() -> rule.at(0)).hasMessageContaining("diameterMm 0.0");
+        assertThatThrownBy(() -> rule.at(0)).hasMessageContaining("diameterMm 0:");
     }
 
     /** Callister, Gere and property compilations, kg/m3. */

@@ -18,7 +18,6 @@ import haftline.handle.Brief;
 import haftline.handle.Dressing;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
-import haftline.handle.Rules;
 import haftline.handle.Spreads;
 import haftline.measure.Measured;
 import haftline.shape.Join;
@@ -103,11 +102,10 @@ final class Likeness {
         }
         holes.add(new Hole(handle.tangBore()));
         handle.capBore().ifPresent(bore -> holes.add(new Hole(bore)));
-        Rules.Walls walls = brief.rules().walls();
         endLimit =
                 figures.web()
                         .map(Walls.Web::limitMm)
-                        .orElse(isWood ? walls.bodyWoodMm() : walls.bodyPlasticMm());
+                        .orElseGet(() -> Walls.limitMm(handle, Zone.BODY));
         stations = Stations.of(drawn, zones, holes, DEEPEST * spreads.depthMm());
         Moments solid = drawn.moments();
         double left = figures.wood().finishedMm3();

@@ -53,14 +53,20 @@ public record TwoWays(Doubt stated, String otherWay, Doubt other) {
     }
 
     /**
-     * The other way in words.
+     * What the other way makes of the share of walls that are too thin.
      *
-     * @return to stand before "makes it"
+     * @return a clause without its stop, to follow {@code stated().under().inWords()}
      */
     public String otherInWords() {
-        return otherWay.equals(CENTRED)
-                ? "drilling on the lathe with a centre drill first"
-                : "drilling on the lathe without a centre drill";
+        String way =
+                otherWay.equals(CENTRED)
+                        ? "drilling on the lathe with a centre drill first"
+                        : "drilling on the lathe without a centre drill";
+        String made = other.under().inWords();
+        // Counts that differ by less than is told are no difference either.
+        return made.equals(stated.under().inWords())
+                ? way + " would not change it"
+                : way + " makes it " + made.replace("about ", "");
     }
 
     /** One of two runs that one waits for. */

@@ -11,9 +11,9 @@ import haftline.measure.Checks;
 public record Band(double lowMm, double highMm) {
     /** Checks the ranges. */
     public Band {
-        Checks.within("band, from", lowMm, -500, 500);
+        Checks.withinMm("band, from", lowMm, -500, 500);
         if (highMm != Double.POSITIVE_INFINITY) {
-            Checks.within("band, to", highMm, lowMm, 500);
+            Checks.withinMm("band, to", highMm, lowMm, 500);
         }
     }
 

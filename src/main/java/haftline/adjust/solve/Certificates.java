@@ -2,6 +2,9 @@ package haftline.adjust.solve;
 
 import haftline.adjust.solve.Quantity.Kind;
 import haftline.curve.Edge;
+import haftline.figures.Walls;
+import haftline.figures.Zone;
+import haftline.handle.BoreProfile;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.shape.Detail;
@@ -61,8 +64,8 @@ final class Certificates {
 
     /** At the shoulder the ferrule fixes the outline; behind it the upper bounds do. */
     private Optional<Certificate> bodyWall(Demand demand, Handle handle) {
-        double limit = WallRows.limitMm(handle, Need.BODY_WALL);
-        List<Edge> edges = WallRows.edges(handle.tangBore(), handle.wander());
+        double limit = Walls.limitMm(handle, Zone.BODY);
+        List<Edge> edges = BoreProfile.edges(handle.tangBore(), handle.wander());
         if (moves(demand, Kind.TANG_DEPTH) || hasDetails(handle)) {
             return Optional.empty();
         }
@@ -76,8 +79,8 @@ final class Certificates {
     }
 
     private static Optional<Certificate> capWall(Handle handle) {
-        double limit = WallRows.limitMm(handle, Need.CAP_WALL);
-        List<Edge> edges = WallRows.edges(handle.capBore().orElseThrow(), handle.wander());
+        double limit = Walls.limitMm(handle, Zone.CAP);
+        List<Edge> edges = BoreProfile.edges(handle.capBore().orElseThrow(), handle.wander());
         if (hasDetails(handle)) {
             return Optional.empty();
         }
@@ -101,8 +104,8 @@ final class Certificates {
     private static double radiusAt(List<Edge> edges, double x) {
         double radius = Double.NEGATIVE_INFINITY;
         for (Edge edge : edges) {
-            double low = Math.min(edge.x0(), edge.x1());
-            double high = Math.max(edge.x0(), edge.x1());
+            double low = edge.lowX();
+            double high = edge.highX();
             if (x >= low - SAME && x <= high + SAME) {
                 double share = high > low ? (x - edge.x0()) / (edge.x1() - edge.x0()) : 0;
                 radius = Math.max(radius, edge.r0() + share * (edge.r1() - edge.r0()));
@@ -130,8 +133,8 @@ final class Certificates {
             double to = nodes.get(i).x() - (i + 1 < nodes.size() ? 2 * reach : 0);
             double under = Double.NEGATIVE_INFINITY;
             for (Edge edge : edges) {
-                double low = Math.max(from, Math.min(edge.x0(), edge.x1()));
-                double high = Math.min(to, Math.max(edge.x0(), edge.x1()));
+                double low = Math.max(from, edge.lowX());
+                double high = Math.min(to, edge.highX());
                 if (low < high) {
                     under = Math.max(under, radiusAt(List.of(edge), low));
                     under = Math.max(under, radiusAt(List.of(edge), high));

@@ -100,7 +100,7 @@ public record Fairing(
      */
     public static Optional<Fairing> of(
             HandleSet set, Materials materials, Wish wish, double bandMm, Watch watch) {
-        Checks.within("band of the fairing", bandMm, 0.01, 5);
+        Checks.withinMm("band of the fairing", bandMm, 0.01, 5);
         Wish narrow =
                 new Wish(
                         wish.needs(),

@@ -9,6 +9,7 @@ import haftline.figures.Figures;
 import haftline.figures.Grip;
 import haftline.figures.Walls;
 import haftline.figures.WoodVolume;
+import haftline.figures.Zone;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.shape.Reference;
@@ -62,12 +63,13 @@ record PieceRows(Wish wish, int[] rising, boolean commonSwell) {
     Band wanted(Handle handle, Need need) {
         double swell = handle.brief().referenceMm(Reference.SWELL);
         return switch (need) {
-            case TENON_WALL, BODY_WALL, CAP_WALL -> Band.from(WallRows.limitMm(handle, need));
+            case TENON_WALL, BODY_WALL, CAP_WALL ->
+                    Band.from(Walls.limitMm(handle, WallRows.zone(need)));
             case BORE_ENDS ->
                     Band.from(
                             Walls.web(handle)
                                     .map(Walls.Web::limitMm)
-                                    .orElseGet(() -> WallRows.limitMm(handle, Need.BODY_WALL)));
+                                    .orElseGet(() -> Walls.limitMm(handle, Zone.BODY)));
             case BALANCE -> balanceBand(handle);
             case GRIP -> gripBand(handle);
             case COVES -> Band.from(handle.brief().rules().copying().noseMm());
@@ -93,7 +95,7 @@ record PieceRows(Wish wish, int[] rising, boolean commonSwell) {
                 .orElseGet(
                         () -> {
                             double tip = handle.tangBore().xAt(handle.tangBore().reachMm());
-                            return handle.buttX() - tip - WallRows.limitMm(handle, Need.BODY_WALL);
+                            return handle.buttX() - tip - Walls.limitMm(handle, Zone.BODY);
                         });
     }
 

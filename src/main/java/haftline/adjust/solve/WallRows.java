@@ -9,10 +9,6 @@ import haftline.figures.Zone;
 import haftline.handle.Bore;
 import haftline.handle.BoreProfile;
 import haftline.handle.Handle;
-import haftline.handle.Rules;
-import haftline.handle.Wander;
-import haftline.stock.Wood;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -30,55 +26,29 @@ final class WallRows {
 
     private WallRows() {}
 
-    static double limitMm(Handle handle, Need need) {
-        Rules.Walls walls = handle.brief().rules().walls();
-        boolean wood = handle.brief().stock() instanceof Wood;
-        double limit =
-                switch (need) {
-                    case TENON_WALL -> wood ? walls.tenonWoodMm() : walls.tenonPlasticMm();
-                    case CAP_WALL -> walls.capMm();
-                    default -> wood ? walls.bodyWoodMm() : walls.bodyPlasticMm();
-                };
-        // Under the stop nothing is made, whatever the zone's own limit.
-        return Math.max(limit, walls.stopMm());
+    /** The zone whose wall a need is about. */
+    static Zone zone(Need need) {
+        return switch (need) {
+            case TENON_WALL -> Zone.TENON;
+            case CAP_WALL -> Zone.CAP;
+            default -> Zone.BODY;
+        };
     }
 
     static void add(Handle handle, Need need, Rows into) {
-        Zone zone =
-                switch (need) {
-                    case TENON_WALL -> Zone.TENON;
-                    case CAP_WALL -> Zone.CAP;
-                    default -> Zone.BODY;
-                };
+        Zone zone = zone(need);
         if (zone == Zone.CAP && handle.capBore().isEmpty()) {
             return;
         }
         Bore bore = zone == Zone.CAP ? handle.capBore().get() : handle.tangBore();
         double from = zone == Zone.TENON ? handle.tenonEndX() : 0;
         double to = zone == Zone.TENON ? 0 : handle.buttX();
-        double limit = limitMm(handle, need);
-        List<Edge> edges = edges(bore, handle.wander());
+        double limit = Walls.limitMm(handle, zone);
+        List<Edge> edges = BoreProfile.edges(bore, handle.wander());
         boolean inside = upright(handle.outline(), edges, from, to, limit, into);
         if (inside && into.size() > 0) {
             shortest(handle, edges, from, to, limit, into);
         }
-    }
-
-    /** The bore's edge, wandered to the worst azimuth. */
-    static List<Edge> edges(Bore bore, Wander wander) {
-        BoreProfile edge = BoreProfile.of(bore);
-        List<Edge> edges = new ArrayList<>(edge.size());
-        for (int i = 1; i < edge.size(); i++) {
-            double za = edge.depth(i - 1);
-            double zb = edge.depth(i);
-            edges.add(
-                    new Edge(
-                            bore.xAt(za),
-                            edge.radius(i - 1) + wander.at(za),
-                            bore.xAt(zb),
-                            edge.radius(i) + wander.at(zb)));
-        }
-        return edges;
     }
 
     /** Returns whether the bore stays inside the outline. */
@@ -90,10 +60,8 @@ final class WallRows {
             Segment segment = segments.get(s);
             for (int e = 0; e < edges.size(); e++) {
                 Edge edge = edges.get(e);
-                double low =
-                        Math.max(Math.max(from, segment.startX()), Math.min(edge.x0(), edge.x1()));
-                double high =
-                        Math.min(Math.min(to, segment.endX()), Math.max(edge.x0(), edge.x1()));
+                double low = Math.max(Math.max(from, segment.startX()), edge.lowX());
+                double high = Math.min(Math.min(to, segment.endX()), edge.highX());
                 if (low < high) {
                     double m = (edge.r1() - edge.r0()) / (edge.x1() - edge.x0());
                     double c = edge.r0() - m * edge.x0();

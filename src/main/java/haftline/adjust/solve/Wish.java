@@ -39,7 +39,7 @@ public record Wish(
 
     /** Checks the range and copies the sets. */
     public Wish {
-        Checks.within("reach", reachMm, 0.01, 50);
+        Checks.withinMm("reach", reachMm, 0.01, 50);
         needs = Set.copyOf(needs);
         allowed = Set.copyOf(allowed);
     }

@@ -135,6 +135,11 @@ final class BodyFit {
     private DraftFit.Fitted prunedOnce(DraftFit.Fitted all) {
         DraftFit.Fitted now = all;
         for (int i = 0; i < now.draft().nodes().size(); ) {
+            if (fit.isStep(now.draft().nodes(), i)) {
+                // Readings either side of a step bear both of its nodes out.
+                i++;
+                continue;
+            }
             List<DraftNode> nodes = new ArrayList<>(now.draft().nodes());
             DraftNode node = nodes.remove(i);
             DraftFit.Fitted without = fit.fit(now.draft().withNodes(nodes), ROUNDS);

@@ -113,7 +113,11 @@ final class DraftFit {
         for (int k = 0; k < start.nodes().size(); k++) {
             DraftNode node = start.nodes().get(k);
             double reach =
-                    !node.crisp() ? start.woodMm() : isMarked(node.x()) ? 0 : table.spacingMm();
+                    !node.crisp()
+                            ? start.woodMm()
+                            : isMarked(node.x()) || isStep(start.nodes(), k)
+                                    ? 0
+                                    : table.spacingMm();
             double left = Math.min(reach, room(start, k - 1, k));
             double right = Math.min(reach, room(start, k, k + 1));
             set(low, high, scale, i++, node.x() - left, node.x() + right, MATTERS_MM);
@@ -157,6 +161,21 @@ final class DraftFit {
             double reach = flat ? 0 : Math.abs(height);
             set(low, high, scale, i++, height - reach, height + reach, MATTERS_MM);
         }
+    }
+
+    /**
+     * Whether a crisp node is one of the two that stand for a step both sides of which were read.
+     */
+    boolean isStep(List<DraftNode> nodes, int k) {
+        boolean before = k > 0 && isStep(nodes.get(k - 1), nodes.get(k));
+        return before || k + 1 < nodes.size() && isStep(nodes.get(k), nodes.get(k + 1));
+    }
+
+    private boolean isStep(DraftNode before, DraftNode after) {
+        return before.crisp()
+                && after.crisp()
+                && Math.abs(after.x() - before.x() - FirstDraft.STEP_MM) < SAME_MM
+                && table.isStep((before.x() + after.x()) / 2);
     }
 
     /** A crisp place that was put where a reading marks it stays there. */

@@ -16,7 +16,7 @@ public record Ends(OptionalDouble shoulderMm, OptionalDouble seatMm) {
 
     /** Checks the ranges. */
     public Ends {
-        shoulderMm.ifPresent(mm -> Checks.within("ferrule diameter", mm, 1, Reading.WIDEST_MM));
-        seatMm.ifPresent(mm -> Checks.within("seat diameter", mm, 1, Reading.WIDEST_MM));
+        shoulderMm.ifPresent(mm -> Checks.withinMm("ferrule diameter", mm, 1, Reading.WIDEST_MM));
+        seatMm.ifPresent(mm -> Checks.withinMm("seat diameter", mm, 1, Reading.WIDEST_MM));
     }
 }

@@ -17,7 +17,7 @@ final class FirstDraft {
     private static final double TURN = 3;
 
     /** A step of the body becomes two crisp nodes this far apart, mm. */
-    private static final double STEP_MM = 0.55;
+    static final double STEP_MM = 0.55;
 
     private final Fitting fitting;
 

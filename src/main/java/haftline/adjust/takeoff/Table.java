@@ -16,9 +16,15 @@ final class Table {
     /** Share of the spacing by which a reading stands beside the marks of the rule. */
     private static final double BETWEEN = 0.08;
 
+    /** Two crisp nodes no further apart stand for a step of the body, mm. */
+    private static final double STEP_MM = FirstDraft.STEP_MM + 0.02;
+
     private final double[] x;
     private final double[] d;
     private final double spacing;
+
+    /** For each reading the step that was read so near to it, NaN for none. */
+    private final double[] step;
 
     private final Ends ends;
 
@@ -34,6 +40,15 @@ final class Table {
             }
         }
         spacing = Noise.median(Arrays.copyOf(gaps, count));
+        step = new double[x.length];
+        Arrays.fill(step, Double.NaN);
+        for (int j = 1; j < x.length; j++) {
+            for (int k = 0; x[j] == x[j - 1] && k < x.length; k++) {
+                if (Math.abs(x[k] - x[j]) < STEP_MM / 2) {
+                    step[k] = x[j];
+                }
+            }
+        }
     }
 
     /** What is known of the ends besides. */
@@ -83,6 +98,13 @@ final class Table {
         if (after && i + 1 < all.size() && Math.abs(segment.endX() - x[j]) < SAME_MM) {
             return all.get(i + 1);
         }
+        if (segment.endX() - segment.startX() < STEP_MM
+                && segment.startX() < step[j]
+                && step[j] < segment.endX()) {
+            // A shape's step leans by its nodes' distance; the wood was read on either side of it.
+            int side = before || x[j] < step[j] ? -1 : 1;
+            return all.get(Math.max(0, Math.min(all.size() - 1, i + side)));
+        }
         return segment;
     }
 
@@ -107,6 +129,11 @@ final class Table {
             }
         }
         return mark;
+    }
+
+    /** Whether both sides of a step were read at a place. */
+    boolean isStep(double place) {
+        return Arrays.stream(step).anyMatch(one -> Math.abs(one - place) < SAME_MM);
     }
 
     /** The fitted diameter where a reading was taken. */

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The way from readings to a shape, step by step. */
 final class Tracing {
@@ -36,7 +37,7 @@ final class Tracing {
     private final Fitting fitting;
 
     Tracing(List<Reading> given, double toleranceMm, String name, Ends ends) {
-        Checks.within("tolerance", toleranceMm, 0.01, 5);
+        Checks.withinMm("tolerance", toleranceMm, 0.01, 5);
         if (given.size() < TakeOff.FEWEST) {
             throw new IllegalArgumentException(
                     given.size() + " readings: expected " + TakeOff.FEWEST + " or more");
@@ -49,7 +50,7 @@ final class Tracing {
         }
         sorted.sort(Comparator.comparingDouble(Reading::x));
         double start = sorted.get(0).x();
-        Checks.within(
+        Checks.withinMm(
                 "length that the readings span",
                 sorted.get(sorted.size() - 1).x() - start,
                 10,
@@ -73,8 +74,12 @@ final class Tracing {
             // A reading that came back, or went, may have a say in where the cuts are.
             best = best.or(best(best.counts()));
         }
-        for (boolean[] other : best.draft() == null ? List.<boolean[]>of() : alone(best.counts())) {
-            best = best.or(best(other));
+        if (best.draft() != null) {
+            List<boolean[]> others = alone(best.counts());
+            others.addAll(lonely(best.draft(), best.counts()));
+            for (boolean[] other : others) {
+                best = best.or(best(other));
+            }
         }
         return best.draft() == null ? Optional.empty() : result(best.draft(), best.counts());
     }
@@ -99,6 +104,32 @@ final class Tracing {
                 for (int k = 0; k < counts.length; k++) {
                     other[k] = k != j && (counts[k] || together[k]);
                 }
+                others.add(other);
+            }
+        }
+        return others;
+    }
+
+    /**
+     * Where a turn between two crisp places stands on a reading or two, it may be a slip that was
+     * taken for shape: each left out.
+     */
+    private List<boolean[]> lonely(Draft draft, boolean[] counts) {
+        List<boolean[]> others = new ArrayList<>();
+        for (int i = 1; i + 1 < draft.nodes().size(); i++) {
+            DraftNode before = draft.nodes().get(i - 1);
+            DraftNode after = draft.nodes().get(i + 1);
+            if (draft.nodes().get(i).crisp() || !before.crisp() || !after.crisp()) {
+                continue;
+            }
+            int[] within =
+                    IntStream.range(0, counts.length)
+                            .filter(j -> table.x(j) > before.x() && table.x(j) < after.x())
+                            .filter(j -> counts[j] && !table.isStep(table.x(j)))
+                            .toArray();
+            for (int j : within.length <= NEAR ? within : new int[0]) {
+                boolean[] other = counts.clone();
+                other[j] = false;
                 others.add(other);
             }
         }

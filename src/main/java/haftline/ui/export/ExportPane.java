@@ -2,9 +2,9 @@ package haftline.ui.export;
 
 import haftline.cli.Making;
 import haftline.ui.model.ExportModel;
-import haftline.ui.model.ExportModel.Planned;
-import haftline.ui.model.ExportModel.Progress;
-import haftline.ui.model.ExportModel.Progress.Stage;
+import haftline.ui.model.ExportProgress;
+import haftline.ui.model.ExportProgress.Planned;
+import haftline.ui.model.ExportProgress.Stage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -239,7 +239,7 @@ public final class ExportPane extends VBox {
         return row;
     }
 
-    private void show(Progress progress) {
+    private void show(ExportProgress progress) {
         Stage stage = progress.stage();
         fill(progress.planned());
         int files = progress.planned().size();

@@ -1,6 +1,5 @@
 package haftline.ui.inspector;
 
-import haftline.edit.Outcome;
 import haftline.ui.model.BoardModel;
 import haftline.ui.model.NodeTableModel;
 import haftline.ui.model.NodeTableModel.Column;
@@ -14,20 +13,14 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
 
 /** The nodes by number; what fixes the ends is said where the pointer rests. */
-final class NodeTable extends SteadyBox {
+final class NodeTable extends TypedTable {
     private static final PseudoClass OWN = PseudoClass.getPseudoClass("own");
     private static final Column[] COLUMNS = {Column.PLACE, Column.DIAMETER, Column.SLOPE};
-    private static final String[] HEADS = {"node", "at", "diameter", "slope", ""};
 
     private final NodeTableModel model;
     private final BoardModel board;
-    private final GridPane grid = new GridPane();
-    private final Label note = new Label();
     private final List<Cell> cells = new ArrayList<>();
     private final List<Hyperlink> releases = new ArrayList<>();
     private final Runnable stop;
@@ -36,17 +29,9 @@ final class NodeTable extends SteadyBox {
     private record Cell(String node, Column column, Field field) {}
 
     NodeTable(NodeTableModel model, BoardModel board) {
+        super("node", "at", "diameter", "slope", "");
         this.model = model;
         this.board = board;
-        getStyleClass().add("node-table");
-        grid.getStyleClass().add("node-grid");
-        ColumnConstraints name = new ColumnConstraints();
-        name.setHgrow(Priority.ALWAYS);
-        grid.getColumnConstraints().add(name);
-        note.getStyleClass().add("field-note");
-        note.setWrapText(true);
-        note.setManaged(false);
-        getChildren().addAll(grid, note);
         stop = model.lines().follow(this::show);
     }
 
@@ -87,14 +72,9 @@ final class NodeTable extends SteadyBox {
     }
 
     private void build(List<Line> lines) {
-        grid.getChildren().clear();
+        clear();
         cells.clear();
         releases.clear();
-        for (int i = 0; i < HEADS.length; i++) {
-            Label head = new Label(HEADS[i]);
-            head.getStyleClass().add("small");
-            grid.add(head, i, 0);
-        }
         int row = 1;
         for (Line line : lines) {
             boolean crisp = line.fixedBy().isEmpty() && line.join().equals("crisp");
@@ -102,11 +82,11 @@ final class NodeTable extends SteadyBox {
             name.setTooltip(new Tooltip(line.name() + (crisp ? ", a crisp edge" : "")));
             name.getStyleClass().add("field-label");
             name.setMinWidth(0);
-            grid.add(name, 0, row);
+            put(name, 0, row);
             for (int i = 0; i < COLUMNS.length; i++) {
-                grid.add(cell(line, COLUMNS[i]), i + 1, row);
+                put(cell(line, COLUMNS[i]), i + 1, row);
             }
-            grid.add(release(line), COLUMNS.length + 1, row++);
+            put(release(line), COLUMNS.length + 1, row++);
         }
     }
 
@@ -137,31 +117,16 @@ final class NodeTable extends SteadyBox {
             field.setTooltip(new Tooltip("Does not move: " + line.fixedBy()));
             return field;
         }
-        field.setOnAction(e -> enter(line.name(), column, field));
-        field.focusedProperty()
-                .addListener(
-                        (o, was, is) -> {
-                            if (is) {
-                                board.selected().set(Optional.of(line.name()));
-                            } else {
-                                enter(line.name(), column, field);
-                            }
-                        });
+        listen(
+                field,
+                () -> board.selected().set(Optional.of(line.name())),
+                () -> enter(line.name(), column, field));
         return field;
     }
 
     private void enter(String node, Column column, TextField field) {
-        Outcome outcome = model.enter(node, column, field.getText());
-        tell(outcome);
+        tell(model.enter(node, column, field.getText()));
         // The last good value stands.
         line(node).ifPresent(l -> field.setText(l.text(column)));
-    }
-
-    private void tell(Outcome outcome) {
-        note.setText(outcome.refusal().orElse(""));
-        note.pseudoClassStateChanged(
-                PseudoClass.getPseudoClass("wrong"), outcome.refusal().isPresent());
-        note.setManaged(outcome.refusal().isPresent());
-        note.setVisible(outcome.refusal().isPresent());
     }
 }

@@ -3,6 +3,7 @@ package haftline.ui.model;
 import haftline.findings.Finding;
 import haftline.findings.Words;
 import haftline.handle.Fit;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.BatchChange;
@@ -23,11 +24,6 @@ public final class BatchRows {
 
     /** Heading of what nobody works to otherwise. */
     static final String AS_BEFORE = "As before, as near as it is worked to";
-
-    private static final int INCH_DECIMALS = 4;
-
-    /** The last of those decimals, mm. */
-    private static final double INCH_STEP_MM = 25.4e-4;
 
     /** How a line is meant. */
     public enum Tone {
@@ -79,11 +75,13 @@ public final class BatchRows {
 
     private final BatchChange batches;
     private final Units units;
+    private final LengthText lengths;
     private final List<Line> lines = new ArrayList<>();
 
     private BatchRows(BatchChange batches, Units units) {
         this.batches = batches;
         this.units = units;
+        this.lengths = new LengthText(units);
     }
 
     /**
@@ -183,7 +181,7 @@ public final class BatchRows {
     }
 
     private String standing(FigureChange figure, double value) {
-        return amount(figure, figure.told(value, units == Units.MM ? 0.01 : INCH_STEP_MM));
+        return amount(figure, figure.told(value, lengths.fineStepMm()));
     }
 
     private String amount(FigureChange figure, double value) {
@@ -192,7 +190,7 @@ public final class BatchRows {
         }
         return figure.what() == FigureChange.What.MASS
                 ? NumberText.fixed(value, 1) + " g"
-                : length(value);
+                : lengths.fine(value);
     }
 
     private void gauges(ComparedPiece piece) {
@@ -230,14 +228,14 @@ public final class BatchRows {
                     new Line(
                             Tone.CHANGED,
                             part.name(),
-                            part.before().map(m -> length(m.mean())).orElse("none"),
-                            part.after().map(m -> length(m.mean())).orElse("none"),
+                            part.before().map(m -> lengths.fine(m.mean())).orElse("none"),
+                            part.after().map(m -> lengths.fine(m.mean())).orElse("none"),
                             Double.isNaN(part.differenceMm())
                                     ? ""
                                     : sign(part.differenceMm())
-                                            + length(Math.abs(part.differenceMm()))
+                                            + lengths.fine(Math.abs(part.differenceMm()))
                                             + ", doubt "
-                                            + length(part.doubtMm())));
+                                            + lengths.fine(part.doubtMm())));
         }
         List<String> same =
                 change.parts().stream()
@@ -258,10 +256,6 @@ public final class BatchRows {
         }
     }
 
-    private String length(double mm) {
-        return length(mm, units);
-    }
-
     /**
      * The largest deviation of an outline in words.
      *
@@ -276,7 +270,7 @@ public final class BatchRows {
                                 Math.abs(off.mm()) < NONE_MM
                                         ? "the same from shoulder to seat"
                                         : "at most "
-                                                + length(Math.abs(off.mm()), units)
+                                                + new LengthText(units).fine(Math.abs(off.mm()))
                                                 + (off.mm() > 0 ? " more" : " less")
                                                 + " on the radius, "
                                                 + place(off.atX(), units));
@@ -285,15 +279,6 @@ public final class BatchRows {
     private static String place(double x, Units units) {
         return Math.abs(x) < NONE_MM
                 ? "at the shoulder"
-                : NumberText.fixed(x / units.millimetres(), units == Units.MM ? 1 : 3)
-                        + " "
-                        + units.symbol()
-                        + " from the shoulder";
-    }
-
-    private static String length(double mm, Units units) {
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? 2 : INCH_DECIMALS)
-                + " "
-                + units.symbol();
+                : new LengthText(units).withUnit(x) + " from the shoulder";
     }
 }

@@ -1,15 +1,12 @@
 package haftline.ui.model;
 
 import haftline.edit.Command;
-import haftline.edit.NodeEdits;
 import haftline.edit.Outcome;
-import haftline.figures.Figures;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.shape.Join;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 
 /**
  * The drawing board: where the piece stands on the screen, what is under the pointer, what is
@@ -22,7 +19,7 @@ public final class BoardModel {
     private final Watched<Optional<Hit>> hovered = new Watched<>(Optional.empty());
     private final Watched<Snap> snap = new Watched<>(Snap.HALF_MILLIMETRE);
     private Optional<Drag> drag = Optional.empty();
-    private Optional<Nudge> nudge = Optional.empty();
+    private final NodeHand nodes;
     private final DetailsModel details;
     private final SlopeModel slopes;
 
@@ -34,6 +31,7 @@ public final class BoardModel {
     public BoardModel(EditorModel editor) {
         this.editor = editor;
         viewpoint = new Viewpoint(editor);
+        nodes = new NodeHand(editor, selected);
         details = new DetailsModel(editor);
         slopes = new SlopeModel(editor, selected);
         editor.units().follow(units -> snap.set(Snap.of(units)));
@@ -56,7 +54,7 @@ public final class BoardModel {
     /** Nothing is chosen or held any more: another piece is at hand. */
     private void drop() {
         drag = Optional.empty();
-        nudge = Optional.empty();
+        nodes.drop();
         hovered.set(Optional.empty());
         selected.set(Optional.empty());
         details.drop();
@@ -91,7 +89,7 @@ public final class BoardModel {
      * @return the handle, or empty where none can be drawn
      */
     public Optional<Handle> handle() {
-        return editor.drawn().value().flatMap(worked -> worked.figures().map(Figures::handle));
+        return nodes.handle();
     }
 
     /**
@@ -101,11 +99,7 @@ public final class BoardModel {
      * @return the node, or empty
      */
     public Optional<PlacedNode> node(String name) {
-        return nodes().stream().filter(node -> node.name().equals(name)).findFirst();
-    }
-
-    private List<PlacedNode> nodes() {
-        return handle().map(Handle::nodes).orElse(List.of());
+        return nodes.node(name);
     }
 
     /**
@@ -215,14 +209,15 @@ public final class BoardModel {
         if (hit instanceof Hit.OnNode onNode) {
             selected.set(Optional.of(onNode.name()));
             if (!onNode.fixedBy().isEmpty()) {
-                editor.refuse(whyFixed(onNode.name()));
+                nodes.refuseFixed(onNode.name());
                 return Optional.empty();
             }
-            return node(onNode.name()).map(node -> new NodeDrag(node, edits(), view(), px, py));
+            return node(onNode.name())
+                    .map(node -> new NodeDrag(node, nodes.edits(), view(), px, py));
         }
         if (hit instanceof Hit.OnSlope onSlope) {
             return handle().flatMap(handle -> SlopeGrip.of(handle, onSlope.node(), view()))
-                    .map(grip -> new SlopeDrag(grip, edits(), px, py));
+                    .map(grip -> new SlopeDrag(grip, nodes.edits(), px, py));
         }
         if (hit instanceof Hit.OnGrip grip) {
             HeldDetail held = details.held(grip.index());
@@ -231,13 +226,6 @@ public final class BoardModel {
         int index = ((Hit.OnDetail) hit).index();
         details.chosen().set(Optional.of(index));
         return Optional.of(new DetailDrag(details.held(index), view(), px));
-    }
-
-    private String whyFixed(String name) {
-        return node(name)
-                .filter(node -> !node.isFree())
-                .map(node -> "The " + name + " does not move: " + node.fixedBy())
-                .orElse("");
     }
 
     /**
@@ -274,7 +262,7 @@ public final class BoardModel {
     /** The drag is given up: everything is as before it. */
     public void abandon() {
         drag = Optional.empty();
-        nudge = Optional.empty();
+        nodes.drop();
         details.abandon();
         editor.cancel();
     }
@@ -295,31 +283,13 @@ public final class BoardModel {
      * @param dDiameterMm in diameter, mm
      */
     public void nudge(double dxMm, double dDiameterMm) {
-        Optional<PlacedNode> node = selected.value().flatMap(this::node);
-        if (node.isEmpty()) {
-            return;
-        }
-        if (!node.get().isFree()) {
-            editor.refuse(whyFixed(node.get().name()));
-            return;
-        }
-        if (nudge.isEmpty()) {
-            nudge = Optional.of(Nudge.of(node.get(), edits()));
-            editor.begin("move " + node.get().name());
-        }
-        Nudge further = nudge.get().by(dxMm, dDiameterMm);
-        if (editor.carryOn(further.command()).isDone()) {
-            nudge = Optional.of(further);
-        }
+        nodes.nudge(dxMm, dDiameterMm);
     }
 
     /** The key goes up: the nudges are one step. */
     public void endNudge() {
         details.endNudge();
-        if (nudge.isPresent()) {
-            nudge = Optional.empty();
-            editor.end();
-        }
+        nodes.endNudge();
     }
 
     /**
@@ -339,32 +309,13 @@ public final class BoardModel {
      * @return done, or why not
      */
     public Outcome addNodeAt(double xMm) {
-        Optional<Handle> handle = handle();
-        if (handle.isEmpty()) {
-            return refused("A node needs a handle that can be drawn");
-        }
-        List<PlacedNode> nodes = handle.get().nodes();
-        if (!(xMm > 0 && xMm < nodes.get(nodes.size() - 1).x())) {
-            return refused("A node stands between shoulder and seat");
-        }
-        double diameter = Snap.FREE.nearest(2 * handle.get().outline().r(xMm));
-        String name = NodeEdits.freeName(handle.get().brief().shape());
-        Outcome outcome = editor.runIfDrawable(edits().add(xMm, diameter));
-        if (outcome.isDone()) {
-            selected.set(Optional.of(name));
-        }
-        return outcome;
-    }
-
-    private Outcome refused(String why) {
-        editor.refuse(why);
-        return new Outcome.Refused(why);
+        return nodes.add(xMm);
     }
 
     /** Removes the chosen node or detail; an end stays and says why. */
     public void deleteSelected() {
         details.removeChosen();
-        withSelected((edits, node) -> edits.delete(node.name()));
+        nodes.delete();
     }
 
     /**
@@ -373,14 +324,12 @@ public final class BoardModel {
      * @param join smooth or crisp
      */
     public void join(Join join) {
-        withSelected((edits, node) -> edits.join(node.name(), join));
+        nodes.join(join);
     }
 
     /** Joins the chosen node smoothly where it is crisp, with a crisp edge where it is smooth. */
     public void turnJoin() {
-        selected.value()
-                .flatMap(this::node)
-                .ifPresent(node -> join(node.join() == Join.CRISP ? Join.SMOOTH : Join.CRISP));
+        nodes.turnJoin();
     }
 
     /**
@@ -414,21 +363,5 @@ public final class BoardModel {
      */
     public SlopeModel slopes() {
         return slopes;
-    }
-
-    private void withSelected(BiFunction<NodeEdits, PlacedNode, Command> what) {
-        Optional<PlacedNode> node = selected.value().flatMap(this::node);
-        if (node.isEmpty()) {
-            return;
-        }
-        if (!node.get().isFree()) {
-            editor.refuse(whyFixed(node.get().name()));
-            return;
-        }
-        editor.runIfDrawable(what.apply(edits(), node.get()));
-    }
-
-    private NodeEdits edits() {
-        return new NodeEdits(handle().orElseThrow(), editor.scope().value());
     }
 }

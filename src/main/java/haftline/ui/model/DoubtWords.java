@@ -54,9 +54,6 @@ public final class DoubtWords {
                         : "")
                 + "; "
                 + ways.otherInWords()
-                + (ways.other().under().equals(stated.under())
-                        ? " makes no difference"
-                        : " makes it " + ways.other().under().inWords().replace("about ", ""))
                 + ".";
     }
 

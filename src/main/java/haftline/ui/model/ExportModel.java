@@ -1,11 +1,11 @@
 package haftline.ui.model;
 
 import haftline.store.LoadedSet;
+import haftline.ui.model.ExportProgress.Stage;
 import haftline.write.OutputException;
 import haftline.write.OutputFile;
 import haftline.write.OutputFolder;
 import haftline.write.PlannedFile;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -65,60 +65,6 @@ public final class ExportModel {
         List<PlannedFile> ofTemplates(Set<String> formats);
     }
 
-    /**
-     * A file that will be written.
-     *
-     * @param name its name in the folder
-     * @param replaces whether one of that name is there
-     */
-    public record Planned(String name, boolean replaces) {}
-
-    /**
-     * How far an export is.
-     *
-     * @param stage the stage
-     * @param planned what will be, or was, written
-     * @param share how much of the writing is done, 0 to 1
-     * @param text what to say of it, may be empty
-     */
-    public record Progress(Stage stage, List<Planned> planned, double share, String text) {
-        /** Copies the list. */
-        public Progress {
-            planned = List.copyOf(planned);
-        }
-
-        /**
-         * Whether the files can be written now.
-         *
-         * @return true once all are known, and again after they were written or were not
-         */
-        public boolean canWrite() {
-            return !planned.isEmpty()
-                    && (stage == Stage.READY || stage == Stage.WRITTEN || stage == Stage.FAILED);
-        }
-
-        /** The stages of an export. */
-        public enum Stage {
-            /** It is looked which files there will be. */
-            PLANNING,
-            /** The files of the pieces are known, the templates are still being laid out. */
-            LAYING_OUT,
-            /** All are known and can be written. */
-            READY,
-            /** Nothing can be written; the text says why. */
-            BLOCKED,
-            /** They are being written. */
-            WRITING,
-            /** They were written. */
-            WRITTEN,
-            /** They were not written; the text says why. */
-            FAILED
-        }
-    }
-
-    /** More than a page of a table is not read in a preview, bytes. */
-    private static final int MOST_SHOWN = 6000;
-
     private final EditorModel editor;
     private final Preferences preferences;
     private final Maker maker;
@@ -126,9 +72,9 @@ public final class ExportModel {
     private final Executor drawing;
     private final Watched<Set<String>> formats;
     private final Watched<Path> folder;
-    private final Watched<Progress> progress =
-            new Watched<>(new Progress(Progress.Stage.PLANNING, List.of(), 0, ""));
-    private final Watched<ExportPreview> preview = new Watched<>(new ExportPreview.Waiting(""));
+    private final Watched<ExportProgress> progress =
+            new Watched<>(new ExportProgress(Stage.PLANNING, List.of(), 0, ""));
+    private final ExportPreviews previews;
     private final Watched<Boolean> templatesAlone = new Watched<>(false);
     private List<PlannedFile> files = List.of();
 
@@ -137,9 +83,6 @@ public final class ExportModel {
 
     /** Tells a plan that was overtaken by a later one. */
     private int planNumber;
-
-    /** Tells a preview that was overtaken; read by the background too. */
-    private volatile int previewNumber;
 
     /**
      * An export of an editor's set; all formats are chosen.
@@ -161,6 +104,7 @@ public final class ExportModel {
         this.maker = maker;
         this.background = background;
         this.drawing = drawing;
+        previews = new ExportPreviews(background, drawing);
         formats = new Watched<>(new TreeSet<>(maker.formats()));
         folder = new Watched<>(preferences.exportFolder().orElseGet(this::usualFolder));
     }
@@ -196,7 +140,7 @@ public final class ExportModel {
      *
      * @return watched
      */
-    public Watched<Progress> progress() {
+    public Watched<ExportProgress> progress() {
         return progress;
     }
 
@@ -206,7 +150,7 @@ public final class ExportModel {
      * @return watched
      */
     public Watched<ExportPreview> preview() {
-        return preview;
+        return previews.shown();
     }
 
     /**
@@ -267,7 +211,7 @@ public final class ExportModel {
 
     /** Looks which files would be written now. A plan under way is overtaken. */
     public void plan() {
-        if (progress.value().stage() == Progress.Stage.WRITING) {
+        if (progress.value().stage() == Stage.WRITING) {
             return;
         }
         int number = ++planNumber;
@@ -275,7 +219,7 @@ public final class ExportModel {
         Set<String> wanted = formats.value();
         Path to = folder.value();
         boolean alone = templatesAlone.value();
-        progress.set(new Progress(Progress.Stage.PLANNING, progress.value().planned(), 0, ""));
+        progress.set(new ExportProgress(Stage.PLANNING, progress.value().planned(), 0, ""));
         background.execute(
                 () -> {
                     try {
@@ -283,15 +227,15 @@ public final class ExportModel {
                         List<PlannedFile> found =
                                 new ArrayList<>(alone ? List.of() : plan.ofPieces(wanted));
                         List<PlannedFile> first = List.copyOf(found);
-                        show(number, first, planned(first, to, Progress.Stage.LAYING_OUT));
+                        show(number, first, planned(first, to, Stage.LAYING_OUT));
                         found.addAll(plan.ofTemplates(wanted));
-                        show(number, found, planned(found, to, Progress.Stage.READY));
+                        show(number, found, planned(found, to, Stage.READY));
                     } catch (Exception wrong) {
                         show(
                                 number,
                                 List.of(),
-                                new Progress(
-                                        Progress.Stage.BLOCKED,
+                                new ExportProgress(
+                                        Stage.BLOCKED,
                                         List.of(),
                                         0,
                                         String.valueOf(wrong.getMessage())));
@@ -299,7 +243,7 @@ public final class ExportModel {
                 });
     }
 
-    private void show(int number, List<PlannedFile> found, Progress next) {
+    private void show(int number, List<PlannedFile> found, ExportProgress next) {
         drawing.execute(
                 () -> {
                     if (number == planNumber) {
@@ -309,25 +253,25 @@ public final class ExportModel {
                 });
     }
 
-    private static Progress planned(List<PlannedFile> found, Path to, Progress.Stage stage) {
-        List<Planned> planned =
+    private static ExportProgress planned(List<PlannedFile> found, Path to, Stage stage) {
+        List<ExportProgress.Planned> planned =
                 found.stream()
                         .map(
                                 file ->
-                                        new Planned(
+                                        new ExportProgress.Planned(
                                                 file.name(), Files.exists(to.resolve(file.name()))))
                         .toList();
         Optional<String> trouble = trouble(to);
         if (trouble.isPresent()) {
-            return new Progress(Progress.Stage.BLOCKED, planned, 0, trouble.get());
+            return new ExportProgress(Stage.BLOCKED, planned, 0, trouble.get());
         }
-        return planned.isEmpty() && stage == Progress.Stage.READY
-                ? new Progress(
-                        Progress.Stage.BLOCKED,
+        return planned.isEmpty() && stage == Stage.READY
+                ? new ExportProgress(
+                        Stage.BLOCKED,
                         planned,
                         0,
                         "Nothing to write: choose a format, and pieces that can be drawn")
-                : new Progress(stage, planned, 0, "");
+                : new ExportProgress(stage, planned, 0, "");
     }
 
     /**
@@ -336,44 +280,7 @@ public final class ExportModel {
      * @param name one of the planned files
      */
     public void preview(String name) {
-        Optional<PlannedFile> file =
-                files.stream().filter(each -> each.name().equals(name)).findFirst();
-        if (file.isEmpty()) {
-            previewNumber++;
-            preview.set(new ExportPreview.Waiting(""));
-            return;
-        }
-        preview.set(new ExportPreview.Waiting(name));
-        int number = ++previewNumber;
-        background.execute(
-                () -> {
-                    // Who runs down the list does not wait for what was passed by.
-                    if (number == previewNumber) {
-                        ExportPreview made = made(file.get());
-                        drawing.execute(
-                                () -> {
-                                    if (number == previewNumber) {
-                                        preview.set(made);
-                                    }
-                                });
-                    }
-                });
-    }
-
-    private static ExportPreview made(PlannedFile file) {
-        if (file.drawing().isPresent()) {
-            return new ExportPreview.Drawn(file.name(), file.drawing().get().get());
-        }
-        Optional<byte[]> content = file.content().get();
-        if (content.isEmpty()) {
-            return new ExportPreview.Failed(file.name(), "This file cannot be made");
-        }
-        if (file.name().endsWith(".png")) {
-            return new ExportPreview.Picture(file.name(), content.get());
-        }
-        int length = Math.min(content.get().length, MOST_SHOWN);
-        return new ExportPreview.Words(
-                file.name(), new String(content.get(), 0, length, StandardCharsets.UTF_8));
+        previews.show(files.stream().filter(each -> each.name().equals(name)).findFirst());
     }
 
     private static Optional<String> trouble(Path to) {
@@ -399,10 +306,10 @@ public final class ExportModel {
         if (!progress.value().canWrite()) {
             return;
         }
-        List<Planned> planned = progress.value().planned();
+        List<ExportProgress.Planned> planned = progress.value().planned();
         List<PlannedFile> now = files;
         Path to = folder.value();
-        progress.set(new Progress(Progress.Stage.WRITING, planned, 0, ""));
+        progress.set(new ExportProgress(Stage.WRITING, planned, 0, ""));
         background.execute(
                 () -> {
                     List<OutputFile> made = new ArrayList<>();
@@ -412,34 +319,32 @@ public final class ExportModel {
                         drawing.execute(
                                 () ->
                                         progress.set(
-                                                new Progress(
-                                                        Progress.Stage.WRITING,
-                                                        planned,
-                                                        share,
-                                                        text)));
+                                                new ExportProgress(
+                                                        Stage.WRITING, planned, share, text)));
                         now.get(i).made().ifPresent(made::add);
                     }
-                    Progress done = written(made, planned, to);
+                    ExportProgress done = written(made, planned, to);
                     drawing.execute(() -> finish(done, to));
                 });
     }
 
     /** All or nothing: a folder of old and new sheets side by side would mislead. */
-    private static Progress written(List<OutputFile> made, List<Planned> planned, Path to) {
+    private static ExportProgress written(
+            List<OutputFile> made, List<ExportProgress.Planned> planned, Path to) {
         try {
             int count = OutputFolder.at(to).write(made).size();
-            return new Progress(
-                    Progress.Stage.WRITTEN,
+            return new ExportProgress(
+                    Stage.WRITTEN,
                     planned,
                     1,
                     count + (count == 1 ? " file" : " files") + " in " + to);
         } catch (OutputException failed) {
-            return new Progress(Progress.Stage.FAILED, planned, 1, failed.getMessage());
+            return new ExportProgress(Stage.FAILED, planned, 1, failed.getMessage());
         }
     }
 
-    private void finish(Progress done, Path to) {
-        if (done.stage() == Progress.Stage.WRITTEN) {
+    private void finish(ExportProgress done, Path to) {
+        if (done.stage() == Stage.WRITTEN) {
             preferences.exportFolder(to);
             preferences.save();
         }

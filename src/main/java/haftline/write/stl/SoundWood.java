@@ -1,9 +1,11 @@
 package haftline.write.stl;
 
+import haftline.curve.Edge;
 import haftline.curve.Gap;
 import haftline.handle.Bore;
 import haftline.handle.BoreProfile;
 import haftline.handle.Handle;
+import haftline.handle.Wander;
 import haftline.measure.NumberText;
 import java.util.Optional;
 
@@ -43,18 +45,13 @@ final class SoundWood {
 
     /** Where a bore's edge, a chain of straight pieces, comes too near the outline. */
     private static Optional<String> broken(Handle handle, Bore bore, String whose, double leastMm) {
-        BoreProfile edge = BoreProfile.of(bore);
-        for (int i = 1; i < edge.size(); i++) {
-            double from = bore.xAt(edge.depth(i - 1));
-            double to = bore.xAt(edge.depth(i));
-            if (from == to) {
+        for (Edge edge : BoreProfile.edges(bore, Wander.NONE)) {
+            if (edge.x0() == edge.x1()) {
                 continue;
             }
-            double slope = (edge.radius(i) - edge.radius(i - 1)) / (to - from);
-            double atZero = edge.radius(i) - slope * to;
-            Gap wall =
-                    handle.outline()
-                            .leastAbove(atZero, slope, Math.min(from, to), Math.max(from, to));
+            double slope = (edge.r1() - edge.r0()) / (edge.x1() - edge.x0());
+            double atZero = edge.r1() - slope * edge.x1();
+            Gap wall = handle.outline().leastAbove(atZero, slope, edge.lowX(), edge.highX());
             if (wall.height() < leastMm) {
                 return Optional.of(
                         "the "

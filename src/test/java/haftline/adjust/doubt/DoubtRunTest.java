@@ -6,9 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import haftline.adjust.Watch;
 import haftline.figures.Figures;
 import haftline.figures.Zone;
+import haftline.findings.Code;
+import haftline.findings.Finding;
+import haftline.findings.Findings;
+import haftline.findings.Gravity;
 import haftline.handle.Choices;
 import haftline.handle.Handle;
 import haftline.handle.P1;
+import haftline.handle.Rules;
 import haftline.handle.Spreads;
 import haftline.handle.TestBrief;
 import haftline.handle.Wander;
@@ -76,18 +81,17 @@ class DoubtRunTest {
         assertThat(doubt.weights().get(0)).isEqualTo(new Weight(Input.OVERSIZE, 1, 1));
     }
 
+    /** That cylinder, bored until so much is left under its bore. */
+    private static Handle leaving(double mm, TestBrief brief) {
+        Handle drawn = brief.handle();
+        double left = drawn.buttX() - drawn.tangBore().xAt(drawn.tangBore().reachMm());
+        double depth = drawn.tangBore().deepest().depthMm() + left - mm;
+        return brief.choose(Choices.builder().tangDepthMm(depth)).handle();
+    }
+
     @Test
     void theFloorUnderABoreFollowsItsDepth() {
-        Handle handle = cylinder(new Wander(0, 0), only(0, 4, 0, 0));
-        double left = handle.buttX() - handle.tangBore().xAt(handle.tangBore().reachMm());
-        Handle deep =
-                new TestBrief()
-                        .spreads(only(0, 4, 0, 0))
-                        .choose(
-                                Choices.builder()
-                                        .tangDepthMm(
-                                                handle.tangBore().deepest().depthMm() + left - 8))
-                        .handle();
+        Handle deep = leaving(8, new TestBrief().spreads(only(0, 4, 0, 0)));
         // 8 mm are left, 3 are wanted, 1.5 are the least that is made.
         Doubt doubt = run(deep, 29);
         NormalDistribution floor = new NormalDistribution(8, 4);
@@ -97,6 +101,25 @@ class DoubtRunTest {
         holds(floor.cumulativeProbability(1.5), doubt.end().stopped());
         assertThat(doubt.end().left().mean()).isCloseTo(8, within(0.06));
         assertThat(doubt.end().left().deviation()).isCloseTo(4, within(0.06));
+    }
+
+    /** Under the stop nothing is made: neither doubt nor the findings let a lower limit stand. */
+    @Test
+    void theFloorIsJudgedAsTheFindingsJudgeIt() {
+        Handle handle =
+                leaving(
+                        4,
+                        new TestBrief()
+                                .spreads(only(0, 4, 0, 0))
+                                .walls(new Rules.Walls(0.5, 0.5, 0.5, 0.5, 0.5, 5)));
+        Doubt doubt = run(handle, 37);
+        assertThat(Findings.of(Figures.of(handle)))
+                .filteredOn(finding -> finding.code() == Code.BORE_BOTTOM_TOO_NEAR)
+                .singleElement()
+                .extracting(Finding::gravity, Finding::limit)
+                .containsExactly(Gravity.STOP, doubt.end().limitMm());
+        assertThat(doubt.end().under()).isEqualTo(doubt.end().stopped());
+        holds(new NormalDistribution(4, 4).cumulativeProbability(5), doubt.end().under());
     }
 
     /** Two bores, each with its own depth, leave what differs by the root of two of one. */

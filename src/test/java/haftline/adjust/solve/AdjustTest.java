@@ -345,6 +345,6 @@ class AdjustTest {
                                         Optional.empty(),
                                         Optional.empty(),
                                         0))
-                .withMessage("reach 0.0: expected a number from 0.01 to 50.0");
+                .withMessage("reach 0 mm: expected a length from 0.01 to 50 mm");
     }
 }

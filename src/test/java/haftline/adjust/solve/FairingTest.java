@@ -103,6 +103,7 @@ class FairingTest {
         LoadedSet demo = DemoSet.load();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Fairing.of(demo.set(), demo.materials(), NOTHING_ASKED, 0))
-                .withMessageContaining("band of the fairing 0.0: expected a number from 0.01 to 5");
+                .withMessageContaining(
+                        "band of the fairing 0 mm: expected a length from 0.01 to 5");
     }
 }

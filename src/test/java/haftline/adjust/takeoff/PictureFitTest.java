@@ -78,11 +78,11 @@ class PictureFitTest {
         Spot here = new Spot(10, 10);
         Spot there = new Spot(400, 10);
         assertThatThrownBy(() -> PictureFit.onAxis(here, here, 0, 50))
-                .hasMessageContaining("pixels between them 0.0");
+                .hasMessageContaining("pixels between them 0:");
         assertThatThrownBy(() -> PictureFit.beside(here, there, 50, here, here, 0))
                 .hasMessageContaining("pixels on the axis");
         assertThatThrownBy(() -> PictureFit.onAxis(here, there, 0, 0))
-                .hasMessageContaining("distance of the points 0.0");
+                .hasMessageContaining("distance of the points 0:");
         assertThatThrownBy(() -> PictureFit.onAxis(here, there, 0, Double.NaN))
                 .isInstanceOf(IllegalArgumentException.class);
     }

@@ -1,10 +1,14 @@
 package haftline.adjust.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import haftline.shape.Detail;
+import haftline.shape.Join;
+import haftline.shape.Node;
 import haftline.shape.Place;
 import haftline.shape.Shape;
+import haftline.shape.Size;
 import haftline.store.ShapeFile;
 import haftline.store.Starter;
 import java.nio.file.Path;
@@ -112,6 +116,42 @@ class TakeOffTest {
         assertThat(taken.shape().details()).hasSize(1);
         double height = ((Detail.Fillet) taken.shape().details().get(0)).heightMm();
         assertThat(height).isBetween(0.97, 1.03);
+    }
+
+    /**
+     * A step of the body that is no fillet, both sides of it read between two marks of the rule.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 0.5", "1, 3", "2.5, 1", "2.5, -1", "0.5, -3", "0.5, 6"})
+    void bearsAStepOutByTheReadingsOnItsTwoSides(double spacing, double step) {
+        double at = 41.3;
+        SplittableRandom random = new SplittableRandom(5);
+        List<Reading> readings = new ArrayList<>();
+        for (double x = 0; x <= 100; x += spacing) {
+            boolean isBehind = x > at;
+            if (isBehind && x - spacing < at) {
+                readings.add(new Reading(at, swelling(at, 0, random), 0));
+                readings.add(new Reading(at, swelling(at, step, random), 0));
+            }
+            readings.add(new Reading(x, swelling(x, isBehind ? step : 0, random), 0));
+        }
+        TakeOff taken = TakeOff.of(readings, 0.1, "step", Ends.UNKNOWN).orElseThrow();
+        assertThat(taken.strays()).isEmpty();
+        List<Node> crisp =
+                taken.shape().nodes().stream().filter(n -> n.join() == Join.CRISP).toList();
+        assertThat(crisp).hasSize(2);
+        assertThat(crisp.get(0).place().x(100)).isBetween(at - 0.3, at - 0.25);
+        assertThat(crisp.get(1).place().x(100)).isBetween(at + 0.25, at + 0.3);
+        for (int side = 0; side < 2; side++) {
+            double drawn = 20 + 3 * Math.sin(at / 30) + side * step;
+            assertThat(((Size.Plain) crisp.get(side).size()).diameterMm())
+                    .isCloseTo(drawn, within(0.1));
+        }
+        assertThat(taken.rmsMm()).isLessThan(0.06);
+    }
+
+    private static double swelling(double x, double step, SplittableRandom random) {
+        return 20 + 3 * Math.sin(x / 30) + step + 0.04 * random.nextGaussian();
     }
 
     private static Shape starter(String file) throws Exception {

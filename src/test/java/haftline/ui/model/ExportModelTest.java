@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import haftline.edit.DemoSet;
 import haftline.set.Piece;
 import haftline.store.LoadedSet;
-import haftline.ui.model.ExportModel.Progress.Stage;
+import haftline.ui.model.ExportProgress.Stage;
 import haftline.write.PlannedFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -124,8 +124,8 @@ class ExportModelTest {
         assertThat(stage()).isEqualTo(Stage.READY);
         assertThat(export.progress().value().planned())
                 .hasSize(8)
-                .contains(new ExportModel.Planned("fork.svg", true))
-                .contains(new ExportModel.Planned("fork.dxf", false));
+                .contains(new ExportProgress.Planned("fork.svg", true))
+                .contains(new ExportProgress.Planned("fork.dxf", false));
         assertThat(drawn).as("files drawn before one is asked for").isZero();
         export.choose("dxf", false);
         work();

@@ -160,7 +160,7 @@ class InspectorModelTest {
         assertThat(bore.state().value().wrong()).isPresent();
         assertThat(bore.enter("0.2").refusal().orElseThrow())
                 .contains("ferrule bore")
-                .contains("1.0");
+                .contains("from 1 to 60");
         assertThat(bore.enter("").refusal().orElseThrow()).contains("cannot do without");
         assertThat(editor.status().value().isModified()).isFalse();
         bore.enter(before);

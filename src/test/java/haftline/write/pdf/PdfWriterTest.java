@@ -325,10 +325,10 @@ class PdfWriterTest {
         PdfOptions options = PdfOptions.on(Paper.A4);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> options.withMargin(2))
-                .withMessageContaining("margin 2.0");
+                .withMessageContaining("margin 2:");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PrinterCorrection.measured(97, 110))
-                .withMessageContaining("long edge 110.0");
+                .withMessageContaining("long edge 110:");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new PdfWriter(options).write("none", List.of()))
                 .withMessageContaining("at least one drawing");

@@ -156,7 +156,7 @@ class HandlePicturesTest {
     void wishesOutOfRange_areRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> HandlePictures.one(HANDLE, 10))
-                .withMessageContaining("picture width 10.0");
+                .withMessageContaining("picture width 10:");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> HandlePictures.set("", List.of(), WIDTH))
                 .withMessageContaining("at least one handle");

@@ -1,0 +1,65 @@
+package haftline.ui.inspector;
+
+import haftline.edit.Outcome;
+import javafx.css.PseudoClass;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+
+/** A table whose cells are typed in; why a figure is refused stands beneath. */
+abstract class TypedTable extends SteadyBox {
+    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+
+    private final GridPane grid = new GridPane();
+    private final Label note = new Label();
+    private final String[] heads;
+
+    TypedTable(String... heads) {
+        this.heads = heads.clone();
+        getStyleClass().add("node-table");
+        grid.getStyleClass().add("node-grid");
+        ColumnConstraints name = new ColumnConstraints();
+        name.setHgrow(Priority.ALWAYS);
+        grid.getColumnConstraints().add(name);
+        note.getStyleClass().add("field-note");
+        note.setWrapText(true);
+        note.setManaged(false);
+        getChildren().addAll(grid, note);
+    }
+
+    /** Empties the table but for its heading, row 0. */
+    void clear() {
+        grid.getChildren().clear();
+        for (int i = 0; i < heads.length; i++) {
+            Label head = new Label(heads[i]);
+            head.getStyleClass().add("small");
+            grid.add(head, i, 0);
+        }
+    }
+
+    void put(Node cell, int column, int row) {
+        grid.add(cell, column, row);
+    }
+
+    String head(int column) {
+        return heads[column];
+    }
+
+    /** Takes what is typed on Enter and when the field is left; tells when it is entered. */
+    static void listen(TextField field, Runnable entered, Runnable taken) {
+        field.setOnAction(e -> taken.run());
+        field.focusedProperty().addListener((o, was, is) -> (is ? entered : taken).run());
+    }
+
+    /** Says why something was refused, nothing where it was not. */
+    void tell(Outcome outcome) {
+        boolean isRefused = outcome.refusal().isPresent();
+        note.setText(outcome.refusal().orElse(""));
+        note.pseudoClassStateChanged(WRONG, isRefused);
+        note.setManaged(isRefused);
+        note.setVisible(isRefused);
+    }
+}
