@@ -1,5 +1,8 @@
 package haftline.ui.app;
 
+import haftline.edit.OpenDocument;
+import haftline.store.Starter;
+import haftline.ui.model.Watched;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -9,10 +12,22 @@ import javafx.scene.layout.VBox;
 
 /** A few words on the board for who sees it for the first time. */
 final class Guide extends VBox {
-    Guide(Runnable dismissed) {
+    /**
+     * A guide.
+     *
+     * @param opened the open set
+     * @param dismissed told when it is to go
+     */
+    Guide(Watched<OpenDocument> opened, Runnable dismissed) {
         getStyleClass().add("guide");
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        Label title = new Label("This is the demonstration set; its data is invented");
+        Label title = new Label();
+        opened.follow(
+                document ->
+                        title.setText(
+                                document.loaded().file().equals(Starter.set())
+                                        ? "This is the demonstration set; its data is invented"
+                                        : "First steps on the board"));
         title.getStyleClass().add("guide-title");
         Button close = new Button("Understood");
         close.setId("guide-close");

@@ -321,7 +321,7 @@ public final class Workbench extends BorderPane implements Actions {
     @Override
     public void showGuide() {
         if (guide == null) {
-            guide = new Guide(this::dismissGuide);
+            guide = new Guide(editor.opened(), this::dismissGuide);
             StackPane.setAlignment(guide, Pos.BOTTOM_RIGHT);
             middle.getChildren().add(guide);
             if (getScene() != null) {

@@ -2,12 +2,12 @@ package haftline.ui.board;
 
 import haftline.curve.Outline;
 import haftline.curve.Segment;
+import haftline.figures.Walls;
+import haftline.figures.Zone;
 import haftline.handle.Bore;
 import haftline.handle.Handle;
-import haftline.handle.Rules;
 import haftline.parts.EndCap;
 import haftline.parts.Kit;
-import haftline.stock.Wood;
 import java.util.Arrays;
 import java.util.List;
 
@@ -161,12 +161,13 @@ final class Columns {
     }
 
     private void readBores(Handle handle) {
-        Rules.Walls rules = handle.brief().rules().walls();
-        boolean isWood = handle.brief().stock() instanceof Wood;
-        double tenon = isWood ? rules.tenonWoodMm() : rules.tenonPlasticMm();
-        double body = isWood ? rules.bodyWoodMm() : rules.bodyPlasticMm();
-        readBore(handle, handle.tangBore(), tenon, body);
-        handle.capBore().ifPresent(cap -> readBore(handle, cap, rules.capMm(), rules.capMm()));
+        readBore(
+                handle,
+                handle.tangBore(),
+                Walls.limitMm(handle, Zone.TENON),
+                Walls.limitMm(handle, Zone.BODY));
+        double cap = Walls.limitMm(handle, Zone.CAP);
+        handle.capBore().ifPresent(bore -> readBore(handle, bore, cap, cap));
     }
 
     private void readBore(Handle handle, Bore made, double tenonLimit, double bodyLimit) {

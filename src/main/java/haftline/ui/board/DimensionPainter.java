@@ -96,7 +96,7 @@ final class DimensionPainter {
             pen.line(a, line, b, line);
             pen.arrow(a, line, -1);
             pen.arrow(b, line, 1);
-            pen.patched(text, (a + b) / 2, line + 4, palette.ink(), palette.paper());
+            pen.patched(text, middle(a, b, width), line + 4, palette.ink(), palette.paper());
         } else {
             pen.line(a - 16, line, b + 16, line);
             pen.arrow(a, line, 1);
@@ -109,6 +109,16 @@ final class DimensionPainter {
                     palette.ink(),
                     right ? TextAlignment.LEFT : TextAlignment.RIGHT);
         }
+    }
+
+    /**
+     * Where the words of a dimension stand: clear of the shoulder's line, which may run through.
+     */
+    private double middle(double a, double b, double width) {
+        double middle = (a + b) / 2;
+        double behind = view.px(0) + width / 2 + 10;
+        boolean isCrossed = Math.abs(view.px(0) - middle) < width / 2 + 10 && view.px(0) > a + 1;
+        return isCrossed && behind + width / 2 + 14 < b ? behind : middle;
     }
 
     /** The diameters over their nodes; each is lifted until it lies on none before it. */

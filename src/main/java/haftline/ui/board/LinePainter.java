@@ -1,15 +1,17 @@
 package haftline.ui.board;
 
+import haftline.curve.Edge;
 import haftline.handle.Bore;
 import haftline.handle.BoreProfile;
 import haftline.handle.Handle;
+import haftline.handle.Wander;
 import haftline.parts.EndCap;
 import haftline.parts.Ferrule;
 import haftline.parts.Kit;
 import haftline.ui.model.View;
 import haftline.ui.model.Viewpoint;
 import haftline.ui.theme.Palette;
-import javafx.scene.paint.Color;
+import java.util.List;
 
 /** The ink: outlines, bores with their points, wander, blade and centre line. */
 final class LinePainter {
@@ -121,31 +123,23 @@ final class LinePainter {
 
     private void bores() {
         pen.style(palette.ink(), NARROW + 0.3);
-        bore(handle.tangBore(), 0, 0);
-        handle.capBore().ifPresent(cap -> bore(cap, 0, 0));
+        bore(handle.tangBore(), Wander.NONE);
+        handle.capBore().ifPresent(cap -> bore(cap, Wander.NONE));
     }
 
     /** How far the hole may have wandered by the worst of bad luck: a dashed line round it. */
     private void wander() {
-        Color ink = palette.stop();
-        pen.dashed(ink, 1, 5, 3);
-        bore(handle.tangBore(), handle.wander().startMm(), handle.wander().slope());
-        handle.capBore()
-                .ifPresent(cap -> bore(cap, handle.wander().startMm(), handle.wander().slope()));
+        pen.dashed(palette.stop(), 1, 5, 3);
+        bore(handle.tangBore(), handle.wander());
+        handle.capBore().ifPresent(cap -> bore(cap, handle.wander()));
     }
 
-    private void bore(Bore bore, double e0, double k) {
-        BoreProfile edge = BoreProfile.of(bore);
+    private void bore(Bore bore, Wander wander) {
+        List<Edge> edges = BoreProfile.edges(bore, wander);
         ink.beginPath();
-        for (int i = 0; i < edge.size(); i++) {
-            double z = edge.depth(i);
-            double x = view.px(bore.xAt(z));
-            double y = view.py(-(edge.radius(i) + e0 + k * z));
-            if (i == 0) {
-                ink.moveTo(x, y);
-            } else {
-                ink.lineTo(x, y);
-            }
+        ink.moveTo(view.px(edges.get(0).x0()), view.py(-edges.get(0).r0()));
+        for (Edge edge : edges) {
+            ink.lineTo(view.px(edge.x1()), view.py(-edge.r1()));
         }
         ink.stroke();
     }

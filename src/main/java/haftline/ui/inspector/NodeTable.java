@@ -4,7 +4,6 @@ import haftline.ui.model.BoardModel;
 import haftline.ui.model.NodeTableModel;
 import haftline.ui.model.NodeTableModel.Column;
 import haftline.ui.model.NodeTableModel.Line;
-import haftline.ui.theme.SteadyBox;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,7 @@
 package haftline.ui.inspector;
 
 import haftline.edit.Outcome;
+import haftline.ui.theme.SteadyBox;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
