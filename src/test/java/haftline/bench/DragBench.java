@@ -33,7 +33,9 @@ import javafx.stage.StageStyle;
  * so that neither the wait for the pulse nor other programs count.
  */
 public final class DragBench extends Application {
-    private static final int WARM = 900;
+    /** Frames before those that count; more with {@code -Dwarm=}. */
+    private static final int WARM = Integer.getInteger("warm", 900);
+
     private static final int FRAMES = 600;
 
     /** A pulse later than this after the one before was missed, ms (60 a second). */

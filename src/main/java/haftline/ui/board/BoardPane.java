@@ -34,6 +34,7 @@ public final class BoardPane extends Region {
     private final Later settled;
     private boolean stale = true;
     private boolean isFirst = true;
+    private double heldRoom;
 
     /**
      * A board.
@@ -181,6 +182,7 @@ public final class BoardPane extends Region {
                         editor.units().value(),
                         palette.value(),
                         isFirst || editor.document().isInGesture(),
+                        editor.document().isInGesture() ? heldRoom : 0,
                         editor.document().isInGesture()
                                 ? overlay.value().inHand()
                                 : overlay.value());
@@ -190,6 +192,7 @@ public final class BoardPane extends Region {
             settled.call();
         }
         View view = model.viewpoint().view().value();
+        heldRoom = scene.room(view);
         Ink ink = new Ink();
         painter.paint(ink, scene, width, height, view, density());
         new GripPainter(ink, model, palette.value()).paint(width);

@@ -21,6 +21,8 @@ import java.util.Optional;
  * @param units unit of the dimensions
  * @param palette colours of the theme
  * @param inHand whether something is being dragged
+ * @param heldRoom half the height that is kept for the piece at least, px: while a hand drags, none
+ *     is given back
  * @param overlay what is laid over the piece; nothing of it is shown in the middle of a drag
  */
 public record BoardScene(
@@ -31,6 +33,7 @@ public record BoardScene(
         Units units,
         Palette palette,
         boolean inHand,
+        double heldRoom,
         Overlay overlay) {
     private static final double ROOM_STEP = 16;
 
@@ -50,7 +53,8 @@ public record BoardScene(
      * @param view where the piece stands
      */
     double room(View view) {
-        return Math.ceil(PiecePicture.radius(handle()) * view.scale() / ROOM_STEP) * ROOM_STEP;
+        double radius = PiecePicture.radius(handle()) * view.scale();
+        return Math.max(heldRoom, Math.ceil(radius / ROOM_STEP) * ROOM_STEP);
     }
 
     Shown shown() {
