@@ -6,7 +6,9 @@ import haftline.edit.WorkshopEdits;
 import haftline.findings.Gravity;
 import haftline.measure.Units;
 import haftline.set.TemplateSettings;
+import haftline.store.DocumentException;
 import haftline.store.SetFile;
+import haftline.store.Starter;
 import haftline.support.BenchPhotograph;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.FilesModel;
@@ -25,6 +27,7 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.beans.Observable;
 import javafx.event.ActionEvent;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
@@ -133,7 +136,7 @@ public final class Screenshots extends Application {
 
     private void finding() {
         board("butter spreader", Units.MM, false);
-        ListView<?> findings = (ListView<?>) workbench.lookup("#findings");
+        ListView<?> findings = (ListView<?>) part("#findings");
         var all = editor.worked().value().findings();
         for (int i = 0; i < all.size(); i++) {
             if (all.get(i).gravity() != Gravity.NOTE && all.get(i).knownX().isPresent()) {
@@ -166,8 +169,15 @@ public final class Screenshots extends Application {
         press("#sheet-large", large);
     }
 
+    /** A page is made when it is first asked for, and its parts when it is laid out. */
+    private Node part(String id) {
+        workbench.applyCss();
+        workbench.layout();
+        return workbench.lookup(id);
+    }
+
     private void press(String id, boolean wanted) {
-        ToggleButton button = (ToggleButton) workbench.lookup(id);
+        ToggleButton button = (ToggleButton) part(id);
         if (button.isSelected() != wanted) {
             button.fire();
         }
@@ -181,7 +191,7 @@ public final class Screenshots extends Application {
     private void production(Units units, boolean dark) {
         board("butter spreader", units, dark);
         workbench.showProduction();
-        TextField every = (TextField) workbench.lookup("#production-every");
+        TextField every = (TextField) part("#production-every");
         later(
                 () -> {
                     every.setText("12");
@@ -203,7 +213,7 @@ public final class Screenshots extends Application {
         PauseTransition begin = new PauseTransition(Duration.millis(1300));
         begin.setOnFinished(
                 e -> {
-                    ((Button) workbench.lookup("#production-begin")).fire();
+                    ((Button) part("#production-begin")).fire();
                     later(this::tick);
                 });
         begin.play();
@@ -250,7 +260,7 @@ public final class Screenshots extends Application {
                                                         false))
                                         .withSheet(new TemplateSettings.Sheet(600, 400, 6, 3, 3))));
         workbench.showTemplates();
-        ListView<?> findings = (ListView<?>) workbench.lookup("#template-findings");
+        ListView<?> findings = (ListView<?>) part("#template-findings");
         findings.getItems()
                 .addListener(
                         (Observable changed) ->
@@ -263,6 +273,11 @@ public final class Screenshots extends Application {
     }
 
     private void firstRun() {
+        try {
+            editor.show(OpenDocument.unsaved(SetFile.read(Starter.set())));
+        } catch (DocumentException wrong) {
+            throw new IllegalStateException(wrong);
+        }
         workbench.aids().photographs().model().remove();
         workbench.aids().photographs().close();
         board("shucker", Units.MM, false);
@@ -278,12 +293,12 @@ public final class Screenshots extends Application {
         // What scrolls is found once it is laid out.
         workbench.applyCss();
         workbench.layout();
-        ((TextField) workbench.lookup("#demand-grip-band")).setText("24 to 26 mm");
-        ((Button) workbench.lookup("#adjust-work")).fire();
+        ((TextField) part("#demand-grip-band")).setText("24 to 26 mm");
+        ((Button) part("#adjust-work")).fire();
     }
 
     private void closeAdjust() {
-        if (workbench.lookup("#adjust-close") instanceof Button close) {
+        if (part("#adjust-close") instanceof Button close) {
             close.fire();
         }
     }
@@ -329,7 +344,7 @@ public final class Screenshots extends Application {
                     hand.use(PhotoHand.Tool.TRACE);
                     trace(1, 0.4, buttMm - 0.4);
                     trace(-1, 0.4, 46);
-                    workbench.lookup("#trace").requestFocus();
+                    part("#trace").requestFocus();
                 });
     }
 
@@ -396,7 +411,7 @@ public final class Screenshots extends Application {
     }
 
     private void press(String menu, String entry) {
-        MenuBar bar = (MenuBar) workbench.lookup(".menu-bar");
+        MenuBar bar = (MenuBar) part(".menu-bar");
         for (Menu each : bar.getMenus()) {
             for (MenuItem item : each.getItems()) {
                 if (each.getText().equals(menu) && entry.equals(item.getText())) {
