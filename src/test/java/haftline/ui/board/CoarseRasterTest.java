@@ -19,18 +19,8 @@ class CoarseRasterTest {
     private static final long[] EMPTY = {};
 
     private static Handle handle(double swellMm) {
-        Brief plain = new TestBrief().brief();
         Brief brief =
-                new Brief(
-                        plain.name(),
-                        plain.kit(),
-                        plain.metals(),
-                        plain.stock(),
-                        plain.adhesive(),
-                        plain.shape(),
-                        plain.rules(),
-                        plain.rack(),
-                        Choices.builder().swellMm(swellMm).build());
+                new TestBrief().brief().withChoices(Choices.builder().swellMm(swellMm).build());
         return ((Resolution.Resolved) Resolve.of(brief)).handle();
     }
 
