@@ -154,7 +154,7 @@ public final class BattenSlide {
     /** True where anything moved. */
     private boolean descend() {
         int n = cuts.length;
-        double[][] slopes = new double[n][n];
+        double[] slopes = new double[n * n];
         double[] step = new double[n];
         double[] before = new double[n];
         if (!bend(0, n - 1)) {
@@ -192,7 +192,6 @@ public final class BattenSlide {
                 }
             }
             if (!better) {
-                bend(0, n - 1);
                 return moved;
             }
             moved = true;
@@ -215,13 +214,15 @@ public final class BattenSlide {
         return sum;
     }
 
-    /** How each jump follows each place: slopes[jump][place], by a nudge of each movable node. */
-    private void slopes(double[][] slopes) {
+    /**
+     * How each jump follows each place, in row jump and column place, by a nudge of each movable
+     * node. The stretches are bent as the nodes lie.
+     */
+    private void slopes(double[] slopes) {
         int n = cuts.length;
-        bend(0, n - 1);
         for (int c = 1; c + 1 < n; c++) {
             for (int j = Math.max(1, c - 1); j <= Math.min(n - 2, c + 1); j++) {
-                slopes[j][c] = 0;
+                slopes[j * n + c] = 0;
             }
             if (!movable(c)) {
                 continue;
@@ -234,9 +235,10 @@ public final class BattenSlide {
             double was3 = ends[c];
             x[cuts[c]] = place + nudge;
             if (bend(c - 1, c + 1)) {
-                slopes[c - 1][c] = turning[c - 1] ? (starts[c - 1] - was0) / nudge : 0;
-                slopes[c][c] = turning[c] ? (starts[c] - was2 - ends[c - 1] + was1) / nudge : 0;
-                slopes[c + 1][c] = turning[c + 1] ? (was3 - ends[c]) / nudge : 0;
+                slopes[(c - 1) * n + c] = turning[c - 1] ? (starts[c - 1] - was0) / nudge : 0;
+                slopes[c * n + c] =
+                        turning[c] ? (starts[c] - was2 - ends[c - 1] + was1) / nudge : 0;
+                slopes[(c + 1) * n + c] = turning[c + 1] ? (was3 - ends[c]) / nudge : 0;
             }
             x[cuts[c]] = place;
             starts[c - 1] = was0;
@@ -250,14 +252,14 @@ public final class BattenSlide {
      * Solves the damped normal equations for the nodes that are not pressed against the end of
      * their range, by Gauss elimination; the matrix is positive definite.
      */
-    private void solve(double[][] slopes, double damping, double[] step) {
+    private void solve(double[] slopes, double damping, double[] step) {
         int n = cuts.length;
         int[] free = new int[n];
         int count = 0;
         double[] pull = new double[n];
         for (int c = 1; c + 1 < n; c++) {
             for (int j = Math.max(1, c - 1); j <= Math.min(n - 2, c + 1); j++) {
-                pull[c] -= slopes[j][c] * jump(j);
+                pull[c] -= slopes[j * n + c] * jump(j);
             }
             step[c] = 0;
             double place = x[cuts[c]];
@@ -266,30 +268,31 @@ public final class BattenSlide {
                 free[count++] = c;
             }
         }
-        double[][] a = new double[count][count + 1];
+        int wide = count + 1;
+        double[] a = new double[count * wide];
         for (int i = 0; i < count; i++) {
             for (int k = 0; k < count; k++) {
                 for (int j = 1; j + 1 < n; j++) {
-                    a[i][k] += slopes[j][free[i]] * slopes[j][free[k]];
+                    a[i * wide + k] += slopes[j * n + free[i]] * slopes[j * n + free[k]];
                 }
             }
-            a[i][i] *= 1 + damping;
-            a[i][count] = pull[free[i]];
+            a[i * wide + i] *= 1 + damping;
+            a[i * wide + count] = pull[free[i]];
         }
         for (int i = 0; i < count; i++) {
             for (int k = i + 1; k < count; k++) {
-                double f = a[k][i] / a[i][i];
+                double f = a[k * wide + i] / a[i * wide + i];
                 for (int j = i; j <= count; j++) {
-                    a[k][j] -= f * a[i][j];
+                    a[k * wide + j] -= f * a[i * wide + j];
                 }
             }
         }
         for (int i = count - 1; i >= 0; i--) {
-            double sum = a[i][count];
+            double sum = a[i * wide + count];
             for (int k = i + 1; k < count; k++) {
-                sum -= a[i][k] * step[free[k]];
+                sum -= a[i * wide + k] * step[free[k]];
             }
-            step[free[i]] = sum / a[i][i];
+            step[free[i]] = sum / a[i * wide + i];
         }
     }
 
@@ -302,8 +305,9 @@ public final class BattenSlide {
             EndSlope right = c + 2 == cuts.length ? last : EndSlope.LEVEL;
             double chordLeft = (r[from + 1] - r[from]) / (x[from + 1] - x[from]);
             double chordRight = (r[to] - r[to - 1]) / (x[to] - x[to - 1]);
-            if (!left.free() && !SlopeRange.beside(chordLeft).holds(left.slope())
-                    || !right.free() && !SlopeRange.beside(chordRight).holds(right.slope())) {
+            // Level is allowed everywhere, so only the run's own ends can be refused.
+            if (c == 0 && !holds(left, chordLeft)
+                    || c + 2 == cuts.length && !holds(right, chordRight)) {
                 return false;
             }
             int n = to - from + 1;
@@ -318,5 +322,9 @@ public final class BattenSlide {
             ends[c] = 2 * (2 * d[n - 1] + d[n - 2] - 3 * chordRight) / (x[to] - x[to - 1]);
         }
         return true;
+    }
+
+    private static boolean holds(EndSlope end, double chord) {
+        return end.free() || SlopeRange.beside(chord).holds(end.slope());
     }
 }

@@ -58,13 +58,39 @@ public final class Walls {
         return Math.max(own, rules.stopMm());
     }
 
+    /** Whether no bore breaks out, drilled as it should be: cheaper than all the walls. */
+    static boolean stand(Handle handle) {
+        Bore tang = handle.tangBore();
+        return stands(nominal(handle, Zone.TENON, tang))
+                && stands(nominal(handle, Zone.BODY, tang))
+                && (handle.capBore().isEmpty()
+                        || stands(nominal(handle, Zone.CAP, handle.capBore().get())));
+    }
+
+    private static boolean stands(Gap gap) {
+        return gap == null || gap.height() >= 0;
+    }
+
+    private static double from(Handle handle, Zone zone) {
+        return zone == Zone.TENON ? handle.tenonEndX() : 0;
+    }
+
+    private static double to(Handle handle, Zone zone) {
+        return zone == Zone.TENON ? 0 : handle.buttX();
+    }
+
+    private static Gap nominal(Handle handle, Zone zone, Bore bore) {
+        List<Edge> edges = BoreProfile.edges(bore, Wander.NONE);
+        return least(handle.outline(), edges, from(handle, zone), to(handle, zone));
+    }
+
     private static void add(List<Wall> walls, Handle handle, Zone zone, Bore bore) {
-        double from = zone == Zone.TENON ? handle.tenonEndX() : 0;
-        double to = zone == Zone.TENON ? 0 : handle.buttX();
-        Gap nominal = least(handle.outline(), BoreProfile.edges(bore, Wander.NONE), from, to);
+        Gap nominal = nominal(handle, zone, bore);
         if (nominal == null) {
             return;
         }
+        double from = from(handle, zone);
+        double to = to(handle, zone);
         List<Edge> edges = BoreProfile.edges(bore, handle.wander());
         Gap worst = least(handle.outline(), edges, from, to);
         // The upright wall is itself a distance between the two surfaces.

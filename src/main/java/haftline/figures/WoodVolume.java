@@ -31,10 +31,24 @@ public record WoodVolume(double solidMm3, double removedMm3, double centroidX) {
      * @return the volume
      */
     public static WoodVolume of(Handle handle, List<Wall> walls) {
+        return of(handle, walls.stream().allMatch(wall -> wall.nominalMm() >= 0));
+    }
+
+    /**
+     * The same, where nobody else asks for the walls.
+     *
+     * @param handle the handle
+     * @return the volume
+     */
+    public static WoodVolume of(Handle handle) {
+        return of(handle, Walls.stand(handle));
+    }
+
+    private static WoodVolume of(Handle handle, boolean boresStayInside) {
         Moments solid = handle.outline().moments();
         double removed = 0;
         double moment = 0;
-        if (isClean(handle, walls)) {
+        if (boresStayInside && areApart(handle)) {
             for (int i = 0; i < 2; i++) {
                 Bore bore = i == 0 ? handle.tangBore() : handle.capBore().orElse(null);
                 if (bore != null) {
@@ -54,15 +68,8 @@ public record WoodVolume(double solidMm3, double removedMm3, double centroidX) {
                 solid.volume(), removed, (solid.firstX() - moment) / (solid.volume() - removed));
     }
 
-    /**
-     * Whether each bore stays inside the wood and clear of the other, so that volumes simply add.
-     */
-    private static boolean isClean(Handle handle, List<Wall> walls) {
-        for (Wall wall : walls) {
-            if (wall.nominalMm() < 0) {
-                return false;
-            }
-        }
+    /** Whether each bore ends in the wood and clear of the other, so that volumes simply add. */
+    private static boolean areApart(Handle handle) {
         Bore tang = handle.tangBore();
         double tip = tang.xAt(tang.reachMm());
         double end = handle.capBore().map(cap -> cap.xAt(cap.reachMm())).orElse(handle.buttX());

@@ -13,6 +13,9 @@ import haftline.measure.Checks;
  */
 public record BoreStep(
         double diameterMm, double drillMm, String drillName, double depthMm, double pointAngleDeg) {
+    /** No point is longer, in diameters: one of 30 degrees is 1.87 long. */
+    private static final double SHARPEST = 1.9;
+
     /** Checks the ranges. */
     public BoreStep {
         Checks.within("drill", drillMm, 0.1, 80);
@@ -55,6 +58,9 @@ public record BoreStep(
         }
         if (z <= depthMm) {
             return diameterMm / 2;
+        }
+        if (z >= depthMm + SHARPEST * diameterMm) {
+            return 0;
         }
         double point = pointMm();
         return z >= depthMm + point ? 0 : diameterMm / 2 * (1 - (z - depthMm) / point);

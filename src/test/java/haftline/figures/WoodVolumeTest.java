@@ -150,6 +150,7 @@ class WoodVolumeTest {
                         brief.withChoices(brief.choices().toBuilder().tangDepthMm(116.5).build()));
         double tang = Math.PI * 3.1 * 3.1 * 116.5;
         assertThat(WoodVolume.of(met, Walls.of(met)).removedMm3()).isCloseTo(tang, within(1e-8));
+        assertThat(WoodVolume.of(met)).isEqualTo(WoodVolume.of(met, Walls.of(met)));
         assertThat(WoodVolume.of(apart, Walls.of(apart)).removedMm3())
                 .isLessThan(WoodVolume.of(met, Walls.of(met)).removedMm3());
     }
@@ -171,6 +172,7 @@ class WoodVolumeTest {
             WoodVolume wood = WoodVolume.of(handle, Walls.of(handle));
 
             assertThat(wood.removedMm3()).as("ratio %d", i).isBetween(1000.0, wood.solidMm3());
+            assertThat(WoodVolume.of(handle)).as("without the walls").isEqualTo(wood);
         }
     }
 }

@@ -43,6 +43,7 @@ final class Descent {
 
     private final SetModel model;
     private final double[] penalties;
+    private final Axes axes;
 
     /**
      * A search.
@@ -56,6 +57,7 @@ final class Descent {
     /** A search in which each demand weighs a share of the penalty; null for all the same. */
     Descent(SetModel model, double penalty, double[] share) {
         this.model = model;
+        axes = Axes.of(model.size() + model.demands().size());
         penalties = new double[model.demands().size()];
         for (int d = 0; d < penalties.length; d++) {
             penalties[d] =
@@ -188,27 +190,34 @@ final class Descent {
         int m = penalties.length;
         LeastDistance program = new LeastDistance(new double[n + m], model.watch());
         for (int d = 0; d < m; d++) {
-            double[] unit = new double[n + m];
-            unit[n + d] = 1;
-            program.held(unit, 0, penalties[d]);
+            program.held(axes.up()[n + d], 0, penalties[d]);
         }
         for (Cut cut : cuts) {
             double[] normal = java.util.Arrays.copyOf(cut.slope(), n + m);
             normal[n + cut.demand()] = 1;
             program.row(normal, SPARE_MM - cut.at(from, new double[n]));
         }
-        box(program, from, region, n + m);
+        box(program, from, region, axes);
         return program.solve().map(z -> java.util.Arrays.copyOf(z, n)).orElse(null);
     }
 
-    private void box(LeastDistance program, double[] from, double region, int columns) {
+    private void box(LeastDistance program, double[] from, double region, Axes along) {
         for (int i = 0; i < model.size(); i++) {
-            double[] up = new double[columns];
-            up[i] = 1;
-            double[] down = new double[columns];
-            down[i] = -1;
-            program.row(up, Math.max(model.low(i), from[i] - region));
-            program.row(down, -Math.min(model.high(i), from[i] + region));
+            program.row(along.up()[i], Math.max(model.low(i), from[i] - region));
+            program.row(along.down()[i], -Math.min(model.high(i), from[i] + region));
+        }
+    }
+
+    /** The ways along each coordinate, made once for all programs of a search. */
+    private record Axes(double[][] up, double[][] down) {
+        static Axes of(int columns) {
+            double[][] up = new double[columns][columns];
+            double[][] down = new double[columns][columns];
+            for (int i = 0; i < columns; i++) {
+                up[i][i] = 1;
+                down[i][i] = -1;
+            }
+            return new Axes(up, down);
         }
     }
 
@@ -218,6 +227,7 @@ final class Descent {
      */
     Optional<At> polished(At found) {
         At at = found;
+        Axes alone = Axes.of(model.size());
         for (int round = 0; round < POLISH_ROUNDS; round++) {
             if (at.leastMargin() >= -MET_MM / 2) {
                 return Optional.of(at);
@@ -227,7 +237,7 @@ final class Descent {
             for (Cut cut : model.cuts(at, MARGIN_OF_WINDOW)) {
                 program.row(cut.slope(), SPARE_MM - cut.at(at.point(), new double[n]));
             }
-            box(program, at.point(), FIRST_REGION, n);
+            box(program, at.point(), FIRST_REGION, alone);
             Optional<double[]> step = program.solve();
             At there = step.isEmpty() ? null : model.at(step.get());
             if (there == null || there.leastMargin() <= at.leastMargin()) {

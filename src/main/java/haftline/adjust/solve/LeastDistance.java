@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
@@ -48,27 +47,34 @@ final class LeastDistance {
         this.watch = watch;
     }
 
-    /** Adds the row normal . z >= limit; a row of length 1 is judged in the units of the point. */
+    /**
+     * Adds the row normal . z >= limit; a row of length 1 is judged in the units of the point, and
+     * its array is kept.
+     */
     void row(double[] normal, double limit) {
         double length = Math.sqrt(dot(normal, normal));
-        if (length > 0) {
+        if (length == 1) {
+            keep(normal, limit);
+        } else if (length > 0) {
             double[] unit = new double[normal.length];
             for (int i = 0; i < unit.length; i++) {
                 unit[i] = normal[i] / length;
             }
-            normals.add(unit);
-            axes.add(axis(unit));
-            limits.add(limit / length);
+            keep(unit, limit / length);
         }
+    }
+
+    private void keep(double[] unit, double limit) {
+        normals.add(unit);
+        axes.add(axis(unit));
+        limits.add(limit);
     }
 
     /** Adds a row that holds with equality at the start, with the pull that holds it there. */
     void held(double[] unitNormal, double limit, double pull) {
         active.add(normals.size());
         pulls.add(pull);
-        normals.add(unitNormal);
-        axes.add(axis(unitNormal));
-        limits.add(limit);
+        keep(unitNormal, limit);
     }
 
     /** The nearest point, or empty where no point meets all rows. */
@@ -165,7 +171,14 @@ final class LeastDistance {
                 others.add(k);
             }
         }
-        int[] left = IntStream.range(0, n.length).filter(i -> along[i] < 0).toArray();
+        int[] left = new int[n.length];
+        int count = 0;
+        for (int i = 0; i < n.length; i++) {
+            if (along[i] < 0) {
+                left[count++] = i;
+            }
+        }
+        left = Arrays.copyOf(left, count);
         double[] best = leastSquares(n, left, others);
         double[] rest = n.clone();
         for (int k = 0; k < best.length; k++) {

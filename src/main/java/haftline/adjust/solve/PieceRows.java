@@ -45,8 +45,8 @@ record PieceRows(Wish wish, int[] rising, boolean commonSwell) {
         return new PieceRows(wish, rising, commonSwell);
     }
 
-    Rows of(Handle handle, Need need) {
-        Rows rows = new Rows();
+    /** Adds the margin of a need to rows, in its smooth pieces, and returns them. */
+    Rows add(Handle handle, Need need, Rows rows) {
         switch (need) {
             case TENON_WALL, BODY_WALL, CAP_WALL -> WallRows.add(handle, need, rows);
             case BORE_ENDS -> rows.add(0, boreEnds(handle));
@@ -100,7 +100,7 @@ record PieceRows(Wish wish, int[] rising, boolean commonSwell) {
     }
 
     static double balanceMm(Handle handle) {
-        WoodVolume wood = WoodVolume.of(handle, Walls.of(handle));
+        WoodVolume wood = WoodVolume.of(handle);
         return Balance.of(handle, wood, AdhesiveNeed.of(handle), Figures.HANDBOOK_MOISTURE)
                 .fromFerruleFaceMm();
     }

@@ -11,6 +11,30 @@ final class Rows {
     private double[] values = new double[16];
     private int size;
 
+    /** Keys of the rows that are asked for, rising; null for all. */
+    private final int[] asked;
+
+    /** Rows of all pieces. */
+    Rows() {
+        this(null);
+    }
+
+    private Rows(int[] asked) {
+        this.asked = asked;
+    }
+
+    /** Rows in which only some keys are asked for; what is dear to find is left out else. */
+    static Rows of(int[] keys) {
+        int[] rising = keys.clone();
+        Arrays.sort(rising);
+        return new Rows(rising);
+    }
+
+    /** Whether a key is asked for. */
+    boolean asks(int key) {
+        return asked == null || Arrays.binarySearch(asked, key) >= 0;
+    }
+
     void add(int key, double value) {
         if (size == keys.length) {
             keys = Arrays.copyOf(keys, 2 * size);

@@ -235,14 +235,14 @@ final class SetModel {
         }
         List<Rows> all = new ArrayList<>(demands.size());
         for (int d = 0; d < demands.size(); d++) {
-            all.add(rowsOf(d, handles[demands.get(d).piece()]));
+            all.add(rowsOf(d, handles[demands.get(d).piece()], new Rows()));
         }
         return new At(point.clone(), all);
     }
 
-    private Rows rowsOf(int d, Handle handle) {
+    private Rows rowsOf(int d, Handle handle, Rows into) {
         Demand demand = demands.get(d);
-        return rows.get(demand.piece()).of(handle, demand.need()).from(goals[d]);
+        return rows.get(demand.piece()).add(handle, demand.need(), into).from(goals[d]);
     }
 
     /** The engine at a point. */
@@ -292,15 +292,24 @@ final class SetModel {
         if (cuts.isEmpty()) {
             return cuts;
         }
+        int[][] keys = new int[demands.size()][];
+        for (int d = 0; d < keys.length; d++) {
+            int demand = d;
+            keys[d] =
+                    cuts.stream()
+                            .filter(cut -> cut.demand() == demand)
+                            .mapToInt(Cut::key)
+                            .toArray();
+        }
         for (int i = 0; i < size(); i++) {
             for (int piece : quantities.get(i).pieces()) {
-                slopes(at, i, piece, cuts);
+                slopes(at, i, piece, cuts, keys);
             }
         }
         return cuts;
     }
 
-    private void slopes(At at, int i, int piece, List<Cut> cuts) {
+    private void slopes(At at, int i, int piece, List<Cut> cuts, int[][] keys) {
         boolean concerned = false;
         for (Cut cut : cuts) {
             concerned |= demands.get(cut.demand()).piece() == piece;
@@ -320,7 +329,7 @@ final class SetModel {
             int d = cut.demand();
             if (demands.get(d).piece() == piece) {
                 if (there[d] == null) {
-                    there[d] = rowsOf(d, handle);
+                    there[d] = rowsOf(d, handle, Rows.of(keys[d]));
                 }
                 double value = there[d].valueOf(cut.key(), cut.index());
                 double slope = (value - cut.value()) / step;

@@ -85,14 +85,14 @@ final class WallRows {
             Segment segment = segments.get(s);
             double low = Math.max(from, segment.startX());
             double high = Math.min(to, segment.endX());
-            if (low < high) {
+            if (low < high && into.asks(s * SEGMENT + SHORTEST)) {
                 boolean whole = low == segment.startX() && high == segment.endX();
                 Outline alone = Outline.of(whole ? segment : segment.part(low, high));
                 double distance = NearestDistance.ofEdges(alone, edges, false).distance();
                 into.add(s * SEGMENT + SHORTEST, distance - limit);
             }
         }
-        if (!handle.brief().shape().details().isEmpty()) {
+        if (!handle.brief().shape().details().isEmpty() && into.asks(WHOLE)) {
             // The faces of steps belong to no segment.
             double distance =
                     NearestDistance.ofEdges(outline.part(from, to), edges, true).distance();
