@@ -76,9 +76,13 @@ record Fitting(Table table, double deviation, double toleranceMm) {
         for (boolean one : counts) {
             sum += one ? 0 : STRAY * STRAY;
         }
+        return sum + figures(draft) * Math.log(counts.length);
+    }
+
+    /** How many figures a draft's form takes. */
+    static double figures(Draft draft) {
         long crisp = draft.nodes().stream().filter(DraftNode::crisp).count();
         double butt = draft.butt().lengthMm() > 0 ? 2 : 0;
-        double figures = 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size() + butt;
-        return sum + figures * Math.log(counts.length);
+        return 2.0 * draft.nodes().size() + crisp + 4.0 * draft.details().size() + butt;
     }
 }

@@ -80,6 +80,7 @@ final class Tracing {
             for (boolean[] other : others) {
                 best = best.or(best(other));
             }
+            best = withOutermost(best);
         }
         return best.draft() == null ? Optional.empty() : result(best.draft(), best.counts());
     }
@@ -134,6 +135,27 @@ final class Tracing {
             }
         }
         return others;
+    }
+
+    /**
+     * Beyond the first and the last reading there is none that would hold the line: left out, one
+     * of them may lie far off a line that was free to leave it. Each is counted again, and stays
+     * where the shape needs nothing more for its sake.
+     */
+    private Traced withOutermost(Traced without) {
+        Traced best = without;
+        for (int j : new int[] {0, table.count() - 1}) {
+            if (!best.counts()[j]) {
+                boolean[] other = best.counts().clone();
+                other[j] = true;
+                Traced with = best(other);
+                boolean isSimple =
+                        with.draft() != null
+                                && Fitting.figures(with.draft()) <= Fitting.figures(best.draft());
+                best = isSimple ? best.or(with) : best;
+            }
+        }
+        return best;
     }
 
     /** The best shape where the cuts are looked for in some of the readings. */

@@ -71,6 +71,23 @@ class TakeOffTest {
         assertThat(taken.shape().details()).hasSameSizeAs(shape.details());
     }
 
+    /** A dozen readings are few, but those at the ends are as good as the others. */
+    @ParameterizedTest
+    @CsvSource({
+        "bulb.yaml, 0",
+        "bulb.yaml, 2",
+        "bulb.yaml, 3",
+        "waisted.yaml, 1",
+        "waisted.yaml, 2"
+    })
+    void keepsTheEndsOfFewReadings(String file, long seed) throws Exception {
+        Bench bench = new Bench(starter(file));
+        List<Reading> readings = bench.readings(10, 0.05, new SplittableRandom(seed));
+        TakeOff taken = TakeOff.of(readings, 0.1, "few", Ends.UNKNOWN).orElseThrow();
+        assertThat(taken.strays()).isEmpty();
+        assertThat(bench.off(taken.outline())).isLessThan(0.4);
+    }
+
     /** A cylinder of 20 mm with a band of 22 mm from 30 to 34 mm, read from the butt. */
     @Test
     void readsFromTheButtTheOtherSideOfAStepFirst() {
