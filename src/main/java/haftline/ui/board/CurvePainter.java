@@ -87,7 +87,7 @@ final class CurvePainter {
         limits(columns, bottom, scale);
         curve(columns, columns.nominal, bottom, scale, palette.soft(), 1, 2, 3);
         curve(columns, columns.worst, bottom, scale, palette.ink(), 1.7);
-        least(bottom, scale);
+        least(columns, bottom, scale);
     }
 
     /** The wall at the top of the curves, mm; lower where bands are to be told apart. */
@@ -249,7 +249,7 @@ final class CurvePainter {
         ink.stroke();
     }
 
-    private void least(double bottom, double scale) {
+    private void least(Columns columns, double bottom, double scale) {
         for (Wall wall : scene.figures().walls()) {
             double x = view.px(wall.atX());
             double y = bottom - Math.max(0, wall.worstMm()) * scale;
@@ -264,17 +264,36 @@ final class CurvePainter {
             } else {
                 ink.fillPolygon(new double[] {x - 5, x + 5, x}, new double[] {y + 9, y + 9, y + 1});
             }
+            String text = scene.shown().wall(wall.worstMm());
             // The label keeps clear of the limit's line: over a wall that is kept, under one that
-            // is not.
-            // A body's wall mostly rises from there: its label stands clear of the curve.
-            double low = kept ? y - (wall.zone() == Zone.BODY ? 20 : 9) : y + 13;
+            // is not. A body's wall mostly rises from there: its label stands clear of the curve,
+            // and on the other side where the curve is steep.
+            boolean body = kept && wall.zone() == Zone.BODY;
+            boolean before =
+                    wall.zone() == Zone.TENON
+                            || body && isCrossed(columns, x + 8, text, y - 20, bottom, scale);
+            double low = kept ? y - (body && !before ? 20 : 9) : y + 13;
             pen.text(
-                    scene.shown().wall(wall.worstMm()),
-                    wall.zone() == Zone.TENON ? x - 8 : x + 8,
+                    text,
+                    before ? x - 8 : x + 8,
                     Math.min(bottom - 3, wall.zone() == Zone.TENON && !kept ? y + 15 : low),
                     colour,
-                    wall.zone() == Zone.TENON ? TextAlignment.RIGHT : TextAlignment.LEFT);
+                    before ? TextAlignment.RIGHT : TextAlignment.LEFT);
         }
+    }
+
+    /** Whether the worst wall's line runs through words that begin at a place. */
+    private boolean isCrossed(
+            Columns columns, double x, String text, double y, double bottom, double scale) {
+        double end = Math.min(columns.count, x + Pen.width(text));
+        for (int i = (int) Math.max(0, x); i < end; i++) {
+            double line = bottom - columns.worst[i] * scale;
+            boolean isDrawn = columns.worst[i] != Columns.NO_WALL && line >= sheet.wallTop();
+            if (isDrawn && line < y + 3) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void diameter(Columns columns) {
