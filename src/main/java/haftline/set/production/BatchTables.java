@@ -296,7 +296,7 @@ public final class BatchTables {
                             + adhesive.piecesPerMix().getAsInt()
                             + (adhesive.piecesPerMix().getAsInt() == 1 ? " piece" : " pieces")
                             + " a mix, "
-                            + NumberText.fixed(adhesive.mixedMl() / adhesive.mixes().getAsInt(), 1)
+                            + NumberText.fixed(adhesive.mixedMl() / adhesive.mixes().getAsInt(), 2)
                             + " ml"
                             + " each; less in a warm shop.");
         } else {
@@ -311,15 +311,16 @@ public final class BatchTables {
         notes.add(adhesive.adhesive().mixing());
         notes.add(adhesive.adhesive().caution().text());
         Object mixes = adhesive.mixes().isPresent() ? number(adhesive.mixes().getAsInt()) : null;
+        // A pressed handle takes a drop or two: tenths of a millilitre would make it none.
         add(
                 "adhesive",
                 "Adhesive",
                 List.of(
                         Column.text("adhesive"),
-                        new Column("tang and cap", "ml", 1),
-                        new Column("ferrule", "ml", 1),
-                        new Column("mixed", "ml", 1),
-                        new Column("mass", "g", 1),
+                        new Column("tang and cap", "ml", 2),
+                        new Column("ferrule", "ml", 2),
+                        new Column("mixed", "ml", 2),
+                        new Column("mass", "g", 2),
                         Column.count("mixes")),
                 List.of(
                         row(

@@ -44,10 +44,14 @@ public final class TakeOffWords {
                 + lengths.difference(taken.rmsMm())
                 + " "
                 + lengths.unit()
-                + " (root mean square, on the diameter), at most "
+                + " (root mean square, on the diameter), at most by "
                 + lengths.difference(Math.abs(greatest.mm()))
-                + " at "
+                + " "
+                + lengths.unit()
+                + ", at "
                 + lengths.contour(greatest.x())
+                + " "
+                + lengths.unit()
                 + ".";
     }
 
