@@ -29,6 +29,7 @@ public final class BoardPane extends Region {
     private final Tiles tiles = new Tiles();
     private final BoardPainter painter = new BoardPainter();
     private final CrossHair crossHair = new CrossHair();
+    private final BoardHand hand;
     private final BoardMenu menu;
     private final AngleCard angle;
     private final Later settled;
@@ -65,7 +66,7 @@ public final class BoardPane extends Region {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 120);
         getChildren().addAll(tiles, crossHair.line(), crossHair.card(), angle);
-        BoardHand hand = new BoardHand(this, editor, model, crossHair);
+        hand = new BoardHand(this, editor, model, crossHair);
         setOnMouseMoved(hand::hover);
         setOnMouseExited(event -> hand.leave());
         setOnMousePressed(hand::press);
@@ -155,6 +156,7 @@ public final class BoardPane extends Region {
         }
         if (stale) {
             stale = false;
+            hand.readAgain();
             paint(width, height);
         }
     }

@@ -20,6 +20,9 @@ final class CrossHair {
 
     private static final double FIGURES = 104;
 
+    /** Beside the line: half the words of a node's diameter, and air, px. */
+    private static final double ASIDE = 42;
+
     private final Line line = new Line();
     private final GridPane card = new GridPane();
     private double wide;
@@ -54,6 +57,10 @@ final class CrossHair {
 
     GridPane card() {
         return card;
+    }
+
+    boolean isShown() {
+        return card.isVisible();
     }
 
     void hide() {
@@ -106,7 +113,7 @@ final class CrossHair {
             wide = card.prefWidth(-1);
             tall = card.prefHeight(wide);
         }
-        double x = px + 18 + wide < width ? px + 14 : px - 14 - wide;
+        double x = px + ASIDE + 4 + wide < width ? px + ASIDE : px - ASIDE - wide;
         card.resizeRelocate(Math.round(Math.max(4, x)), Sheet.RULER + 6, wide, tall);
     }
 

@@ -171,8 +171,9 @@ public final class Row {
             return Outcome.DONE;
         }
         Outcome outcome = enter.apply(text.strip());
-        refresh();
-        outcome.refusal().ifPresent(why -> state.set(state.value().withWrong(why)));
+        // Told once: a good state between two refusals would have the field put its text back.
+        State now = read.get();
+        state.set(outcome.refusal().map(now::withWrong).orElse(now));
         return outcome;
     }
 

@@ -219,6 +219,21 @@ class EditorWindowTest {
     }
 
     @Test
+    void theReadOutFollowsTheKeysUnderAHandAtRest(FxRobot robot) {
+        robot.clickOn(onScreen(robot, "swell"));
+        List<String> before = readOut(robot);
+        robot.type(KeyCode.UP);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(readOut(robot).get(1)).isNotEqualTo(before.get(1));
+    }
+
+    private static List<String> readOut(FxRobot robot) {
+        return robot.lookup(".readout-value").queryAllAs(Label.class).stream()
+                .map(Label::getText)
+                .toList();
+    }
+
+    @Test
     void aTypedReadingChangesThePartsAndAWrongOneDoesNot(FxRobot robot) {
         TextField bore = robot.lookup("#row-ferrule-bore").queryAs(TextField.class);
         double tenon = tenon();

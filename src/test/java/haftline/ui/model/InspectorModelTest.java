@@ -12,6 +12,7 @@ import haftline.ui.model.InspectorModel.Section;
 import haftline.ui.model.InspectorModel.Step;
 import haftline.ui.model.NodeTableModel.Column;
 import haftline.ui.model.Row.Source;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
@@ -149,6 +150,18 @@ class InspectorModelTest {
         editor.undo();
         assertThat(ferruleBore()).isEqualTo(before);
         assertThat(bore.state().value().text()).isEqualTo(Entry.text(before, Units.MM));
+    }
+
+    @Test
+    void aSecondWrongEntryIsToldWithoutAGoodStateBetween() {
+        Row bore = row(Step.PARTS, "ferrule bore");
+        bore.enter("about 12");
+        List<Row.State> told = new ArrayList<>();
+        Runnable stop = bore.state().watch(told::add);
+        bore.enter("0.2");
+        bore.enter("12.5.3");
+        stop.run();
+        assertThat(told).hasSize(2).allMatch(state -> state.wrong().isPresent());
     }
 
     @Test
