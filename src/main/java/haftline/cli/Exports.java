@@ -8,6 +8,7 @@ import haftline.set.Workshop;
 import haftline.write.FileName;
 import haftline.write.OutputFile;
 import haftline.write.PlannedFile;
+import haftline.write.csv.FilledTables;
 import haftline.write.dxf.DxfProfile;
 import haftline.write.png.HandlePictures;
 import java.nio.file.Files;
@@ -186,7 +187,7 @@ final class Exports {
                                 "-profile.svg",
                                 "-section.pdf",
                                 ".stl",
-                                "-stations.csv",
+                                FilledTables.STATIONS,
                                 ".png",
                                 "-lathe.pdf",
                                 "-lathe.html",

@@ -5,8 +5,10 @@ import haftline.store.DocumentException;
 import haftline.store.LoadedSet;
 import haftline.write.OutputException;
 import haftline.write.OutputFolder;
+import haftline.write.csv.FilledTables;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,7 +20,8 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "Writes a set's drawings, tables, templates and sheets.",
-            "Shows its figures and findings, too, as check does."
+            "Shows its figures and findings, too, as check does.",
+            "Page, sheets, gauges and templates follow --units; drawings, pictures, tables and solids are in mm."
         })
 final class MakeCommand extends SetCommand implements Callable<Integer> {
     @Option(
@@ -59,9 +62,13 @@ final class MakeCommand extends SetCommand implements Callable<Integer> {
                         workshop.over(loaded.set().workshop()),
                         only == null ? Wanted.everything() : Wanted.of(only),
                         units);
+        Map<String, Path> kept = FilledTables.keep(folder, exports.files());
         OutputFolder.at(folder).write(exports.files());
         console.page(set, units);
         console.print(exports.page(folder, console.ink()));
+        kept.forEach(
+                (name, copy) ->
+                        console.say(name + " held measured diameters; they are kept as " + copy));
         exports.outOfDate(folder)
                 .forEach((file, why) -> console.say(file + " is out of date: " + why));
         return exports.isStopped() ? ExitCode.STOPPED : exitCode(set);

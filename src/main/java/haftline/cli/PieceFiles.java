@@ -8,6 +8,7 @@ import haftline.drawing.TitleBlock;
 import haftline.figures.Figures;
 import haftline.measure.Units;
 import haftline.write.PlannedFile;
+import haftline.write.csv.FilledTables;
 import haftline.write.png.HandlePictures;
 import haftline.write.stl.MeshResult;
 import haftline.write.stl.StlWriter;
@@ -58,7 +59,7 @@ final class PieceFiles {
         if (wanted.has(Part.TABLES, Format.CSV)) {
             files.group.add(
                     PlannedFile.of(
-                            name + "-stations.csv",
+                            name + FilledTables.STATIONS,
                             () ->
                                     DrawingFiles.bytes(
                                             StationCsv.of(figures.handle(), piece.isStopped()))));

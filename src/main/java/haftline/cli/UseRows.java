@@ -47,7 +47,10 @@ final class UseRows {
     }
 
     private void mass(Figures figures) {
-        boolean withTang = figures.handle().brief().kit().blade().includesTang();
+        // A tang with a share of its own, reckoned or weighed, is not in the blade's.
+        boolean withTang =
+                figures.balance().shares().stream()
+                        .noneMatch(share -> share.part() == Share.Part.TANG);
         List<String> shares = new ArrayList<>();
         for (Share share : figures.balance().shares()) {
             shares.add(

@@ -18,7 +18,9 @@ final class WorkshopOptions {
             names = "--tool",
             paramLabel = "TOOL",
             converter = WordOption.Tool.class,
-            description = "What cuts gauges and templates: hand-saw, laser or router.")
+            description =
+                    "What cuts gauges and templates: hand-saw, laser or router; the workshop's unless"
+                            + " said, as with all that follow.")
     private TemplateSettings.Tool tool;
 
     @Option(
@@ -40,8 +42,8 @@ final class WorkshopOptions {
             paramLabel = "WxH",
             converter = PairOption.Reader.class,
             description =
-                    "Sheet that they are cut from, 20 to 5000 mm each way, such as 600x400; what"
-                            + " the paper on its side leaves by default.")
+                    "Sheet that they are cut from, 20 to 5000 mm each way, such as 600x400; where the"
+                            + " workshop names none, what the paper on its side leaves.")
     private PairOption sheet;
 
     @Option(

@@ -71,11 +71,25 @@ public final class Walls {
         return gap == null || gap.height() >= 0;
     }
 
-    private static double from(Handle handle, Zone zone) {
+    /**
+     * Where a zone's wood may begin; its bore says how much of it has a wall.
+     *
+     * @param handle the handle
+     * @param zone the zone
+     * @return x, mm from the shoulder
+     */
+    public static double from(Handle handle, Zone zone) {
         return zone == Zone.TENON ? handle.tenonEndX() : 0;
     }
 
-    private static double to(Handle handle, Zone zone) {
+    /**
+     * Where a zone's wood may end.
+     *
+     * @param handle the handle
+     * @param zone the zone
+     * @return x, mm from the shoulder
+     */
+    public static double to(Handle handle, Zone zone) {
         return zone == Zone.TENON ? 0 : handle.buttX();
     }
 

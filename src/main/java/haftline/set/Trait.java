@@ -7,6 +7,7 @@ import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What the eye compares when pieces of a set lie side by side, and how much of a difference it
@@ -20,7 +21,7 @@ public enum Trait {
     SWELL_DIAMETER("swell", Unit.MM, 0.3, 1.5),
     /** Where the swell stands, as a share of the visible wood. */
     SWELL_PLACE("swell's place", Unit.SHARE, 0.025, 0.05),
-    /** Least diameter between shoulder and swell, mm. */
+    /** Least diameter between shoulder and swell, mm; none where the shoulder is the narrowest. */
     WAIST_DIAMETER("waist", Unit.MM, 0.3, 1.5),
     /** Where the waist stands, mm from the shoulder. */
     WAIST_PLACE("waist's place", Unit.MM, 0.5, 1.5),
@@ -44,6 +45,9 @@ public enum Trait {
         /** Degrees. */
         DEG
     }
+
+    /** A narrowest place nearer to the shoulder is the shoulder itself, mm. */
+    private static final double NO_PLACE_MM = 1e-6;
 
     private final String words;
     private final Unit unit;
@@ -106,7 +110,8 @@ public enum Trait {
      * The trait of a handle.
      *
      * @param figures its figures
-     * @return in the trait's unit; not a number for a waist that there is none of
+     * @return in the trait's unit; not a number for a waist that there is none of: where the wood
+     *     is nowhere narrower than at the shoulder
      */
     public double of(Figures figures) {
         Handle handle = figures.handle();
@@ -117,8 +122,9 @@ public enum Trait {
         return switch (this) {
             case SWELL_DIAMETER -> figures.grip().greatestMm();
             case SWELL_PLACE -> swellX / handle.buttX();
-            case WAIST_DIAMETER -> swellX > 0 ? 2 * waist(outline, swellX).r() : Double.NaN;
-            case WAIST_PLACE -> swellX > 0 ? waist(outline, swellX).x() : Double.NaN;
+            case WAIST_DIAMETER ->
+                    waist(outline, swellX).map(waist -> 2 * waist.r()).orElse(Double.NaN);
+            case WAIST_PLACE -> waist(outline, swellX).map(Extreme::x).orElse(Double.NaN);
             case BUTT_DIAMETER -> 2 * seat.radiusMm();
             case SHOULDER_DIAMETER -> 2 * nodes.get(0).radiusMm();
             case LENGTH -> handle.lengths().overallMm();
@@ -127,8 +133,10 @@ public enum Trait {
         };
     }
 
-    private static Extreme waist(Outline outline, double swellX) {
-        return outline.least(0, swellX);
+    private static Optional<Extreme> waist(Outline outline, double swellX) {
+        return swellX > 0
+                ? Optional.of(outline.least(0, swellX)).filter(least -> least.x() > NO_PLACE_MM)
+                : Optional.empty();
     }
 
     private static double slopeBefore(Outline outline, double x) {

@@ -87,12 +87,14 @@ final class DxfTrace {
                     entity();
                 }
                 type = value;
+                section = type.equals("SECTION") ? "" : section;
                 numbers = new HashMap<>();
                 onLayer = "";
                 if (!type.equals("VERTEX")) {
                     vertices = inPolyline ? vertices : new ArrayList<>();
                 }
-            } else if (code == NAME && type.equals("SECTION")) {
+            } else if (code == NAME && type.equals("SECTION") && section.isEmpty()) {
+                // Only the first: variables of the header have names of their own in this code.
                 section = value;
             } else if (code == VARIABLE) {
                 variable = value;

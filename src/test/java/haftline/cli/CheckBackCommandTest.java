@@ -83,6 +83,30 @@ class CheckBackCommandTest {
                 .allSatisfy(line -> assertThat(Paper.width(line)).isLessThan(81));
     }
 
+    /** What was measured at the lathe outlives the next make, as often as it is filled in. */
+    @Test
+    void filledInTable_isKeptByTheNextMake() throws Exception {
+        String[] make = {"make", Run.DEMO, "--only", "csv", "--to", folder.toString()};
+        Path table = filled("shucker", 0.2);
+        String first = Files.readString(table);
+        Path kept = folder.resolve("shucker-stations.csv~");
+        Run run = Run.of(make);
+        assertThat(run.code()).isEqualTo(ExitCode.DONE);
+        assertThat(run.err()).contains("shucker-stations.csv held measured diameters", "csv~");
+        assertThat(kept).hasContent(first);
+        assertThat(Files.readString(table)).isNotEqualTo(first);
+        // An empty table is nothing to keep.
+        assertThat(Run.of(make).err()).isEmpty();
+        assertThat(folder.resolve("shucker-stations.csv~2")).doesNotExist();
+        // As a spreadsheet of another language saves it, and the first is not lost for it.
+        String second = Files.readString(filled("shucker", 0.3)).replace(',', ';');
+        Files.write(table, (second + "k\u00e4;").getBytes(StandardCharsets.ISO_8859_1));
+        assertThat(Run.of(make).err()).contains("csv~2");
+        assertThat(kept).hasContent(first);
+        assertThat(folder.resolve("shucker-stations.csv~2")).exists();
+        assertThat(folder.resolve("butter-spreader-stations.csv~")).doesNotExist();
+    }
+
     @Test
     void typedReadings_inInches_andAThinPiece() throws IOException {
         Run run =

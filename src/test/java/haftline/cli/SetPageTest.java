@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import haftline.support.Golden;
 import haftline.support.InLocale;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The page that is read at the lathe. */
 class SetPageTest {
@@ -36,6 +38,21 @@ class SetPageTest {
         }
     }
 
+    /** A blade that was not weighed is reckoned without its tang, which has its own figure. */
+    @Test
+    void mass_namesTheTangOnce(@TempDir Path folder) throws IOException {
+        String set =
+                DemoCopy.in(folder)
+                        .change(
+                                "shared/parts/tidewater.yaml",
+                                "mass: 44.6, balance: 16",
+                                "balance: 16")
+                        .set();
+        assertThat(Run.of("check", set).out().replaceAll("\\s+", " "))
+                .containsPattern("g blade [0-9.]+ \\(estimated\\), tang [0-9.]+, ferrule 5.4")
+                .containsPattern("g blade and tang 27.4, ferrule 3.9");
+    }
+
     @Test
     void lengths_areNeverFinerThanTheyCanBeWorked() {
         assertThat(figures("mm")).doesNotContainPattern("[0-9]\\.[0-9]{3}");
@@ -55,8 +72,7 @@ class SetPageTest {
     void emphasis_addsNothingButItself() throws Exception {
         ExaminedSet set =
                 Examination.of(
-                        haftline.store.SetFile.read(java.nio.file.Path.of(Run.DEMO)),
-                        haftline.measure.Units.MM);
+                        haftline.store.SetFile.read(Path.of(Run.DEMO)), haftline.measure.Units.MM);
         String plain = SetPage.of(set, haftline.measure.Units.MM, Ink.PLAIN);
         String inked = SetPage.of(set, haftline.measure.Units.MM, Ink.ANSI);
         assertThat(inked).contains("\u001b[1m");

@@ -1,6 +1,7 @@
 package haftline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import haftline.adjust.takeoff.Reading;
 import haftline.shape.Butt;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -258,6 +260,26 @@ class TakeoffCommandTest {
             assertThat(at(readings, 30, false)).as(traced + "").isBetween(23.99, 24.01);
             assertThat(at(readings, 30, true)).as(traced + "").isBetween(13.999, 14.001);
         }
+    }
+
+    /** Variables of the header have names in the group code that names a section. */
+    @Test
+    void unitOfADxfFile_countsBehindANamedCoordinateSystemToo() throws Exception {
+        String header =
+                "0 SECTION 2 HEADER 9 $ACADVER 1 AC1024 9 $UCSBASE 2 BENCH 9 $INSUNITS 70 1 0 ENDSEC";
+        String half =
+                "0 SECTION 2 ENTITIES 0 LWPOLYLINE 70 0 10 0 20 0.25 10 4 20 0.5 0 ENDSEC 0 EOF";
+        List<Reading> readings =
+                read(file("inches.dxf", (header + " " + half).replace(' ', '\n')), 0);
+        assertThat(readings.get(readings.size() - 1).x()).isCloseTo(4 * 25.4, within(1e-9));
+        assertThat(readings.get(readings.size() - 1).diameterMm()).isCloseTo(25.4, within(1e-4));
+    }
+
+    private static List<Reading> read(Path traced, double axis) throws DocumentException {
+        return ReadingsFile.read(
+                traced,
+                Optional.empty(),
+                new Tracing(OptionalDouble.empty(), OptionalDouble.of(axis), Optional.empty()));
     }
 
     private static List<Reading> read(Path traced) throws DocumentException {

@@ -38,6 +38,31 @@ class WorkshopOptionsTest {
         }
     }
 
+    /**
+     * As {@code make --help} says: what is read at the lathe follows the unit, files in mm do not.
+     */
+    @Test
+    void units_changeSheetsAndCards_notDrawingsAndTables() throws IOException {
+        String drawing = "shucker-section.svg";
+        String table = "shucker-stations.csv";
+        String sheet = "shucker-lathe.html";
+        String[] only = {"--only", "drawings,tables,sheet,gauges,svg,csv,html", "--units", "mm"};
+        assertThat(make(Run.DEMO, only).code()).isEqualTo(ExitCode.DONE);
+        List<String> names = List.of(drawing, table, sheet, "tidewater-gauges-1.svg");
+        List<String> before = new ArrayList<>();
+        for (String name : names) {
+            before.add(Files.readString(out().resolve(name)));
+        }
+        only[3] = "in";
+        assertThat(make(Run.DEMO, only).code()).isEqualTo(ExitCode.DONE);
+        for (int i = 0; i < names.size(); i++) {
+            String now = Files.readString(out().resolve(names.get(i)));
+            assertThat(now.equals(before.get(i))).as(names.get(i)).isEqualTo(i < 2);
+        }
+        assertThat(Run.of("make", "--help").out().replaceAll("\\s+", " "))
+                .contains("gauges and templates follow --units; drawings, pictures, tables");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -208,6 +208,27 @@ class FamilyTest {
                 .matches(each -> each.likeness() != Family.Likeness.APART);
     }
 
+    /** Wood that only widens from the shoulder has no waist, and no other is held against one. */
+    @Test
+    void pieceThatIsNarrowestAtItsShoulder_hasNoWaist() {
+        Choices widening = Choices.builder().nodeDiameterMm("waist", 18).build();
+        Family one = family(Map.of("a", widening, "b", widening, "c", widening, "d", Choices.NONE));
+        assertThat(one.members())
+                .extracting(member -> Double.isNaN(Trait.WAIST_PLACE.of(member.figures())))
+                .containsExactly(true, true, true, false);
+        assertThat(one.row(Trait.WAIST_DIAMETER)).isEmpty();
+        assertThat(one.row(Trait.WAIST_PLACE)).isEmpty();
+        assertThat(one.strays())
+                .extracting(Family.Stray::trait)
+                .doesNotContain(Trait.WAIST_DIAMETER, Trait.WAIST_PLACE);
+        Family two =
+                family(Map.of("a", widening, "b", widening, "c", Choices.NONE, "d", Choices.NONE));
+        assertThat(two.row(Trait.WAIST_PLACE).orElseThrow().entries())
+                .extracting(Family.Entry::piece)
+                .containsExactly("c", "d");
+        assertThat(two.row(Trait.WAIST_PLACE).orElseThrow().common()).isGreaterThan(5);
+    }
+
     @Test
     void lineUp_tellsWhereSwellsAndButtsStand() {
         Family family = family(Map.of("a", Choices.NONE, "b", swell(24)));

@@ -24,10 +24,8 @@ final class Rows {
     }
 
     /** Rows in which only some keys are asked for; what is dear to find is left out else. */
-    static Rows of(int[] keys) {
-        int[] rising = keys.clone();
-        Arrays.sort(rising);
-        return new Rows(rising);
+    static Rows of(int[] risingKeys) {
+        return new Rows(risingKeys);
     }
 
     /** Whether a key is asked for. */

@@ -299,6 +299,7 @@ final class SetModel {
                     cuts.stream()
                             .filter(cut -> cut.demand() == demand)
                             .mapToInt(Cut::key)
+                            .sorted()
                             .toArray();
         }
         for (int i = 0; i < size(); i++) {

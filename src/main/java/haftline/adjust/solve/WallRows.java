@@ -41,8 +41,8 @@ final class WallRows {
             return;
         }
         Bore bore = zone == Zone.CAP ? handle.capBore().get() : handle.tangBore();
-        double from = zone == Zone.TENON ? handle.tenonEndX() : 0;
-        double to = zone == Zone.TENON ? 0 : handle.buttX();
+        double from = Walls.from(handle, zone);
+        double to = Walls.to(handle, zone);
         double limit = Walls.limitMm(handle, zone);
         List<Edge> edges = BoreProfile.edges(bore, handle.wander());
         boolean inside = upright(handle.outline(), edges, from, to, limit, into);

@@ -81,16 +81,20 @@ final class BoardHand {
         if (py < Sheet.RULER) {
             crossHair.hide();
         } else {
-            readAt = px;
-            Shown shown = new Shown(editor.units().value());
-            crossHair.show(px, model.readOut(px), shown, pane.getWidth(), pane.getHeight());
+            read(px);
         }
+    }
+
+    private void read(double px) {
+        readAt = px;
+        Shown shown = new Shown(editor.units().value());
+        crossHair.show(px, model.readOut(px), shown, pane.getWidth(), pane.getHeight());
     }
 
     /** What is read changes under a hand at rest: by keys, by a remedy, by a step back. */
     void readAgain() {
         if (crossHair.isShown()) {
-            read(readAt, Sheet.RULER);
+            read(readAt);
         }
     }
 

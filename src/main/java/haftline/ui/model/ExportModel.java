@@ -6,6 +6,7 @@ import haftline.write.OutputException;
 import haftline.write.OutputFile;
 import haftline.write.OutputFolder;
 import haftline.write.PlannedFile;
+import haftline.write.csv.FilledTables;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -332,12 +333,21 @@ public final class ExportModel {
     private static ExportProgress written(
             List<OutputFile> made, List<ExportProgress.Planned> planned, Path to) {
         try {
+            int kept = FilledTables.keep(to, made).size();
             int count = OutputFolder.at(to).write(made).size();
             return new ExportProgress(
                     Stage.WRITTEN,
                     planned,
                     1,
-                    count + (count == 1 ? " file" : " files") + " in " + to);
+                    count
+                            + (count == 1 ? " file" : " files")
+                            + " in "
+                            + to
+                            + (kept == 0
+                                    ? ""
+                                    : "; what was measured into "
+                                            + kept
+                                            + " of them is kept beside, with ~"));
         } catch (OutputException failed) {
             return new ExportProgress(Stage.FAILED, planned, 1, failed.getMessage());
         }

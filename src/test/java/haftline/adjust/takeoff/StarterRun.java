@@ -17,10 +17,20 @@ final class StarterRun {
     /** Whether the kit's metal was measured too. */
     static final boolean KNOWN = !Boolean.getBoolean("unknown");
 
+    /** How far apart readings are, mm. */
+    static final double SPACING_MM = Double.parseDouble(System.getProperty("spacing", "1"));
+
     private StarterRun() {}
 
     /** How one shape fared with one seed. */
-    record Case(String name, long seed, double off, double crispOff, int more, int details) {
+    record Case(
+            String name,
+            long seed,
+            double off,
+            double crispOff,
+            int more,
+            int details,
+            boolean strays) {
         boolean good() {
             return off <= TOLERANCE_MM && crispOff <= 0.5 && more <= 1;
         }
@@ -36,12 +46,12 @@ final class StarterRun {
         SplittableRandom random = new SplittableRandom(seed);
         Optional<TakeOff> taken =
                 TakeOff.of(
-                        bench.readings(1, DEVIATION_MM, random),
+                        bench.readings(SPACING_MM, DEVIATION_MM, random),
                         TOLERANCE_MM,
                         "taken off",
                         known ? bench.ends() : Ends.UNKNOWN);
         if (taken.isEmpty()) {
-            return new Case(shape.name(), seed, 99, 99, 99, 0);
+            return new Case(shape.name(), seed, 99, 99, 99, 0, false);
         }
         Shape back = taken.get().shape();
         // With the ends known the engine draws the shape on the very kit; else on the ends that the
@@ -53,7 +63,8 @@ final class StarterRun {
                 bench.off(drawn),
                 bench.crispOff(drawn),
                 back.nodes().size() - shape.nodes().size(),
-                back.details().size());
+                back.details().size(),
+                !taken.get().strays().isEmpty());
     }
 
     /**
@@ -73,12 +84,14 @@ final class StarterRun {
             double crisp = 0;
             int more = -99;
             int bad = 0;
+            int strays = 0;
             long start = System.nanoTime();
             for (int seed = Integer.getInteger("from", 0); seed < seeds; seed++) {
                 Case one = of(shape, seed);
                 off[seed] = one.off();
                 crisp = Math.max(crisp, one.crispOff());
                 more = Math.max(more, one.more());
+                strays += one.strays() ? 1 : 0;
                 if (!one.good()) {
                     bad++;
                     if (bad <= 5) {
@@ -90,7 +103,7 @@ final class StarterRun {
             Arrays.sort(off);
             System.out.printf(
                     Locale.ROOT,
-                    "%-32s median %.3f 95%% %.3f worst %.3f crisp %.2f nodes %+d bad %d, %.0f ms%n",
+                    "%-32s median %.3f 95%% %.3f worst %.3f crisp %.2f nodes %+d bad %d, good readings named in %d, %.0f ms%n",
                     shape.name(),
                     off[seeds / 2],
                     off[seeds * 95 / 100],
@@ -98,6 +111,7 @@ final class StarterRun {
                     crisp,
                     more,
                     bad,
+                    strays,
                     ms);
         }
     }

@@ -24,6 +24,7 @@ class ExportModelTest {
     private final Deque<Runnable> background = new ArrayDeque<>();
     private Preferences preferences;
     private ExportModel export;
+    private String ending = ".";
     private boolean isSpoilt;
     private boolean isLaidOut;
     private int drawn;
@@ -32,7 +33,7 @@ class ExportModelTest {
     private final class OneEach implements ExportModel.Maker {
         @Override
         public List<String> formats() {
-            return List.of("svg", "dxf");
+            return ending.equals(".") ? List.of("svg", "dxf") : List.of("csv");
         }
 
         @Override
@@ -68,7 +69,7 @@ class ExportModelTest {
 
         private PlannedFile file(Piece piece, String format) {
             return PlannedFile.of(
-                    piece.kit() + "." + format,
+                    piece.kit() + ending + format,
                     () -> {
                         drawn++;
                         return new byte[] {'x'};
@@ -95,6 +96,29 @@ class ExportModelTest {
 
     private Stage stage() {
         return export.progress().value().stage();
+    }
+
+    /** A table that was measured into is worth more than any that is written over it. */
+    @Test
+    void measuredTablesAreKeptBesideTheNewOnes() throws IOException {
+        ending = "-stations.";
+        export =
+                model(
+                        new EditorModel(
+                                haftline.edit.OpenDocument.of(
+                                        DemoSet.read(DemoSet.copyTo(folder.resolve("again"))))));
+        Path to = Files.createDirectory(folder.resolve("out"));
+        String measured = "station,from shoulder [mm],measured diameter [mm]\nseat,87.00,18.93\n";
+        Files.writeString(to.resolve("shucker-stations.csv"), measured);
+        export.choose(to);
+        export.plan();
+        work();
+        export.write();
+        work();
+        assertThat(stage()).isEqualTo(Stage.WRITTEN);
+        assertThat(to.resolve("shucker-stations.csv")).hasContent("x");
+        assertThat(to.resolve("shucker-stations.csv~")).hasContent(measured);
+        assertThat(export.progress().value().text()).contains("measured into 1 of them is kept");
     }
 
     @Test
