@@ -10,7 +10,9 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadInfo;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
@@ -85,24 +87,43 @@ public final class DragBench extends Application {
     /** Processor time until now, ns. */
     private static final class Spent {
         private final long windowId = Thread.currentThread().getId();
+        private long[] known = {};
+        private long painterId;
+        private long[] poolIds = {};
         private long window;
         private long painter;
         private long pool;
 
+        /** The window's thread pays for this, so it must be cheap: names once, then times only. */
         void read() {
+            long[] ids = THREADS.getAllThreadIds();
+            if (ids.length != known.length) {
+                know(ids);
+            }
             window = THREADS.getThreadCpuTime(windowId);
-            painter = 0;
+            painter = spent(painterId);
             pool = 0;
-            for (ThreadInfo thread : THREADS.getThreadInfo(THREADS.getAllThreadIds())) {
-                if (thread == null) {
-                    continue;
-                }
-                if (thread.getThreadName().startsWith("QuantumRenderer")) {
-                    painter += THREADS.getThreadCpuTime(thread.getThreadId());
-                } else if (thread.getThreadName().startsWith("ForkJoinPool")) {
-                    pool += THREADS.getThreadCpuTime(thread.getThreadId());
+            for (long id : poolIds) {
+                pool += spent(id);
+            }
+        }
+
+        /** A thread that has ended has spent no more. */
+        private static long spent(long id) {
+            return Math.max(0, THREADS.getThreadCpuTime(id));
+        }
+
+        private void know(long[] ids) {
+            known = ids;
+            List<Long> workers = new ArrayList<>();
+            for (ThreadInfo thread : THREADS.getThreadInfo(ids)) {
+                if (thread != null && thread.getThreadName().startsWith("QuantumRenderer")) {
+                    painterId = thread.getThreadId();
+                } else if (thread != null && thread.getThreadName().startsWith("ForkJoinPool")) {
+                    workers.add(thread.getThreadId());
                 }
             }
+            poolIds = workers.stream().mapToLong(Long::longValue).toArray();
         }
     }
 

@@ -1,10 +1,12 @@
 package haftline.ui.board;
 
 import haftline.handle.Handle;
+import haftline.measure.Units;
 import haftline.ui.model.View;
 import java.nio.IntBuffer;
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
@@ -24,11 +26,13 @@ final class BoardPainter {
     private long made;
     private final long[][] looks = {{}, {}};
     private Drawn drawn;
+    private final CoarseGrain slices = new CoarseGrain(CoarseRaster.TALL);
 
     /** What the pixels show, so that they are made anew only where they must. */
     private record Drawn(
             Handle handle,
             Object palette,
+            Optional<Units> squares,
             double scale,
             double startX,
             int width,
@@ -44,6 +48,7 @@ final class BoardPainter {
                     handle.fit(),
                     handle.tenonEndX(),
                     palette,
+                    squares,
                     scale,
                     startX,
                     width,
@@ -80,13 +85,18 @@ final class BoardPainter {
 
     private void surface(Ink ink, BoardScene scene, Sheet sheet, View view, double density) {
         Handle handle = scene.handle();
-        double left = Math.max(0, Math.floor(view.px(handle.ferruleFaceX() - BESIDE)));
-        double end = handle.buttX() + handle.lengths().capMm() + BESIDE;
-        double right = Math.min(sheet.width(), Math.ceil(view.px(end)));
+        double face = view.px(handle.ferruleFaceX() - BESIDE);
+        double end = view.px(handle.buttX() + handle.lengths().capMm() + BESIDE);
         double room = scene.room(view) + Math.ceil(BESIDE * view.scale());
         double axis = Math.round(view.axisY());
-        double top = Math.max(0, axis - room);
-        double bottom = Math.min(sheet.curvesTop(), axis + room);
+        // Out to the edges of the tiles that it touches: nothing need be drawn under it there.
+        double left = Math.max(0, before(face, Tiles.WIDE));
+        double right = Math.min(sheet.width(), behind(end, Tiles.WIDE));
+        double top = Math.max(0, before(axis - room, Tiles.TALL));
+        double bottom =
+                Math.min(
+                        sheet.height(),
+                        behind(Math.min(sheet.curvesTop(), axis + room), Tiles.TALL));
         int width = (int) Math.ceil((right - left) * density);
         int height = (int) Math.ceil((bottom - top) * density);
         int axisRow = (int) Math.round((axis - top) * density);
@@ -94,10 +104,16 @@ final class BoardPainter {
             return;
         }
         double startX = view.mm(left + 0.5 / density);
+        boolean isOpaque =
+                scene.inHand()
+                        && density == Math.rint(density)
+                        && scene.chosen().isEmpty()
+                        && scene.overlay().photograph() == 0;
         Drawn wanted =
                 new Drawn(
                         handle,
                         scene.palette(),
+                        isOpaque ? Optional.of(scene.units()) : Optional.empty(),
                         view.scale() * density,
                         startX,
                         width,
@@ -111,8 +127,13 @@ final class BoardPainter {
             int hatched = (int) Math.max(1, Math.round(density));
             double devicePx = view.scale() * density;
             if (scene.inHand()) {
+                Ground ground =
+                        isOpaque
+                                ? RulerPainter.ground(
+                                        scene, view, left, top, width, height, (int) density)
+                                : Ground.CLEAR;
                 looks[turn] =
-                        new CoarseRaster(handle, scene.palette())
+                        new CoarseRaster(handle, scene.palette(), slices, ground)
                                 .paint(
                                         startX,
                                         devicePx,
@@ -122,6 +143,7 @@ final class BoardPainter {
                                         pixels[turn],
                                         looks[turn]);
             } else {
+                slices.forget();
                 new PieceRaster(handle, scene.palette(), PieceRaster.Below.SECTION)
                         .paint(startX, devicePx, size, hatched, pixels[turn]);
                 looks[turn] = new long[width];
@@ -134,10 +156,19 @@ final class BoardPainter {
                 pictures[turn],
                 looks[turn],
                 1 - scene.overlay().photograph(),
+                isOpaque,
                 left,
                 top,
                 width / density,
                 height / density);
+    }
+
+    private static double before(double px, int step) {
+        return Math.floor(px / step) * step;
+    }
+
+    private static double behind(double px, int step) {
+        return Math.ceil(px / step) * step;
     }
 
     @SuppressWarnings("unchecked")

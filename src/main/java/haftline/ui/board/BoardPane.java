@@ -21,6 +21,9 @@ import javafx.scene.layout.Region;
 public final class BoardPane extends Region {
     private static final double KEY_ZOOM = 1.25;
 
+    /** While a hand drags, the figures beside the board change this often, ms: to be read. */
+    private static final int BESIDE_MS = 45;
+
     private final EditorModel editor;
     private final BoardModel model;
     private final Watched<Optional<Finding>> chosen;
@@ -85,7 +88,14 @@ public final class BoardPane extends Region {
                         });
         editor.drawn().watch(drawn -> stale());
         editor.units().watch(units -> stale());
-        settled = new Later(this::stale);
+        settled =
+                new Later(
+                        () -> {
+                            editor.catchUp();
+                            stale();
+                        });
+        editor.rest(BESIDE_MS);
+        editor.isBehind().watch(behind -> settled.call());
         editor.draft().watch(draft -> settled.call());
         editor.inHand().watch(inHand -> settled.call());
         editor.piece().watch(piece -> hand.leave());

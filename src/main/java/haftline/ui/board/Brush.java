@@ -106,7 +106,7 @@ final class Brush {
         gc.setLineDashes(mark.dashes);
         gc.setLineDashOffset(0);
         gc.setLineCap(StrokeLineCap.BUTT);
-        gc.setLineJoin(StrokeLineJoin.ROUND);
+        gc.setLineJoin(StrokeLineJoin.MITER);
     }
 
     /** The stretch between two places, dashes as they would fall in the whole. */

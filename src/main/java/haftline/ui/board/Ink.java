@@ -158,8 +158,16 @@ final class Ink {
         marks.add(Mark.words(text, font, wide, fill, align, x, y));
     }
 
+    /** A picture, as {@link Mark#picture} has it. */
     void drawImage(
-            Image image, long[] columns, double alpha, double x, double y, double w, double h) {
-        marks.add(Mark.picture(image, columns, alpha, x, y, w, h));
+            Image image,
+            long[] columns,
+            double alpha,
+            boolean isOpaque,
+            double x,
+            double y,
+            double w,
+            double h) {
+        marks.add(Mark.picture(image, columns, alpha, isOpaque, x, y, w, h));
     }
 }

@@ -54,6 +54,9 @@ final class Mark {
     final TextAlignment align;
     final boolean isRun;
 
+    /** Whether nothing is seen through any of it. */
+    private final boolean isOpaque;
+
     /** Of a picture: what each of its columns shows. */
     private final long[] columns;
 
@@ -103,6 +106,8 @@ final class Mark {
         }
         digest = d;
         isRun = kind == Kind.STROKE && runs();
+        isOpaque =
+                kind == Kind.RECTANGLE && colour.isOpaque() || kind == Kind.PICTURE && state == 1;
     }
 
     static long mixed(long digest, long with) {
@@ -191,9 +196,17 @@ final class Mark {
      * @param image the picture
      * @param columns a number for each column of its pixels, another when they are other ones
      * @param alpha how opaque, 0 to 1
+     * @param isOpaque whether nothing is seen through any of its pixels
      */
     static Mark picture(
-            Image image, long[] columns, double alpha, double x, double y, double w, double h) {
+            Image image,
+            long[] columns,
+            double alpha,
+            boolean isOpaque,
+            double x,
+            double y,
+            double w,
+            double h) {
         return new Mark(
                 Kind.PICTURE,
                 null,
@@ -204,7 +217,7 @@ final class Mark {
                 image,
                 null,
                 new double[] {x, y, x + w, y + h},
-                0,
+                isOpaque ? 1 : 0,
                 columns);
     }
 
@@ -224,12 +237,7 @@ final class Mark {
 
     /** Whether nothing is seen through it within a rectangle. */
     boolean covers(double x0, double y0, double x1, double y1) {
-        return kind == Kind.RECTANGLE
-                && colour.isOpaque()
-                && left <= x0
-                && top <= y0
-                && right >= x1
-                && bottom >= y1;
+        return isOpaque && left <= x0 && top <= y0 && right >= x1 && bottom >= y1;
     }
 
     /**

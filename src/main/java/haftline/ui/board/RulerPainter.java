@@ -4,6 +4,8 @@ import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 
@@ -43,11 +45,67 @@ final class RulerPainter {
         double step = step(view, scene.units());
         upright(pen, grid, Sheet.RULER, bottom, sheet, view, step);
         pen.style(grid, 1);
-        double low = Math.ceil(view.radius(bottom) / step) * step;
-        for (double r = low; view.py(r) > Sheet.RULER; r += step) {
-            double py = Pen.sharp(view.py(r));
+        for (double py : levels(bottom, view, step)) {
             pen.line(0, py, sheet.width(), py);
         }
+    }
+
+    /**
+     * The same squares as pixels, for a picture that covers them.
+     *
+     * @param scene what is shown; no photograph, no place of a finding
+     * @param left left edge of the picture, px
+     * @param top its top, px
+     * @param width its width in device pixels
+     * @param height its height in device pixels
+     * @param density device pixels a pixel, a whole number
+     */
+    static Ground ground(
+            BoardScene scene,
+            View view,
+            double left,
+            double top,
+            int width,
+            int height,
+            int density) {
+        double step = step(view, scene.units());
+        boolean[] isUpright = new boolean[width];
+        for (double px : uprights(left, left + width / density, view, step)) {
+            mark(isUpright, px - left, density);
+        }
+        boolean[] isLevel = new boolean[height];
+        for (double py : levels(top + height / density, view, step)) {
+            mark(isLevel, py - top, density);
+        }
+        Palette palette = scene.palette();
+        return Ground.squared(
+                Tint.of(palette.paper()), Tint.of(palette.grid()), isUpright, isLevel);
+    }
+
+    /** A line is one pixel wide, its middle in the middle of a pixel. */
+    private static void mark(boolean[] isLine, double at, int density) {
+        int from = (int) Math.round((at - 0.5) * density);
+        for (int i = Math.max(0, from); i < Math.min(isLine.length, from + density); i++) {
+            isLine[i] = true;
+        }
+    }
+
+    private static List<Double> levels(double bottom, View view, double step) {
+        List<Double> levels = new ArrayList<>();
+        double low = Math.ceil(view.radius(bottom) / step) * step;
+        for (double r = low; view.py(r) > Sheet.RULER; r += step) {
+            levels.add(Pen.sharp(view.py(r)));
+        }
+        return levels;
+    }
+
+    private static List<Double> uprights(double left, double right, View view, double step) {
+        List<Double> uprights = new ArrayList<>();
+        double first = Math.ceil(view.mm(left) / step) * step;
+        for (double x = first; view.px(x) < right; x += step) {
+            uprights.add(Pen.sharp(view.px(x)));
+        }
+        return uprights;
     }
 
     /** The ground under the curves covers what of the piece reaches into it. */
@@ -63,9 +121,7 @@ final class RulerPainter {
     private static void upright(
             Pen pen, Color colour, double top, double bottom, Sheet sheet, View view, double step) {
         pen.style(colour, 1);
-        double first = Math.ceil(view.mm(0) / step) * step;
-        for (double x = first; view.px(x) < sheet.width(); x += step) {
-            double px = Pen.sharp(view.px(x));
+        for (double px : uprights(0, sheet.width(), view, step)) {
             pen.line(px, top, px, bottom);
         }
     }

@@ -3,6 +3,7 @@ package haftline.ui.board;
 import haftline.handle.Fit;
 import haftline.handle.Handle;
 import haftline.parts.Ferrule;
+import java.util.Arrays;
 
 /** Pixels of a piece cut open, from the axis down: shaft, hole, wood by its wall, ferrule, cap. */
 final class SectionRaster {
@@ -21,6 +22,9 @@ final class SectionRaster {
     private final byte[] close;
     private final byte[] metalLines;
     private final int[][] plainWood = new int[4][Pigments.LINE + 1];
+
+    /** A row of plain wood by its wall, one further for each row further down. */
+    private final int[][] plain = new int[4][];
 
     /**
      * A painter.
@@ -53,7 +57,24 @@ final class SectionRaster {
                 plainWood[wall + 1][ink] =
                         pigments.inked(pigments.ground(wall), ink, Pigments.strength(wall));
             }
+            if (!isFine) {
+                plain[wall + 1] = hatched(wall);
+            }
         }
+    }
+
+    private int[] hatched(int wall) {
+        byte[] lines = lines(wall);
+        int[] hatched = new int[lines.length];
+        for (int i = 0; i < hatched.length; i++) {
+            hatched[i] = plainWood[wall + 1][lines[i]];
+        }
+        return hatched;
+    }
+
+    /** Closer hatching tells a thin wall without its colour. */
+    private byte[] lines(int wall) {
+        return wall == 0 || wall == 1 ? close : wide;
     }
 
     /** Where along a row lines are, soft beside them; a row further the same is moved by one. */
@@ -85,7 +106,7 @@ final class SectionRaster {
         for (int i = from; i < to; i++) {
             int at = first + i * across;
             float radius = columns.shank[i];
-            boolean isTang = columns.x(i) <= handle.fit().tipX();
+            boolean isTang = isTang(i);
             if (radius > 0 && (radius != shaftRadius || isTang != shaftIsTang)) {
                 shaftRadius = radius;
                 shaftIsTang = isTang;
@@ -98,9 +119,117 @@ final class SectionRaster {
         }
     }
 
+    /**
+     * Paints some columns in rows, as far as they are alike; nothing is left as it was.
+     *
+     * @param from the first column
+     * @param to behind the last
+     * @param into where to, row by row
+     * @param axisRow the first row below the axis
+     * @param width of a row
+     * @param ground what is seen below the piece
+     */
+    void paint(int from, int to, int[] into, int axisRow, int width, Ground ground) {
+        float lowest = 0;
+        for (int i = from; i < to; i++) {
+            lowest = Math.max(lowest, Math.max(columns.shank[i], outside(i)));
+        }
+        int depth = rows(lowest);
+        int start = from;
+        while (start < to) {
+            int end = start + 1;
+            while (end < to && isAlike(start, end)) {
+                end++;
+            }
+            if (columns.metal[start] > 0 || columns.wall(start) == 0) {
+                upright(start, end, depth, into, axisRow, width, ground);
+            } else {
+                level(start, end, depth, into, axisRow, width, ground);
+            }
+            start = end;
+        }
+        for (int k = depth; k < room; k++) {
+            ground.fill(axisRow + k, from, to, into, width);
+        }
+    }
+
+    private float outside(int i) {
+        return Math.max(columns.metal[i], columns.wood[i]);
+    }
+
+    private boolean isAlike(int one, int other) {
+        return columns.metal[one] == 0
+                && columns.metal[other] == 0
+                && rows(columns.shank[one]) == rows(columns.shank[other])
+                && rows(columns.bore[one]) == rows(columns.bore[other])
+                && columns.wall(one) == columns.wall(other)
+                && isTang(one) == isTang(other)
+                && empty(one) == empty(other);
+    }
+
+    /** Column by column: metal, and wood that is crossed with lines. */
+    private void upright(
+            int from, int to, int depth, int[] into, int axisRow, int width, Ground ground) {
+        for (int i = from; i < to; i++) {
+            int count = column(i, into, axisRow * width + i, width, shaft(i));
+            for (int k = count; k < depth; k++) {
+                ground.fill(axisRow + k, i, i + 1, into, width);
+            }
+        }
+    }
+
+    /** Row by row: wood over one hole, with one shaft in it. */
+    private void level(
+            int from, int to, int depth, int[] into, int axisRow, int width, Ground ground) {
+        int[] hatched = plain[columns.wall(from) + 1];
+        int[] shaft = shaft(from);
+        int shank = rows(columns.shank[from]);
+        int hole = rows(columns.bore[from]);
+        int empty = empty(from);
+        int least = room;
+        for (int i = from; i < to; i++) {
+            least = Math.min(least, rows(columns.wood[i]));
+        }
+        for (int k = 0; k < depth; k++) {
+            int at = (axisRow + k) * width;
+            if (k < shank) {
+                Arrays.fill(into, at + from, at + to, shaft[k]);
+            } else if (k >= least) {
+                for (int i = from; i < to; i++) {
+                    if (k < rows(columns.wood[i])) {
+                        into[at + i] = k < hole ? empty : hatched[room + i + k];
+                    } else {
+                        ground.fill(axisRow + k, i, i + 1, into, width);
+                    }
+                }
+            } else if (k < hole) {
+                Arrays.fill(into, at + from, at + to, empty);
+            } else {
+                System.arraycopy(hatched, room + from + k, into, at + from, to - from);
+            }
+        }
+    }
+
+    private boolean isTang(int i) {
+        return columns.x(i) <= handle.fit().tipX();
+    }
+
+    /** What fills the hole beside tang or spigot. */
+    private int empty(int i) {
+        float x = columns.x(i);
+        boolean isBonded = x > 0 && x > handle.fit().tipX() + 4 || handle.fit().fit() == Fit.BONDED;
+        return isBonded ? pigments.glue() : pigments.hollow();
+    }
+
+    private int[] shaft(int i) {
+        int[] shaft = new int[rows(columns.shank[i]) + 1];
+        shade(shaft, columns.shank[i], isTang(i) ? pigments.blade() : pigments.cap());
+        return shaft;
+    }
+
     /** Shafts are drawn whole in a section, as drawing practice has it (ISO 128-3, from memory). */
     private void shade(int[] shaft, float radius, int metal) {
-        int count = Math.min(room, rows(radius) + 1);
+        int count = Math.min(Math.min(room, shaft.length), rows(radius) + 1);
         for (int k = 0; k < count; k++) {
             float v = -Math.min(1, (k + 0.5f) * mmPerPx / radius);
             shaft[k] = Tint.mirrored(metal, Light.metal(v, 0, 1) - 14);
@@ -131,8 +260,7 @@ final class SectionRaster {
         for (int k = 0; k < shank; k++) {
             into[at + k * down] = shaft[k];
         }
-        boolean isBonded = x > 0 && x > handle.fit().tipX() + 4 || handle.fit().fit() == Fit.BONDED;
-        int empty = isBonded ? pigments.glue() : pigments.hollow();
+        int empty = empty(i);
         int hole = rows(columns.bore[i]);
         int wood = rows(columns.wood[i]);
         for (int k = shank; k < hole; k++) {
@@ -161,8 +289,7 @@ final class SectionRaster {
     }
 
     private int wood(int i, int k, int wall) {
-        // Closer hatching tells a thin wall without its colour; a broken limit is crossed as well.
-        byte line = (wall == 0 || wall == 1 ? close : wide)[room + i + k];
+        byte line = lines(wall)[room + i + k];
         int colour;
         if (isFine) {
             // The cut along the grain shows its fibres, no more.
@@ -175,6 +302,7 @@ final class SectionRaster {
         } else {
             colour = plainWood[wall + 1][line];
         }
+        // A broken limit is crossed as well.
         return wall == 0
                 ? pigments.inked(colour, close[room + i - k], Pigments.strength(wall))
                 : colour;

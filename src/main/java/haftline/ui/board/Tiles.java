@@ -13,9 +13,9 @@ import javafx.scene.canvas.Canvas;
  */
 final class Tiles extends Group {
     /** Whole device pixels at every usual scale of a screen: 1, 1.25, 1.5, 1.75, 2. */
-    private static final int WIDE = 192;
+    static final int WIDE = 192;
 
-    private static final int TALL = 96;
+    static final int TALL = 96;
 
     private final List<Canvas> canvases = new ArrayList<>();
     private long[] shown = {};

@@ -54,7 +54,7 @@ public final class DetailTableModel {
     DetailTableModel(EditorModel editor) {
         this.editor = editor;
         lines = new Watched<>(read());
-        editor.drawn().watch(drawn -> lines.set(read()));
+        editor.told().watch(drawn -> lines.set(read()));
         editor.units().watch(units -> lines.set(read()));
     }
 

@@ -23,6 +23,10 @@ public final class EditorModel {
     private final Watched<String> piece;
     private final Watched<Worked> worked;
     private final Watched<Optional<Worked>> drawn = new Watched<>(Optional.empty());
+    private final Watched<Optional<Worked>> told = new Watched<>(Optional.empty());
+    private long restNs;
+    private long toldAt;
+    private final Watched<Boolean> isBehind = new Watched<>(false);
     private final Watched<Status> status;
     private final Watched<Units> units = new Watched<>(Units.MM);
     private final Watched<Scope> scope = new Watched<>(Scope.THIS_PIECE);
@@ -123,6 +127,43 @@ public final class EditorModel {
      */
     public Watched<Optional<Worked>> drawn() {
         return drawn;
+    }
+
+    /**
+     * As {@link #drawn()}, for what stands beside the board.
+     *
+     * @return watched; rests as {@link #rest} has it
+     */
+    public Watched<Optional<Worked>> told() {
+        return told;
+    }
+
+    /**
+     * Lets all but {@link #drawn()} rest for a while after each change in the middle of a gesture:
+     * figures that change with every frame are not read and cost more than the board. What rests is
+     * brought up to date by the first change after that while, by the end of the gesture and by
+     * {@link #catchUp}.
+     *
+     * @param millis how long, ms; 0, as at first, for not at all
+     */
+    public void rest(int millis) {
+        restNs = millis * 1_000_000L;
+    }
+
+    /**
+     * Whether something rests that is no longer up to date.
+     *
+     * @return watched; who lets things rest calls {@link #catchUp} a moment after it is told
+     */
+    public Watched<Boolean> isBehind() {
+        return isBehind;
+    }
+
+    /** Brings what rests up to date: nothing has changed for a moment. */
+    public void catchUp() {
+        if (isBehind.value()) {
+            tellAll();
+        }
     }
 
     /**
@@ -278,9 +319,21 @@ public final class EditorModel {
         } else if (!isOfPiece(drawn.value())) {
             drawn.set(Optional.empty());
         }
-        worked.set(fresh);
+        // The first change of a gesture is told: until then nothing was in hand.
+        if (document().isInGesture() && inHand.value() && System.nanoTime() - toldAt < restNs) {
+            isBehind.set(true);
+        } else {
+            tellAll();
+        }
+    }
+
+    private void tellAll() {
+        isBehind.set(false);
+        toldAt = System.nanoTime();
+        told.set(drawn.value());
+        worked.set(document().worked(piece.value()));
         status.set(Status.of(document()));
-        draft.set(now);
+        draft.set(document().draft());
         inHand.set(document().isInGesture());
     }
 

@@ -89,7 +89,7 @@ public final class NodeTableModel {
         this.editor = editor;
         lines = new Watched<>(read());
         editor.draft().watch(draft -> lines.set(read()));
-        editor.drawn().watch(drawn -> lines.set(read()));
+        editor.told().watch(drawn -> lines.set(read()));
         editor.units().watch(units -> lines.set(read()));
     }
 

@@ -25,7 +25,8 @@ class CoarseRasterTest {
     }
 
     private static long[] coarse(Handle handle, int[] into, long[] shown) {
-        return new CoarseRaster(handle, Palette.PAPER)
+        return new CoarseRaster(
+                        handle, Palette.PAPER, new CoarseGrain(CoarseRaster.TALL), Ground.CLEAR)
                 .paint(START_X, SCALE, SIZE, 1, 7, into, shown);
     }
 

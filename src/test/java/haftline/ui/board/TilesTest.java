@@ -80,7 +80,8 @@ class TilesTest {
     private int paintedPicture(long second) {
         int before = tiles.painted();
         Ink ink = new Ink();
-        ink.drawImage(new WritableImage(4, 1), new long[] {1, second, 3, 4}, 1, 0, 0, 768, 96);
+        ink.drawImage(
+                new WritableImage(4, 1), new long[] {1, second, 3, 4}, 1, false, 0, 0, 768, 96);
         tiles.show(ink, 768, 384, 1);
         return tiles.painted() - before;
     }
