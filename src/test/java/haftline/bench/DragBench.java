@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -42,6 +43,12 @@ public final class DragBench extends Application {
 
     /** A pulse later than this after the one before was missed, ms (60 a second). */
     private static final double MISSED_MS = 1.5 * 1000 / 60;
+
+    /** A copy that takes so many times the usual says that something else had the memory. */
+    private static final double DISTURBED = 2;
+
+    private static final int[] FROM = new int[1 << 18];
+    private static final int[] TO = new int[FROM.length];
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
@@ -108,6 +115,11 @@ public final class DragBench extends Application {
             }
         }
 
+        /** Leaves out what the window's thread has spent since it read. */
+        void skip() {
+            window = THREADS.getThreadCpuTime(windowId);
+        }
+
         /** A thread that has ended has spent no more. */
         private static long spent(long id) {
             return Math.max(0, THREADS.getThreadCpuTime(id));
@@ -136,6 +148,7 @@ public final class DragBench extends Application {
         double[] painter = new double[FRAMES];
         double[] pool = new double[FRAMES];
         double[] all = new double[FRAMES];
+        double[] copy = new double[FRAMES];
         node = board.pixelOf("swell").orElseThrow();
         fire(MouseEvent.MOUSE_PRESSED, 0);
         Spent spent = new Spent();
@@ -157,6 +170,7 @@ public final class DragBench extends Application {
                 long p = spent.painter;
                 long f = spent.pool;
                 spent.read();
+                double copied = copied();
                 if (at >= 0 && at < FRAMES) {
                     apart[at] = (clock - before) / 1e6;
                     eventToFrame[at] = (clock - fired) / 1e6;
@@ -164,10 +178,13 @@ public final class DragBench extends Application {
                     layout[at] = inLayout / 1e6;
                     window[at] = (spent.window - w) / 1e6;
                     painter[at] = (spent.painter - p) / 1e6;
+                    copy[at] = copied;
                     pool[at] = (spent.pool - f) / 1e6;
                     all[at] = window[at] + painter[at] + pool[at];
                 }
                 before = clock;
+                // The copy, and reading what was spent, are no work of a frame.
+                spent.skip();
                 if (++at == FRAMES) {
                     stop();
                     fire(MouseEvent.MOUSE_RELEASED, 0);
@@ -177,6 +194,7 @@ public final class DragBench extends Application {
                     print("painting thread", painter);
                     print("pool", pool);
                     print("work of a frame", all);
+                    printUndisturbed(all, copy);
                     print("pulse to pulse", apart);
                     print("event to the next frame", eventToFrame);
                     long missed = Arrays.stream(apart).filter(ms -> ms > MISSED_MS).count();
@@ -223,6 +241,27 @@ public final class DragBench extends Application {
                         false,
                         false,
                         null));
+    }
+
+    /** How long a copy of 1 MB takes now, ms. */
+    private static double copied() {
+        long start = System.nanoTime();
+        System.arraycopy(FROM, 0, TO, 0, FROM.length);
+        return (System.nanoTime() - start) / 1e6;
+    }
+
+    /** The frames before and after which the memory was as quick as usual. */
+    private static void printUndisturbed(double[] work, double[] copy) {
+        double[] sorted = copy.clone();
+        Arrays.sort(sorted);
+        double most = DISTURBED * sorted[FRAMES / 2];
+        double[] left =
+                IntStream.range(1, FRAMES)
+                        .filter(i -> copy[i - 1] < most && copy[i] < most)
+                        .mapToDouble(i -> work[i])
+                        .toArray();
+        print("copy of 1 MB", copy);
+        print("work of " + left.length + " undisturbed", left);
     }
 
     private static void print(String what, double[] ms) {

@@ -72,8 +72,8 @@ final class BoardPainter {
         Pen pen = new Pen(ink);
         RulerPainter.ground(pen, scene, sheet, view);
         NodePainter.place(pen, scene, view, Sheet.RULER, sheet.curvesTop());
-        surface(ink, scene, sheet, view, density);
-        new LinePainter(pen, scene, view).paint();
+        boolean isLined = surface(ink, scene, sheet, view, density);
+        new LinePainter(pen, scene, view, isLined).paint();
         OverlayPainter overlay = new OverlayPainter(pen, scene, view);
         overlay.comb();
         new DimensionPainter(pen, scene, sheet, view).paint();
@@ -83,7 +83,8 @@ final class BoardPainter {
         RulerPainter.ruler(pen, scene, sheet, view);
     }
 
-    private void surface(Ink ink, BoardScene scene, Sheet sheet, View view, double density) {
+    /** The piece itself; whether its outline is drawn already. */
+    private boolean surface(Ink ink, BoardScene scene, Sheet sheet, View view, double density) {
         Handle handle = scene.handle();
         double face = view.px(handle.ferruleFaceX() - BESIDE);
         double end = view.px(handle.buttX() + handle.lengths().capMm() + BESIDE);
@@ -101,7 +102,7 @@ final class BoardPainter {
         int height = (int) Math.ceil((bottom - top) * density);
         int axisRow = (int) Math.round((axis - top) * density);
         if (width <= 0 || height <= 0 || axisRow < 0 || axisRow > height) {
-            return;
+            return false;
         }
         double startX = view.mm(left + 0.5 / density);
         boolean isOpaque =
@@ -161,6 +162,7 @@ final class BoardPainter {
                 top,
                 width / density,
                 height / density);
+        return isOpaque;
     }
 
     private static double before(double px, int step) {

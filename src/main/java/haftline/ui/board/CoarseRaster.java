@@ -7,7 +7,7 @@ import java.util.Arrays;
 /**
  * The picture of a piece while a hand drags it, surface above the axis and section below: one
  * colour for four columns and two rows, since grain runs along the axis, but edges as sharp as
- * ever.
+ * ever. Over paper it draws the outline too: it knows where the edges are.
  */
 final class CoarseRaster {
     /** Rows of one colour. */
@@ -18,6 +18,9 @@ final class CoarseRaster {
     /** So many columns are left as they are where none of them looks different. */
     private static final int BLOCK = 16;
 
+    /** Rise of a column, rows, from which on its line is drawn as an upright stretch. */
+    private static final float STEEP = 1.5f;
+
     private final Handle handle;
     private final Pigments pigments;
     private final CoarseGrain slices;
@@ -25,6 +28,9 @@ final class CoarseRaster {
     private Columns columns;
     private int width;
     private int axisRow;
+    private int gloss;
+    private float thick;
+    private int[] colours;
 
     /**
      * A painter of one handle.
@@ -70,11 +76,17 @@ final class CoarseRaster {
                 new SectionRaster(
                         handle, columns, pigments, size.height() - axisRow, density, false);
         Grain grain = Grain.of(handle.brief().stock());
+        gloss = grain.gloss();
+        colours = new int[axisRow / TALL + 1];
+        thick = (float) LinePainter.WIDE * density;
         for (int from = 0; from < width; from += BLOCK) {
             int to = Math.min(width, from + BLOCK);
             if (differs(looks, shown, from, to)) {
                 surface(from, to, grain, into);
                 section.paint(from, to, into, axisRow, width, ground);
+                if (ground.isOpaque()) {
+                    line(from, to, size.height(), into);
+                }
             }
         }
         return looks;
@@ -130,43 +142,88 @@ final class CoarseRaster {
         if (count == 0) {
             return;
         }
-        float radius = most * columns.step;
-        Shade shade =
-                new Shade(
-                        radius,
-                        isCap ? columns.metalSlope(middle) : isMetal ? 0 : columns.slope[middle]);
-        int[] slice = isMetal ? null : slices.of(middle, radius, grain);
-        float cells = isMetal ? 0 : slice.length / most;
-        int metal = isCap ? pigments.cap() : pigments.ferrule();
-        for (int k = 0; k < count; k += TALL) {
-            float y = Math.min(most, k + TALL / 2f);
-            int colour =
-                    isMetal
-                            ? shade.metal(y * columns.step, metal)
-                            : shade.quick(
-                                    y * columns.step,
-                                    slice[Math.min(slice.length - 1, (int) (y * cells))],
-                                    grain.gloss());
-            for (int row = k; row < Math.min(count, k + TALL); row++) {
-                row(axisRow - 1 - row, row, from, to, radii, colour, row + 1 <= least, into);
+        int[] colours =
+                isMetal
+                        ? metal(count, most, isCap, middle)
+                        : wood(count, most, slices.of(middle, most * columns.step, grain), middle);
+        int whole = Math.min(count, (int) least);
+        for (int k = 0; k < whole; k++) {
+            int at = (axisRow - 1 - k) * width;
+            int colour = colours[k / TALL];
+            for (int i = at + from; i < at + to; i++) {
+                into[i] = colour;
+            }
+        }
+        for (int k = whole; k < count; k++) {
+            int row = axisRow - 1 - k;
+            for (int i = from; i < to; i++) {
+                // The outermost pixel is only partly covered.
+                float share = Math.max(0, Math.min(1, radii[i] / columns.step - k));
+                into[row * width + i] = ground.under(colours[k / TALL], share, row, i);
             }
         }
     }
 
-    private void row(
-            int row,
-            int over,
-            int from,
-            int to,
-            float[] radii,
-            int colour,
-            boolean isWhole,
-            int[] into) {
-        int at = row * width;
-        for (int i = from; i < to; i++) {
-            // The outermost pixel is only partly covered.
-            float share = isWhole ? 1 : radii[i] / columns.step - over;
-            into[at + i] = share >= 1 ? colour : ground.under(colour, Math.max(0, share), row, i);
+    private int[] metal(int count, float radius, boolean isCap, int column) {
+        Shade shade = new Shade(radius, isCap ? columns.metalSlope(column) : 0);
+        int colour = isCap ? pigments.cap() : pigments.ferrule();
+        for (int k = 0; k < count; k += TALL) {
+            colours[k / TALL] = shade.metal(Math.min(radius, k + TALL / 2f), colour);
         }
+        return colours;
+    }
+
+    private int[] wood(int count, float radius, int[] slice, int column) {
+        int[] light = Light.coarse(columns.slope[column]);
+        for (int k = 0; k < count; k += TALL) {
+            float share = Math.min(1, (k + TALL / 2f) / radius);
+            int lit = light[Math.min(light.length - 1, (int) (share * light.length))];
+            int plain = slice[Math.min(slice.length - 1, (int) (share * slice.length))];
+            colours[k / TALL] = Tint.lit(plain, lit >> 8, (lit & 255) * gloss >> 8);
+        }
+        return colours;
+    }
+
+    /** The outline's line, over the axis and under it, where there is paper to draw it on. */
+    private void line(int from, int to, int rows, int[] into) {
+        for (int i = from; i < to; i++) {
+            if (columns.x(i) <= 0 || columns.wood[i] <= 0 || columns.metal[i] > 0) {
+                continue;
+            }
+            float before = half(i, i - 1);
+            float behind = half(i, i + 1);
+            float rise = behind - before;
+            float middle = columns.wood[i] / columns.step;
+            float reach = thick / 2 * (float) Math.sqrt(1 + rise * rise);
+            if (Math.abs(rise) > STEEP) {
+                middle = (before + behind) / 2;
+                reach = (Math.abs(rise) + thick) / 2;
+            }
+            int last = (int) (middle + reach + 1);
+            for (int k = Math.max(0, (int) (middle - reach)); k <= last; k++) {
+                float share = Math.min(1, reach + 0.5f - Math.abs(k + 0.5f - middle));
+                if (share > 0 && k < axisRow) {
+                    ink((axisRow - 1 - k) * width + i, share, into);
+                }
+                if (share > 0 && k < rows - axisRow) {
+                    ink((axisRow + k) * width + i, share, into);
+                }
+            }
+        }
+    }
+
+    /** The radius half way to a neighbour, px. */
+    private float half(int i, int beside) {
+        boolean isWood =
+                beside >= 0
+                        && beside < width
+                        && columns.x(beside) > 0
+                        && columns.wood[beside] > 0
+                        && columns.metal[beside] == 0;
+        return (columns.wood[i] + columns.wood[isWood ? beside : i]) / 2 / columns.step;
+    }
+
+    private void ink(int at, float share, int[] into) {
+        into[at] = Tint.mix(into[at], pigments.ink(), (int) (256 * share));
     }
 }

@@ -20,6 +20,9 @@ final class CurvePainter {
     /** Places of a band further apart than this are those of two bores, mm. */
     private static final double NEXT_MM = 6;
 
+    /** How far a chord may leave a curve, px. */
+    private static final double BEND_PX = 0.05;
+
     private final Pen pen;
     private final BoardScene scene;
     private final Sheet sheet;
@@ -238,15 +241,29 @@ final class CurvePainter {
                 ink.moveTo(i + 0.5, y);
                 open = true;
             }
-            // Every third pixel is fine enough for a smooth curve; steps keep theirs.
-            boolean smooth =
-                    i + 4 < columns.count
-                            && values[i + 3] != Columns.NO_WALL
-                            && values[i + 4] != Columns.NO_WALL
-                            && Math.abs(values[i + 3] - values[i]) * scale < 3;
-            i += smooth ? 2 : 0;
+            i += isSmooth(values, i, 8, scale) ? 7 : isSmooth(values, i, 3, scale) ? 2 : 0;
         }
         ink.stroke();
+    }
+
+    /**
+     * Whether a chord over some columns is as good as the curve: it runs on by one more, is not
+     * steep, and bends by less than a twentieth of a pixel. Steps keep each column.
+     */
+    private static boolean isSmooth(float[] values, int i, int chord, double scale) {
+        if (i + chord + 1 >= values.length
+                || values[i + chord] == Columns.NO_WALL
+                || values[i + chord + 1] == Columns.NO_WALL) {
+            return false;
+        }
+        double rise = (values[i + chord] - values[i]) * scale;
+        for (int k = 1; k < chord; k++) {
+            double off = (values[i + k] - values[i]) * scale - rise * k / chord;
+            if (values[i + k] == Columns.NO_WALL || Math.abs(off) > BEND_PX) {
+                return false;
+            }
+        }
+        return Math.abs(rise) < chord;
     }
 
     private void least(Columns columns, double bottom, double scale) {
@@ -308,7 +325,9 @@ final class CurvePainter {
         ink.beginPath();
         int from = columns.at(0);
         int to = columns.at(scene.handle().buttX());
-        for (int i = from; i < to; i += Math.abs(columns.slope[i]) > 0.5 ? 1 : 3) {
+        for (int i = from;
+                i < to;
+                i += isSmooth(columns.wood, i, 8, 2 * scale) && i + 8 < to ? 8 : 1) {
             double y = bottom - 2 * columns.wood[i] * scale;
             if (i == from) {
                 ink.moveTo(i + 0.5, y);

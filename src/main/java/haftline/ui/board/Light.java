@@ -16,22 +16,18 @@ final class Light {
     private static final int[] SHINE = new int[STEPS + 1];
     private static final int[] MIRROR = new int[2 * STEPS + 1];
 
-    /** By height over radius, 0 to 1: how far it faces the light. */
-    private static final float[] TO_LIGHT = new float[STEPS + 1];
+    /** Heights that a coarse light tells apart. */
+    private static final int COARSE_HEIGHTS = 64;
 
-    /** How far it faces half way between light and eye. */
-    private static final float[] HALF_WAY = new float[STEPS + 1];
+    /** Slopes that a coarse light tells apart, to one. */
+    private static final int COARSE_SLOPES = 32;
 
-    /** How much of the light is left towards the rim, 256 being all. */
-    private static final float[] LEFT = new float[STEPS + 1];
+    private static final int STEEPEST = 3;
+
+    private static final int[][] COARSE = new int[2 * STEEPEST * COARSE_SLOPES + 1][];
 
     static {
         for (int i = 0; i <= STEPS; i++) {
-            float v = (float) i / STEPS;
-            float depth = (float) Math.sqrt(1 - v * v);
-            TO_LIGHT[i] = LY * v + LZ * depth;
-            HALF_WAY[i] = HY * v + HZ * depth;
-            LEFT[i] = 256 * left(v);
             SHINE[i] = (int) (255 * Math.pow((double) i / STEPS, 42));
         }
         for (int i = -STEPS; i <= STEPS; i++) {
@@ -65,29 +61,37 @@ final class Light {
      */
     static int dull(float v, float depth, float slope, float lean) {
         float facing = (LY * v + LZ * depth - LX * slope) * lean;
-        return (int) (256 * light(facing) * left(v));
-    }
-
-    private static float light(float facing) {
-        return 0.36f + 0.76f * Math.max(0, facing);
-    }
-
-    private static float left(float v) {
         float rim = v * v;
         rim *= rim;
-        return 1 - 0.22f * rim * rim;
+        float light = 0.36f + 0.76f * Math.max(0, facing);
+        return (int) (256 * light * (1 - 0.22f * rim * rim));
     }
 
-    /** As {@link #dull}, over the axis only, off a table: for a picture that is soon another. */
-    static int quickDull(float v, float slope, float lean) {
-        int i = (int) (v * STEPS);
-        return (int) (light((TO_LIGHT[i] - LX * slope) * lean) * LEFT[i]);
+    /**
+     * Dull light and highlight of a slice over the axis, for a picture that is soon another: from
+     * the axis to the edge in {@link #COARSE_HEIGHTS} steps, the light from the ninth bit on, the
+     * highlight in the lowest eight.
+     *
+     * @param slope dr/dx
+     */
+    static int[] coarse(float slope) {
+        float kept = Math.max(-STEEPEST, Math.min(STEEPEST, slope));
+        int at = Math.round((kept + STEEPEST) * COARSE_SLOPES);
+        if (COARSE[at] == null) {
+            COARSE[at] = heights((float) at / COARSE_SLOPES - STEEPEST);
+        }
+        return COARSE[at];
     }
 
-    /** As {@link #shine}, over the axis only, off a table. */
-    static int quickShine(float v, float slope, float lean) {
-        float facing = (HALF_WAY[(int) (v * STEPS)] - HX * slope) * lean;
-        return facing <= 0 ? 0 : SHINE[Math.min(STEPS, (int) (facing * STEPS))];
+    private static int[] heights(float slope) {
+        float lean = 1 / (float) Math.sqrt(1 + slope * slope);
+        int[] heights = new int[COARSE_HEIGHTS];
+        for (int i = 0; i < heights.length; i++) {
+            float v = (i + 0.5f) / heights.length;
+            float depth = (float) Math.sqrt(1 - v * v);
+            heights[i] = dull(v, depth, slope, lean) << 8 | shine(v, depth, slope, lean);
+        }
+        return heights;
     }
 
     /** Highlight, 0 to 255. */

@@ -16,7 +16,7 @@ import java.util.List;
 /** The ink: outlines, bores with their points, wander, blade and centre line. */
 final class LinePainter {
     /** Line widths of a drawing, wide and narrow (ISO 128-2: 2 to 1), px. */
-    private static final double WIDE = 1.8;
+    static final double WIDE = 1.8;
 
     private static final double NARROW = 0.9;
     private static final int DOME_CHORDS = 18;
@@ -28,7 +28,15 @@ final class LinePainter {
     private final Palette palette;
     private final Handle handle;
 
-    LinePainter(Pen pen, BoardScene scene, View view) {
+    private final boolean isLined;
+
+    /**
+     * A painter.
+     *
+     * @param isLined whether the outline of the wood is drawn already
+     */
+    LinePainter(Pen pen, BoardScene scene, View view, boolean isLined) {
+        this.isLined = isLined;
         this.pen = pen;
         this.scene = scene;
         this.view = view;
@@ -59,8 +67,10 @@ final class LinePainter {
 
     private void wood() {
         pen.style(palette.ink(), WIDE);
-        OutlinePath.stroke(ink, handle.outline(), view, 1, 0);
-        OutlinePath.stroke(ink, handle.outline(), view, -1, 0);
+        if (!isLined) {
+            OutlinePath.stroke(ink, handle.outline(), view, 1, 0);
+            OutlinePath.stroke(ink, handle.outline(), view, -1, 0);
+        }
         double butt = view.px(handle.buttX());
         double r = handle.outline().rBefore(handle.buttX());
         pen.line(butt, view.py(r), butt, view.py(-r));
@@ -123,19 +133,30 @@ final class LinePainter {
 
     private void bores() {
         pen.style(palette.ink(), NARROW + 0.3);
-        bore(handle.tangBore(), Wander.NONE);
-        handle.capBore().ifPresent(cap -> bore(cap, Wander.NONE));
+        drilled(handle.tangBore());
+        handle.capBore().ifPresent(this::drilled);
+    }
+
+    /** Line by line: most lie along the axes, which is quicker than a path. */
+    private void drilled(Bore bore) {
+        for (Edge edge : BoreProfile.edges(bore, Wander.NONE)) {
+            pen.line(
+                    view.px(edge.x0()),
+                    view.py(-edge.r0()),
+                    view.px(edge.x1()),
+                    view.py(-edge.r1()));
+        }
     }
 
     /** How far the hole may have wandered by the worst of bad luck: a dashed line round it. */
     private void wander() {
         pen.dashed(palette.stop(), 1, 5, 3);
-        bore(handle.tangBore(), handle.wander());
-        handle.capBore().ifPresent(cap -> bore(cap, handle.wander()));
+        strayed(handle.tangBore());
+        handle.capBore().ifPresent(this::strayed);
     }
 
-    private void bore(Bore bore, Wander wander) {
-        List<Edge> edges = BoreProfile.edges(bore, wander);
+    private void strayed(Bore bore) {
+        List<Edge> edges = BoreProfile.edges(bore, handle.wander());
         ink.beginPath();
         ink.moveTo(view.px(edges.get(0).x0()), view.py(-edges.get(0).r0()));
         for (Edge edge : edges) {
@@ -150,11 +171,9 @@ final class LinePainter {
         double tip = handle.fit().tipX();
         double length = tip - seat;
         pen.style(palette.ink(), NARROW);
-        ink.beginPath();
-        ink.moveTo(view.px(seat), view.py(-kit.tang().envelopeMm(0) / 2));
-        ink.lineTo(view.px(tip), view.py(-kit.tang().envelopeMm(length) / 2));
-        ink.lineTo(view.px(tip), view.py(0));
-        ink.stroke();
+        double end = view.py(-kit.tang().envelopeMm(length) / 2);
+        pen.line(view.px(seat), view.py(-kit.tang().envelopeMm(0) / 2), view.px(tip), end);
+        pen.line(view.px(tip), end, view.px(tip), view.py(0));
         blade(kit, seat);
     }
 

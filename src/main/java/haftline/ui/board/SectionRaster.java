@@ -26,6 +26,9 @@ final class SectionRaster {
     /** A row of plain wood by its wall, one further for each row further down. */
     private final int[][] plain = new int[4][];
 
+    private int[] coarseShaft = {};
+    private boolean coarseIsTang;
+
     /**
      * A painter.
      *
@@ -221,10 +224,15 @@ final class SectionRaster {
         return isBonded ? pigments.glue() : pigments.hollow();
     }
 
+    /** The shaft in a column, as it was in the last one if it is as thick. */
     private int[] shaft(int i) {
-        int[] shaft = new int[rows(columns.shank[i]) + 1];
-        shade(shaft, columns.shank[i], isTang(i) ? pigments.blade() : pigments.cap());
-        return shaft;
+        int rows = rows(columns.shank[i]) + 1;
+        if (rows != coarseShaft.length || isTang(i) != coarseIsTang) {
+            coarseShaft = new int[rows];
+            coarseIsTang = isTang(i);
+            shade(coarseShaft, columns.shank[i], coarseIsTang ? pigments.blade() : pigments.cap());
+        }
+        return coarseShaft;
     }
 
     /** Shafts are drawn whole in a section, as drawing practice has it (ISO 128-3, from memory). */

@@ -46,17 +46,4 @@ final class Shade {
         int shine = Light.shine(v, depth, slope, lean) * grain.gloss() >> 8;
         return Tint.lit(grain.at(y, depth * radius), Light.dull(v, depth, slope, lean), shine);
     }
-
-    /**
-     * A colour of wood or resin at a height, for a picture that is soon another.
-     *
-     * @param y mm over the axis, not below it
-     * @param colour what it is in plain light
-     * @param gloss as {@link Grain#gloss}
-     */
-    int quick(float y, int colour, int gloss) {
-        float v = share(y);
-        int shine = Light.quickShine(v, slope, lean) * gloss >> 8;
-        return Tint.lit(colour, Light.quickDull(v, slope, lean), shine);
-    }
 }

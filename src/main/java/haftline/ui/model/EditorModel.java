@@ -261,6 +261,8 @@ public final class EditorModel {
     public void begin(String name) {
         document().begin(name);
         refresh();
+        // Its first change is told at once.
+        toldAt = System.nanoTime() - restNs;
     }
 
     /**
@@ -319,7 +321,6 @@ public final class EditorModel {
         } else if (!isOfPiece(drawn.value())) {
             drawn.set(Optional.empty());
         }
-        // The first change of a gesture is told: until then nothing was in hand.
         if (document().isInGesture() && inHand.value() && System.nanoTime() - toldAt < restNs) {
             isBehind.set(true);
         } else {

@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -161,7 +162,7 @@ class EditorWindowTest {
     }
 
     @Test
-    void findingsFollowWhileAHandDrags(FxRobot robot) {
+    void findingsFollowWhileAHandDrags(FxRobot robot) throws TimeoutException {
         Point2D at = onScreen(robot, "swell");
         for (int step = 0; step < 3; step++) {
             if (step == 0) {
@@ -176,11 +177,18 @@ class EditorWindowTest {
                             .orElseThrow()
                             .balance()
                             .fromFerruleFaceMm();
-            assertThat(sentencesShown(robot))
-                    .anyMatch(
-                            s ->
-                                    s.startsWith(
-                                            "It balances " + NumberText.fixed(balance, 1) + " mm"));
+            // They rest between two looks.
+            WaitForAsyncUtils.waitFor(
+                    2,
+                    TimeUnit.SECONDS,
+                    () ->
+                            sentencesShown(robot).stream()
+                                    .anyMatch(
+                                            s ->
+                                                    s.startsWith(
+                                                            "It balances "
+                                                                    + NumberText.fixed(balance, 1)
+                                                                    + " mm")));
         }
         robot.drop();
     }

@@ -368,4 +368,32 @@ class BoardModelTest {
         assertThat(editor.status().value().isModified()).isFalse();
         assertThat(board.selected().value()).isEmpty();
     }
+
+    @Test
+    void besideTheBoardFiguresRestUntilTheyAreCaughtUpOrTheHandLetsGo() {
+        // Longer than this test can take.
+        editor.rest(3_600_000);
+        PlacedNode node = free();
+        double x = px(node);
+        double y = py(node);
+        board.press(x, y, REACH);
+        board.dragTo(x, y - 4, true);
+        assertThat(editor.worked().value().figures())
+                .as("the first step is told")
+                .isEqualTo(editor.drawn().value().orElseThrow().figures());
+        board.dragTo(x, y - 8, true);
+        assertThat(editor.isBehind().value()).isTrue();
+        assertThat(editor.worked().value().figures())
+                .isNotEqualTo(editor.drawn().value().orElseThrow().figures());
+        editor.catchUp();
+        assertThat(editor.isBehind().value()).isFalse();
+        assertThat(editor.worked().value()).isEqualTo(editor.drawn().value().orElseThrow());
+        assertThat(editor.draft().value()).isEqualTo(editor.document().draft());
+        board.dragTo(x, y - 12, true);
+        assertThat(editor.isBehind().value()).isTrue();
+        board.release();
+        assertThat(editor.isBehind().value()).isFalse();
+        assertThat(editor.worked().value()).isEqualTo(editor.drawn().value().orElseThrow());
+        assertThat(editor.told().value()).isEqualTo(editor.drawn().value());
+    }
 }
