@@ -80,7 +80,8 @@ final class DimensionPainter {
                                                 "",
                                                 hole.deepest().depthMm()))
                         .map(this::along);
-        Dimension wood = along(new Stretch(0, handle.buttX(), "", handle.lengths().visibleWoodMm()));
+        Dimension wood =
+                along(new Stretch(0, handle.buttX(), "", handle.lengths().visibleWoodMm()));
         // On a small board the bores' words meet: three rows stand where two did.
         boolean isCrowded = cap.isPresent() && tang.meets(cap.get());
         // From below upwards: words are patched over what runs past them to a lower row.
