@@ -21,6 +21,9 @@ final class DimensionPainter {
     /** How far a diameter stands over its node, and over another diameter, px. */
     private static final double LIFT = 14;
 
+    /** The overall length's row over the room for the piece, px. */
+    private static final double OVERALL_ROW = 44;
+
     /** Rows under the room for the piece, px; a row of its own for the cap's bore when crowded. */
     private static final double FIRST_ROW = 20;
 
@@ -56,11 +59,24 @@ final class DimensionPainter {
         shown = scene.shown();
     }
 
+    /**
+     * Where the words of the overall length stand on the board, px; what is read keeps off them.
+     */
+    Rectangle2D overallWords() {
+        Dimension overall = overall();
+        double wide = overall.width + 2 * APART;
+        double line = view.axisY() - scene.room(view) - OVERALL_ROW;
+        return new Rectangle2D(overall.middle() - wide / 2, line - LINE / 2, wide, LINE);
+    }
+
+    private Dimension overall() {
+        double end = handle.buttX() + handle.lengths().capMm();
+        return along(new Stretch(handle.ferruleFaceX(), end, "", handle.lengths().overallMm()));
+    }
+
     void paint() {
         double room = scene.room(view);
-        double end = handle.buttX() + handle.lengths().capMm();
-        along(new Stretch(handle.ferruleFaceX(), end, "", handle.lengths().overallMm()))
-                .paint(-room - 44, -room);
+        overall().paint(-room - OVERALL_ROW, -room);
         Bore bore = handle.tangBore();
         double depth = bore.deepest().depthMm();
         Dimension tang =
@@ -133,6 +149,14 @@ final class DimensionPainter {
             return isInside ? b : b + (isRight ? 20 + width : 16);
         }
 
+        /** The middle of its words, px. */
+        private double middle() {
+            if (isInside) {
+                return DimensionPainter.this.middle(a, b, width);
+            }
+            return isRight ? b + 20 + width / 2 : a - 20 - width / 2;
+        }
+
         /** Whether both cannot stand in one row. */
         boolean meets(Dimension other) {
             return left() < other.right() + APART && other.left() < right() + APART;
@@ -157,14 +181,12 @@ final class DimensionPainter {
                 pen.line(a, line, b, line);
                 pen.arrow(a, line, -1);
                 pen.arrow(b, line, 1);
-                pen.patched(text, middle(a, b, width), line + 4, palette.ink(), palette.paper());
             } else {
                 pen.line(a - 16, line, b + 16, line);
                 pen.arrow(a, line, 1);
                 pen.arrow(b, line, -1);
-                double x = isRight ? b + 20 + width / 2 : a - 20 - width / 2;
-                pen.patched(text, x, line + 4, palette.ink(), palette.paper());
             }
+            pen.patched(text, middle(), line + 4, palette.ink(), palette.paper());
         }
     }
 
