@@ -63,6 +63,7 @@ final class NodeTable extends TypedTable {
                             .filter(l -> l.isPlaceOwn() || l.isDiameterOwn())
                             .isPresent();
             release.setVisible(own);
+            release.setManaged(own);
         }
     }
 
@@ -107,6 +108,9 @@ final class NodeTable extends TypedTable {
                 column == Column.PLACE ? "place" : column == Column.DIAMETER ? "diameter" : "slope";
         field.setId(what + "-" + line.name().replace(' ', '-'));
         field.setAccessibleText(line.name() + ", " + what);
+        if (column == Column.SLOPE) {
+            field.getStyleClass().add("slope");
+        }
         cells.add(new Cell(line.name(), column, field));
         boolean fixed = !line.fixedBy().isEmpty() && column != Column.SLOPE;
         if (fixed) {

@@ -52,6 +52,10 @@ public final class RowView extends SteadyBox {
         label.getStyleClass().add("field-label");
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
+        if (row.label().indexOf(' ') < 0) {
+            // One word is never broken, however much its figure has to say.
+            label.setMinWidth(Region.USE_PREF_SIZE);
+        }
         label.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(label, Priority.ALWAYS);
         Node shown = shown();
@@ -197,7 +201,8 @@ public final class RowView extends SteadyBox {
     private static Label figure() {
         Label figure = new Label();
         figure.getStyleClass().add("figure");
-        figure.setMinWidth(Region.USE_PREF_SIZE);
+        figure.setWrapText(true);
+        figure.setMinHeight(Region.USE_PREF_SIZE);
         return figure;
     }
 }
