@@ -221,7 +221,7 @@ public final class OpenDocument {
         try {
             after = command.on(from);
         } catch (IllegalArgumentException refused) {
-            return new Outcome.Refused(refused.getMessage());
+            return Outcome.Refused.by(refused);
         }
         Optional<String> why = drawable.flatMap(piece -> undrawable(piece, from, after));
         if (why.isPresent()) {

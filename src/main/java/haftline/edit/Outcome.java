@@ -1,5 +1,7 @@
 package haftline.edit;
 
+import haftline.measure.OutOfRange;
+import haftline.measure.Units;
 import java.util.Optional;
 
 /** What came of an attempt to change a document. */
@@ -11,8 +13,41 @@ public sealed interface Outcome {
      * Nothing was changed.
      *
      * @param why what is wrong and what is expected, a sentence without a full stop
+     * @param range the value that is out of its range, where that is the reason: it tells itself in
+     *     either unit
      */
-    record Refused(String why) implements Outcome {}
+    record Refused(String why, Optional<OutOfRange> range) implements Outcome {
+        /**
+         * A refusal in words alone.
+         *
+         * @param why what is wrong and what is expected, a sentence without a full stop
+         */
+        public Refused(String why) {
+            this(why, Optional.empty());
+        }
+
+        /**
+         * What a check at construction said.
+         *
+         * @param check what it threw
+         * @return the refusal
+         */
+        public static Refused by(IllegalArgumentException check) {
+            return new Refused(
+                    check.getMessage(),
+                    check instanceof OutOfRange range ? Optional.of(range) : Optional.empty());
+        }
+
+        /**
+         * The same in the unit in use.
+         *
+         * @param units the unit of lengths
+         * @return the refusal
+         */
+        public Refused in(Units units) {
+            return range.map(told -> new Refused(told.words(units), range)).orElse(this);
+        }
+    }
 
     /** It was done. */
     Outcome DONE = new Done();

@@ -18,10 +18,10 @@ public record BoreStep(
 
     /** Checks the ranges. */
     public BoreStep {
-        Checks.within("drill", drillMm, 0.1, 80);
-        Checks.within("hole", diameterMm, drillMm, drillMm + 10);
-        Checks.within("bore depth", depthMm, 0, 1000);
-        Checks.within("point angle", pointAngleDeg, 30, 180);
+        Checks.withinMm("drill", drillMm, 0.1, 80);
+        Checks.withinMm("hole", diameterMm, drillMm, drillMm + 10);
+        Checks.withinMm("bore depth", depthMm, 0, 1000);
+        Checks.withinDegrees("point angle", pointAngleDeg, 30, 180);
     }
 
     /**

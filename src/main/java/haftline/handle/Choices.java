@@ -51,25 +51,25 @@ public record Choices(
 
     /** Checks the ranges and copies the maps. */
     public Choices {
-        within("length ratio", lengthRatio, 0.1, 10);
-        within("swell", swellMm, 5, 200);
-        within("butt", buttMm, 2, 200);
-        within("tang drill", tangDrillMm, 0.3, 60);
-        within("tang depth", tangDepthMm, 1, 500);
-        within("cap drill", capDrillMm, 0.3, 60);
-        within("cap depth", capDepthMm, 0.5, 300);
-        within("tenon diameter", tenonDiameterMm, 1, 80);
-        within("tenon length", tenonLengthMm, 0.5, 100);
-        within("blank side", blankSideMm, 2, 300);
-        within("blank length", blankLengthMm, 5, 2000);
+        lengthRatio.ifPresent(ratio -> Checks.within("length ratio", ratio, 0.1, 10));
+        withinMm("swell", swellMm, 5, 200);
+        withinMm("butt", buttMm, 2, 200);
+        withinMm("tang drill", tangDrillMm, 0.3, 60);
+        withinMm("tang depth", tangDepthMm, 1, 500);
+        withinMm("cap drill", capDrillMm, 0.3, 60);
+        withinMm("cap depth", capDepthMm, 0.5, 300);
+        withinMm("tenon diameter", tenonDiameterMm, 1, 80);
+        withinMm("tenon length", tenonLengthMm, 0.5, 100);
+        withinMm("blank side", blankSideMm, 2, 300);
+        withinMm("blank length", blankLengthMm, 5, 2000);
         nodeDiametersMm = sorted(nodeDiametersMm);
         nodePlaces = sorted(nodePlaces);
-        nodeDiametersMm.forEach((name, d) -> Checks.within("diameter of " + name, d, 1, 200));
+        nodeDiametersMm.forEach((name, d) -> Checks.withinMm("diameter of " + name, d, 1, 200));
         nodePlaces.forEach((name, share) -> Checks.within("place of " + name, share, 0, 1));
     }
 
-    private static void within(String field, OptionalDouble value, double low, double high) {
-        value.ifPresent(v -> Checks.within(field, v, low, high));
+    private static void withinMm(String field, OptionalDouble value, double low, double high) {
+        value.ifPresent(v -> Checks.withinMm(field, v, low, high));
     }
 
     /** One order whatever the order typed, so that what is written does not depend on it. */

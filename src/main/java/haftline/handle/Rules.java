@@ -99,14 +99,14 @@ public record Rules(
 
         /** Checks the ranges. */
         public Fits {
-            Checks.within("pressed under", pressedUnderMm, 0, 3);
-            Checks.within("pressed barb under", pressedBarbUnderMm, 0, 3);
+            Checks.withinMm("pressed under", pressedUnderMm, 0, 3);
+            Checks.withinMm("pressed barb under", pressedBarbUnderMm, 0, 3);
             Checks.within("pressed flat least", pressedFlatLeast, 0, 1);
-            Checks.within("bonded over", bondedOverMm, 0, 3);
-            Checks.within("thinnest glue line", lineThinMm, 0, 2);
-            Checks.within("thickest glue line", lineThickMm, lineThinMm, 2);
-            Checks.within("loose", looseMm, 0, 5);
-            Checks.within("sleeve", sleeveMm, looseMm, 5);
+            Checks.withinMm("bonded over", bondedOverMm, 0, 3);
+            Checks.withinMm("thinnest glue line", lineThinMm, 0, 2);
+            Checks.withinMm("thickest glue line", lineThickMm, lineThinMm, 2);
+            Checks.withinMm("loose", looseMm, 0, 5);
+            Checks.withinMm("sleeve", sleeveMm, looseMm, 5);
             Checks.within("split warn", splitWarn, 0.1, 20);
         }
     }
@@ -138,13 +138,13 @@ public record Rules(
 
         /** Checks the ranges. */
         public Bores {
-            Checks.within("depth allowance", depthAllowanceMm, 0, 20);
-            Checks.within("cap bore over", capOverMm, 0, 3);
-            Checks.within("cap allowance", capAllowanceMm, 0, 20);
-            Checks.within("point angle", pointAngleDeg, 30, 180);
-            Checks.within("drill eccentricity", eccentricityMm, 0, 2);
+            Checks.withinMm("depth allowance", depthAllowanceMm, 0, 20);
+            Checks.withinMm("cap bore over", capOverMm, 0, 3);
+            Checks.withinMm("cap allowance", capAllowanceMm, 0, 20);
+            Checks.withinDegrees("point angle", pointAngleDeg, 30, 180);
+            Checks.withinMm("drill eccentricity", eccentricityMm, 0, 2);
             Checks.within("most steps", mostSteps, 1, 6);
-            Checks.within("web", webMm, 0, 50);
+            Checks.withinMm("web", webMm, 0, 50);
         }
     }
 
@@ -172,11 +172,11 @@ public record Rules(
 
         /** Checks the ranges. */
         public Tenons {
-            Checks.within("tenon under, bonded", bondedUnderMm, 0, 2);
-            Checks.within("tenon over, driven", drivenOverMm, 0, 2);
-            Checks.within("tenon under, plastics", plasticUnderMm, 0, 2);
-            Checks.within("tenon short", shortMm, -2, 10);
-            Checks.within("loose gap", looseGapMm, 0, 2);
+            Checks.withinMm("tenon under, bonded", bondedUnderMm, 0, 2);
+            Checks.withinMm("tenon over, driven", drivenOverMm, 0, 2);
+            Checks.withinMm("tenon under, plastics", plasticUnderMm, 0, 2);
+            Checks.withinMm("tenon short", shortMm, -2, 10);
+            Checks.withinMm("loose gap", looseGapMm, 0, 2);
         }
     }
 
@@ -201,12 +201,12 @@ public record Rules(
 
         /** Checks the ranges. */
         public Walls {
-            Checks.within("tenon wall, wood", tenonWoodMm, 0, 30);
-            Checks.within("tenon wall, plastics", tenonPlasticMm, 0, 30);
-            Checks.within("body wall, wood", bodyWoodMm, 0, 30);
-            Checks.within("body wall, plastics", bodyPlasticMm, 0, 30);
-            Checks.within("cap wall", capMm, 0, 30);
-            Checks.within("stop wall", stopMm, 0, 30);
+            Checks.withinMm("tenon wall, wood", tenonWoodMm, 0, 30);
+            Checks.withinMm("tenon wall, plastics", tenonPlasticMm, 0, 30);
+            Checks.withinMm("body wall, wood", bodyWoodMm, 0, 30);
+            Checks.withinMm("body wall, plastics", bodyPlasticMm, 0, 30);
+            Checks.withinMm("cap wall", capMm, 0, 30);
+            Checks.withinMm("stop wall", stopMm, 0, 30);
         }
     }
 
@@ -221,8 +221,8 @@ public record Rules(
 
         /** Checks the ranges. */
         public Balance {
-            Checks.within("balance, from", lowMm, -500, 500);
-            Checks.within("balance, to", highMm, lowMm, 500);
+            Checks.withinMm("balance, from", lowMm, -500, 500);
+            Checks.withinMm("balance, to", highMm, lowMm, 500);
         }
     }
 
@@ -247,12 +247,12 @@ public record Rules(
 
         /** Checks the ranges. */
         public Blanks {
-            Checks.within("centre error", centreErrorMm, 0, 20);
-            Checks.within("mouth error", mouthErrorMm, 0, 20);
-            Checks.within("clean-up", cleanUpMm, 0, 20);
-            Checks.within("facing", facingMm, 0, 50);
-            Checks.within("parting waste", partingMm, 0, 100);
-            Checks.within("sanding", sandingMm, 0, 5);
+            Checks.withinMm("centre error", centreErrorMm, 0, 20);
+            Checks.withinMm("mouth error", mouthErrorMm, 0, 20);
+            Checks.withinMm("clean-up", cleanUpMm, 0, 20);
+            Checks.withinMm("facing", facingMm, 0, 50);
+            Checks.withinMm("parting waste", partingMm, 0, 100);
+            Checks.withinMm("sanding", sandingMm, 0, 5);
         }
     }
 
@@ -293,9 +293,9 @@ public record Rules(
 
         /** Checks the ranges. */
         public Copying {
-            Checks.within("cutter nose", noseMm, 0, 30);
-            Checks.within("follower", followerMm, 0, 30);
-            Checks.within("steepest slope", steepestDeg, 5, 89);
+            Checks.withinMm("cutter nose", noseMm, 0, 30);
+            Checks.withinMm("follower", followerMm, 0, 30);
+            Checks.withinDegrees("steepest slope", steepestDeg, 5, 89);
         }
     }
 
@@ -310,8 +310,8 @@ public record Rules(
 
         /** Checks the ranges. */
         public Readings {
-            Checks.within("spread", spreadMm, 0, 10);
-            Checks.within("oval", ovalMm, 0, 10);
+            Checks.withinMm("spread", spreadMm, 0, 10);
+            Checks.withinMm("oval", ovalMm, 0, 10);
         }
     }
 }

@@ -43,10 +43,10 @@ public record Spreads(
 
     /** Checks the ranges. */
     public Spreads {
-        Checks.within("spread of turned diameters", turnedMm, 0, 2);
-        Checks.within("spread of the tenon", tenonMm, 0, 2);
-        Checks.within("spread of a bore's depth", depthMm, 0, 10);
-        Checks.within("spread of a hole's oversize", oversizeMm, 0, 2);
+        Checks.withinMm("spread of turned diameters", turnedMm, 0, 2);
+        Checks.withinMm("spread of the tenon", tenonMm, 0, 2);
+        Checks.withinMm("spread of a bore's depth", depthMm, 0, 10);
+        Checks.withinMm("spread of a hole's oversize", oversizeMm, 0, 2);
         Checks.within("share within the wander", wanderWithin, 0.01, 0.9999);
         Checks.within("spread of wood's density", densityWood, 0, 0.5);
         Checks.within("spread of plastics' density", densityPlastic, 0, 0.5);

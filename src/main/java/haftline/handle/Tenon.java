@@ -11,7 +11,7 @@ import haftline.measure.Checks;
 public record Tenon(double diameterMm, double lengthMm) {
     /** Checks the ranges. */
     public Tenon {
-        Checks.within("tenon diameter", diameterMm, 0.5, 80);
-        Checks.within("tenon length", lengthMm, 0.1, 100);
+        Checks.withinMm("tenon diameter", diameterMm, 0.5, 80);
+        Checks.withinMm("tenon length", lengthMm, 0.1, 100);
     }
 }

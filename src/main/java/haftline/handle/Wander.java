@@ -34,7 +34,7 @@ public record Wander(double startMm, double slope) {
 
     /** Checks the ranges. */
     public Wander {
-        Checks.within("wander at the face", startMm, 0, 5);
+        Checks.withinMm("wander at the face", startMm, 0, 5);
         Checks.within("wander a mm of depth", slope, 0, 0.2);
     }
 
@@ -57,7 +57,7 @@ public record Wander(double startMm, double slope) {
      * @return the wander that this hole shows
      */
     public static Wander ofTestHole(double entryMm, double exitMm, double depthMm) {
-        Checks.within("test hole depth", depthMm, 1, 1000);
+        Checks.withinMm("test hole depth", depthMm, 1, 1000);
         return new Wander(Math.abs(entryMm), Math.abs(exitMm - entryMm) / depthMm);
     }
 }

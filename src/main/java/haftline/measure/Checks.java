@@ -1,5 +1,7 @@
 package haftline.measure;
 
+import haftline.measure.OutOfRange.Of;
+
 /**
  * Checks of values at construction; each names the field, the value and the range that is allowed.
  */
@@ -14,18 +16,15 @@ public final class Checks {
      * @param low least that is allowed
      * @param high greatest that is allowed
      * @return the value
-     * @throws IllegalArgumentException where the value is not a number or out of range
+     * @throws OutOfRange where the value is not a number or out of range
      */
     public static double within(String field, double value, double low, double high) {
+        return within(field, value, low, high, Of.NUMBER);
+    }
+
+    private static double within(String field, double value, double low, double high, Of of) {
         if (!(value >= low && value <= high)) {
-            throw new IllegalArgumentException(
-                    field
-                            + " "
-                            + text(value)
-                            + ": expected a number from "
-                            + text(low)
-                            + " to "
-                            + text(high));
+            throw new OutOfRange(field, value, low, high, of);
         }
         return value;
     }
@@ -38,41 +37,54 @@ public final class Checks {
      * @param low least that is allowed, mm
      * @param high greatest that is allowed, mm
      * @return the length
-     * @throws IllegalArgumentException where the length is not a number or out of range
+     * @throws OutOfRange where the length is not a number or out of range
      */
     public static double withinMm(String field, double mm, double low, double high) {
-        if (!(mm >= low && mm <= high)) {
-            throw new IllegalArgumentException(
-                    field
-                            + " "
-                            + text(mm)
-                            + " mm: expected a length from "
-                            + text(low)
-                            + " to "
-                            + text(high)
-                            + " mm");
-        }
-        return mm;
-    }
-
-    private static String text(double value) {
-        return Double.isFinite(value) ? NumberText.shortest(value) : Double.toString(value);
+        return within(field, mm, low, high, Of.LENGTH);
     }
 
     /**
-     * Requires every reading of a measured value within a closed range.
+     * Requires every reading of a length within a closed range.
      *
      * @param field name of the field, for the message
-     * @param value the measured value
-     * @param low least that is allowed
-     * @param high greatest that is allowed
-     * @return the value
-     * @throws IllegalArgumentException where a reading is out of range
+     * @param value the measured length, mm
+     * @param low least that is allowed, mm
+     * @param high greatest that is allowed, mm
+     * @return the length
+     * @throws OutOfRange where a reading is out of range
      */
-    public static Measured within(String field, Measured value, double low, double high) {
-        within(field, value.least(), low, high);
-        within(field, value.greatest(), low, high);
+    public static Measured withinMm(String field, Measured value, double low, double high) {
+        withinMm(field, value.least(), low, high);
+        withinMm(field, value.greatest(), low, high);
         return value;
+    }
+
+    /**
+     * Requires a mass within a closed range.
+     *
+     * @param field name of the field, for the message
+     * @param grams the mass, g
+     * @param low least that is allowed, g
+     * @param high greatest that is allowed, g
+     * @return the mass
+     * @throws OutOfRange where the mass is not a number or out of range
+     */
+    public static double withinGrams(String field, double grams, double low, double high) {
+        return within(field, grams, low, high, Of.MASS);
+    }
+
+    /**
+     * Requires an angle within a closed range.
+     *
+     * @param field name of the field, for the message
+     * @param degrees the angle, degrees
+     * @param low least that is allowed, degrees
+     * @param high greatest that is allowed, degrees
+     * @return the angle
+     * @throws OutOfRange where the angle is not a number or out of range
+     */
+    public static double withinDegrees(String field, double degrees, double low, double high) {
+        return within(field, degrees, low, high, Of.ANGLE);
     }
 
     /**

@@ -24,9 +24,9 @@ public record BarbedTang(
         implements Tang {
     /** Checks the ranges. */
     public BarbedTang {
-        Checks.within("tang core diameter", coreDiameter, LEAST, WIDEST);
-        Checks.within("tang barb diameter", barbDiameter, coreDiameter.mean(), WIDEST);
-        Checks.within("tang length", length, LEAST, LONGEST);
+        Checks.withinMm("tang core diameter", coreDiameter, LEAST, WIDEST);
+        Checks.withinMm("tang barb diameter", barbDiameter, coreDiameter.mean(), WIDEST);
+        Checks.withinMm("tang length", length, LEAST, LONGEST);
     }
 
     @Override

@@ -41,12 +41,12 @@ public record Blade(
 
     /** Checks the ranges. */
     public Blade {
-        Checks.within("blade length", length, 5, 1000);
-        Checks.within("blade width", widthMm, 0.5, 300);
-        Checks.within("blade thickness", thicknessMm, 0.1, 60);
+        Checks.withinMm("blade length", length, 5, 1000);
+        Checks.withinMm("blade width", widthMm, 0.5, 300);
+        Checks.withinMm("blade thickness", thicknessMm, 0.1, 60);
         Checks.named("blade material", material);
-        massG.ifPresent(m -> Checks.within("blade mass", m, 0.1, 5000));
-        balanceMm.ifPresent(x -> Checks.within("blade balance", x, -400, 1000));
+        massG.ifPresent(m -> Checks.withinGrams("blade mass", m, 0.1, 5000));
+        balanceMm.ifPresent(x -> Checks.withinMm("blade balance", x, -400, 1000));
     }
 
     /**

@@ -36,12 +36,12 @@ public record EndCap(
 
     /** Checks the ranges. */
     public EndCap {
-        Checks.within("cap spigot diameter", spigotDiameter, 0.5, 60);
-        Checks.within("cap spigot length", spigotLength, 0.5, 200);
-        Checks.within("cap head diameter", headDiameter, spigotDiameter.greatest(), 80);
-        Checks.within("cap head thickness", headThickness, 0.1, 60);
+        Checks.withinMm("cap spigot diameter", spigotDiameter, 0.5, 60);
+        Checks.withinMm("cap spigot length", spigotLength, 0.5, 200);
+        Checks.withinMm("cap head diameter", headDiameter, spigotDiameter.greatest(), 80);
+        Checks.withinMm("cap head thickness", headThickness, 0.1, 60);
         Checks.named("cap material", material);
-        balanceMm.ifPresent(x -> Checks.within("cap balance", x, -200, 60));
+        balanceMm.ifPresent(x -> Checks.withinMm("cap balance", x, -200, 60));
     }
 
     /**

@@ -32,13 +32,15 @@ public record Ferrule(
         OptionalDouble massG) {
     /** Checks the ranges: the bore lies within the outside, the lip within the length. */
     public Ferrule {
-        Checks.within("ferrule bore", bore, 1, 60);
-        Checks.within("ferrule outside", outside, bore.greatest(), 80);
-        Checks.within("ferrule outside, least", outsideLeast, bore.greatest(), outside.greatest());
-        Checks.within("ferrule length", length, 0.5, 100);
-        Checks.within("ferrule lip", lipMm, 0, length.least());
-        lipHoleMm.ifPresent(hole -> Checks.within("ferrule lip hole", hole, 0.5, bore.greatest()));
-        Checks.within("ferrule chamfer", chamferMm, 0, (outside.mean() - bore.mean()) / 2);
+        Checks.withinMm("ferrule bore", bore, 1, 60);
+        Checks.withinMm("ferrule outside", outside, bore.greatest(), 80);
+        Checks.withinMm(
+                "ferrule outside, least", outsideLeast, bore.greatest(), outside.greatest());
+        Checks.withinMm("ferrule length", length, 0.5, 100);
+        Checks.withinMm("ferrule lip", lipMm, 0, length.least());
+        lipHoleMm.ifPresent(
+                hole -> Checks.withinMm("ferrule lip hole", hole, 0.5, bore.greatest()));
+        Checks.withinMm("ferrule chamfer", chamferMm, 0, (outside.mean() - bore.mean()) / 2);
         Checks.named("ferrule material", material);
     }
 

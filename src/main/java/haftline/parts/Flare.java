@@ -13,7 +13,7 @@ import haftline.measure.Measured;
 public record Flare(Measured diameter, Measured length) {
     /** Checks the ranges. */
     public Flare {
-        Checks.within("flare diameter", diameter, Tang.LEAST, 60);
-        Checks.within("flare length", length, Tang.LEAST, 60);
+        Checks.withinMm("flare diameter", diameter, Tang.LEAST, 60);
+        Checks.withinMm("flare length", length, Tang.LEAST, 60);
     }
 }

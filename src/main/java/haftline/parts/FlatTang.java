@@ -24,9 +24,9 @@ public record FlatTang(
         implements Tang {
     /** Checks the ranges; the thickness may not exceed the width. */
     public FlatTang {
-        Checks.within("tang width", width, LEAST, WIDEST);
-        Checks.within("tang thickness", thickness, LEAST, width.mean());
-        Checks.within("tang length", length, LEAST, LONGEST);
+        Checks.withinMm("tang width", width, LEAST, WIDEST);
+        Checks.withinMm("tang thickness", thickness, LEAST, width.mean());
+        Checks.withinMm("tang length", length, LEAST, LONGEST);
     }
 
     @Override

@@ -21,7 +21,7 @@ public record Kit(
     /** Checks the ranges: the seat lies within the ferrule. */
     public Kit {
         Checks.named("kit name", name);
-        Checks.within("seat", seatMm, 0, ferrule.length().least());
+        Checks.withinMm("seat", seatMm, 0, ferrule.length().least());
     }
 
     /**

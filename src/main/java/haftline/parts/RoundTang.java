@@ -19,8 +19,8 @@ public record RoundTang(
         implements Tang {
     /** Checks the ranges. */
     public RoundTang {
-        Checks.within("tang diameter", diameter, LEAST, WIDEST);
-        Checks.within("tang length", length, LEAST, LONGEST);
+        Checks.withinMm("tang diameter", diameter, LEAST, WIDEST);
+        Checks.withinMm("tang length", length, LEAST, LONGEST);
     }
 
     @Override

@@ -19,8 +19,8 @@ public record SquareTang(
         implements Tang {
     /** Checks the ranges. */
     public SquareTang {
-        Checks.within("tang width", width, LEAST, WIDEST);
-        Checks.within("tang length", length, LEAST, LONGEST);
+        Checks.withinMm("tang width", width, LEAST, WIDEST);
+        Checks.withinMm("tang length", length, LEAST, LONGEST);
     }
 
     @Override

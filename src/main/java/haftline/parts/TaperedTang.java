@@ -24,9 +24,9 @@ public record TaperedTang(
         implements Tang {
     /** Checks the ranges. */
     public TaperedTang {
-        Checks.within("tang root diameter", rootDiameter, LEAST, WIDEST);
-        Checks.within("tang tip diameter", tipDiameter, LEAST, rootDiameter.mean());
-        Checks.within("tang length", length, LEAST, LONGEST);
+        Checks.withinMm("tang root diameter", rootDiameter, LEAST, WIDEST);
+        Checks.withinMm("tang tip diameter", tipDiameter, LEAST, rootDiameter.mean());
+        Checks.withinMm("tang length", length, LEAST, LONGEST);
     }
 
     @Override

@@ -29,11 +29,11 @@ public record ThreadedTang(
         implements Tang {
     /** Checks the ranges. */
     public ThreadedTang {
-        Checks.within("tang crest diameter", crestDiameter, LEAST, WIDEST);
-        Checks.within("thread bore", threadBoreMm, LEAST, WIDEST);
-        Checks.within("clearance bore", clearanceBoreMm, threadBoreMm, WIDEST);
-        Checks.within("tang length", length, LEAST, LONGEST);
-        Checks.within("plain length", plainLength, 0, length.mean());
+        Checks.withinMm("tang crest diameter", crestDiameter, LEAST, WIDEST);
+        Checks.withinMm("thread bore", threadBoreMm, LEAST, WIDEST);
+        Checks.withinMm("clearance bore", clearanceBoreMm, threadBoreMm, WIDEST);
+        Checks.withinMm("tang length", length, LEAST, LONGEST);
+        Checks.withinMm("plain length", plainLength, 0, length.mean());
     }
 
     @Override

@@ -34,7 +34,7 @@ public record CheckBack(double toleranceMm, List<Measured> pieces) {
 
     /** Copies the list. */
     public CheckBack {
-        Checks.within("tolerance", toleranceMm, 1e-3, 5);
+        Checks.withinMm("tolerance", toleranceMm, 1e-3, 5);
         pieces = List.copyOf(pieces);
     }
 
@@ -62,7 +62,7 @@ public record CheckBack(double toleranceMm, List<Measured> pieces) {
         public Reading {
             Checks.named("piece name", piece);
             Checks.within("place", x, -1000, 2000);
-            Checks.within("measured diameter", diameterMm, 0.5, 200);
+            Checks.withinMm("measured diameter", diameterMm, 0.5, 200);
         }
     }
 

@@ -34,8 +34,8 @@ public record StockLength(
     /** Checks the ranges. */
     public StockLength {
         Checks.named("stock", stock);
-        Checks.within("across", acrossMm, 1, GREATEST_ACROSS_MM);
-        Checks.within("length", lengthMm, 1, GREATEST_LENGTH_MM);
+        Checks.withinMm("across", acrossMm, 1, GREATEST_ACROSS_MM);
+        Checks.withinMm("length", lengthMm, 1, GREATEST_LENGTH_MM);
         Checks.within("count", count, 0, MOST);
         Rates.checkPrice("price_each", priceEach);
         Rates.checkPrice("price_per_metre", pricePerMetre);

@@ -18,9 +18,9 @@ public record StockLengths(double kerfMm, OptionalDouble keptMm, List<StockLengt
 
     /** Checks the ranges and copies the list. */
     public StockLengths {
-        Checks.within("kerf", kerfMm, 0, GREATEST_KERF_MM);
+        Checks.withinMm("kerf", kerfMm, 0, GREATEST_KERF_MM);
         if (keptMm.isPresent()) {
-            Checks.within("kept", keptMm.getAsDouble(), 1, StockLength.GREATEST_LENGTH_MM);
+            Checks.withinMm("kept", keptMm.getAsDouble(), 1, StockLength.GREATEST_LENGTH_MM);
         }
         sticks = List.copyOf(sticks);
     }

@@ -283,7 +283,7 @@ public record TemplateSettings(
             Checks.withinMm("run off", runOffMm, 0, 50);
             Checks.within("radial ratio", radialRatio, 0.25, 4);
             cutterAngleDeg.ifPresent(angle -> Checks.within("cutter angle", angle, 10, 150));
-            Checks.within("cutter clearance", cutterClearanceDeg, 0, 20);
+            Checks.withinDegrees("cutter clearance", cutterClearanceDeg, 0, 20);
             holes = List.copyOf(holes);
         }
 

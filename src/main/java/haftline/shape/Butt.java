@@ -27,7 +27,7 @@ public sealed interface Butt {
     record Chamfered(double lengthMm) implements Butt {
         /** Checks the range. */
         public Chamfered {
-            Checks.within("butt chamfer", lengthMm, 0.1, 20);
+            Checks.withinMm("butt chamfer", lengthMm, 0.1, 20);
         }
     }
 
@@ -39,7 +39,7 @@ public sealed interface Butt {
     record Rounded(double lengthMm) implements Butt {
         /** Checks the range. */
         public Rounded {
-            Checks.within("butt radius", lengthMm, 0.1, 40);
+            Checks.withinMm("butt radius", lengthMm, 0.1, 40);
         }
     }
 
@@ -51,7 +51,7 @@ public sealed interface Butt {
     record Domed(double lengthMm) implements Butt {
         /** Checks the range. */
         public Domed {
-            Checks.within("butt dome", lengthMm, 0.5, 60);
+            Checks.withinMm("butt dome", lengthMm, 0.5, 60);
         }
     }
 }

@@ -73,8 +73,8 @@ public sealed interface Detail {
     record Bead(Place place, double widthMm, double heightMm) implements Detail {
         /** Checks the ranges. */
         public Bead {
-            Checks.within("bead width", widthMm, NARROWEST, WIDEST);
-            Checks.within("bead height", heightMm, 0.05, widthMm / 2);
+            Checks.withinMm("bead width", widthMm, NARROWEST, WIDEST);
+            Checks.withinMm("bead height", heightMm, 0.05, widthMm / 2);
         }
 
         @Override
@@ -108,8 +108,8 @@ public sealed interface Detail {
     record Cove(Place place, double widthMm, double depthMm) implements Detail {
         /** Checks the ranges. */
         public Cove {
-            Checks.within("cove width", widthMm, NARROWEST, WIDEST);
-            Checks.within("cove depth", depthMm, 0.05, widthMm / 2);
+            Checks.withinMm("cove width", widthMm, NARROWEST, WIDEST);
+            Checks.withinMm("cove depth", depthMm, 0.05, widthMm / 2);
         }
 
         @Override
@@ -143,8 +143,8 @@ public sealed interface Detail {
     record Vee(Place place, double widthMm, double depthMm) implements Detail {
         /** Checks the ranges. */
         public Vee {
-            Checks.within("vee width", widthMm, NARROWEST, WIDEST);
-            Checks.within("vee depth", depthMm, 0.05, 2 * widthMm);
+            Checks.withinMm("vee width", widthMm, NARROWEST, WIDEST);
+            Checks.withinMm("vee depth", depthMm, 0.05, 2 * widthMm);
         }
 
         @Override
@@ -179,8 +179,8 @@ public sealed interface Detail {
     record Fillet(Place place, double widthMm, double heightMm) implements Detail {
         /** Checks the ranges. */
         public Fillet {
-            Checks.within("fillet width", widthMm, NARROWEST, WIDEST);
-            Checks.within("fillet height", heightMm, -10, 10);
+            Checks.withinMm("fillet width", widthMm, NARROWEST, WIDEST);
+            Checks.withinMm("fillet height", heightMm, -10, 10);
             if (heightMm == 0) {
                 throw new IllegalArgumentException(
                         "fillet height 0.0: a fillet is raised or sunk; a flat is neither");
@@ -217,7 +217,7 @@ public sealed interface Detail {
     record Flat(Place place, double widthMm) implements Detail {
         /** Checks the range. */
         public Flat {
-            Checks.within("flat width", widthMm, NARROWEST, WIDEST);
+            Checks.withinMm("flat width", widthMm, NARROWEST, WIDEST);
         }
 
         @Override
@@ -251,8 +251,8 @@ public sealed interface Detail {
     record BurntLine(Place place, double widthMm, double depthMm) implements Detail {
         /** Checks the ranges. */
         public BurntLine {
-            Checks.within("burnt line width", widthMm, NARROWEST, 3);
-            Checks.within("burnt line depth", depthMm, 0.05, 2);
+            Checks.withinMm("burnt line width", widthMm, NARROWEST, 3);
+            Checks.withinMm("burnt line depth", depthMm, 0.05, 2);
         }
 
         @Override

@@ -24,7 +24,7 @@ public record Node(
     public Node {
         Checks.named("node name", name);
         slopeDeg.ifPresent(
-                deg -> Checks.within("slope of " + name, deg, -STEEPEST_DEG, STEEPEST_DEG));
+                deg -> Checks.withinDegrees("slope of " + name, deg, -STEEPEST_DEG, STEEPEST_DEG));
         if (slopeDeg.isPresent() && join == Join.CRISP) {
             throw new IllegalArgumentException(
                     "slope of " + name + ": a crisp node has two slopes, so none may be given");

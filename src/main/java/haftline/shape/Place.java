@@ -37,7 +37,7 @@ public sealed interface Place {
     record FromShoulder(double mm) implements Place {
         /** Checks the range. */
         public FromShoulder {
-            Checks.within("place from the shoulder", mm, 0, 1000);
+            Checks.withinMm("place from the shoulder", mm, 0, 1000);
         }
 
         @Override
@@ -54,7 +54,7 @@ public sealed interface Place {
     record FromButt(double mm) implements Place {
         /** Checks the range. */
         public FromButt {
-            Checks.within("place from the butt", mm, 0, 1000);
+            Checks.withinMm("place from the butt", mm, 0, 1000);
         }
 
         @Override

@@ -51,11 +51,13 @@ public record Shape(
         nodes = List.copyOf(nodes);
         details = List.copyOf(details);
         monotone = List.copyOf(monotone);
-        Checks.within("shadow line", shadowLineMm, -3, 3);
+        Checks.withinMm("shadow line", shadowLineMm, -3, 3);
         shoulderSlopeDeg.ifPresent(
-                d -> Checks.within("shoulder slope", d, -Node.STEEPEST_DEG, Node.STEEPEST_DEG));
+                d ->
+                        Checks.withinDegrees(
+                                "shoulder slope", d, -Node.STEEPEST_DEG, Node.STEEPEST_DEG));
         seatSlopeDeg.ifPresent(
-                d -> Checks.within("seat slope", d, -Node.STEEPEST_DEG, Node.STEEPEST_DEG));
+                d -> Checks.withinDegrees("seat slope", d, -Node.STEEPEST_DEG, Node.STEEPEST_DEG));
         if (nodes.stream().map(Node::name).distinct().count() != nodes.size()) {
             throw new IllegalArgumentException("shape " + name + ": two nodes have one name");
         }

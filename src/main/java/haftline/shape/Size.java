@@ -12,7 +12,7 @@ public sealed interface Size {
     record Plain(double diameterMm) implements Size {
         /** Checks the range. */
         public Plain {
-            Checks.within("diameter", diameterMm, 1, 200);
+            Checks.withinMm("diameter", diameterMm, 1, 200);
         }
     }
 

@@ -20,9 +20,9 @@ public record Copier(double noseMm, double followerMm, double steepestDeg, doubl
 
     /** Checks the ranges. */
     public Copier {
-        Checks.within("cutter nose radius", noseMm, 0, 30);
-        Checks.within("follower radius", followerMm, 0, 30);
-        Checks.within("steepest slope", steepestDeg, LEAST_SLOPE_DEG, 89);
+        Checks.withinMm("cutter nose radius", noseMm, 0, 30);
+        Checks.withinMm("follower radius", followerMm, 0, 30);
+        Checks.withinDegrees("steepest slope", steepestDeg, LEAST_SLOPE_DEG, 89);
         Checks.within("radial ratio", radialRatio, 0.25, 4);
     }
 
@@ -55,8 +55,8 @@ public record Copier(double noseMm, double followerMm, double steepestDeg, doubl
      * @return degrees from the axis
      */
     public static double steepestDeg(double includedAngleDeg, double clearanceDeg) {
-        Checks.within("included angle", includedAngleDeg, 10, 150);
-        Checks.within("clearance", clearanceDeg, 0, 20);
+        Checks.withinDegrees("included angle", includedAngleDeg, 10, 150);
+        Checks.withinDegrees("clearance", clearanceDeg, 0, 20);
         return 90 - includedAngleDeg / 2 - clearanceDeg;
     }
 
@@ -76,7 +76,7 @@ public record Copier(double noseMm, double followerMm, double steepestDeg, doubl
      * @return mm, negative inward
      */
     public double radialShiftMm(double slopeDeg) {
-        Checks.within("slope", slopeDeg, -89, 89);
+        Checks.withinDegrees("slope", slopeDeg, -89, 89);
         return normalShiftMm() / Math.cos(Math.toRadians(slopeDeg));
     }
 }

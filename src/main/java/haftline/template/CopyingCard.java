@@ -52,9 +52,9 @@ public record CopyingCard(
 
     /** Checks the ranges and copies the list. */
     public CopyingCard {
-        Checks.within("back", backMm, 2, 200);
+        Checks.withinMm("back", backMm, 2, 200);
         holes = List.copyOf(holes);
-        Checks.within("sheet thickness", sheetMm, 0.2, 25);
+        Checks.withinMm("sheet thickness", sheetMm, 0.2, 25);
     }
 
     /**

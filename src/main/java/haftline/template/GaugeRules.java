@@ -45,13 +45,13 @@ public record GaugeRules(
 
     /** Checks the ranges. */
     public GaugeRules {
-        Checks.within("relief", reliefMm, 0, 6);
-        Checks.within("clearance", clearanceMm, 0, 2);
-        Checks.within("slot allowance", allowanceMm, 0, 3);
-        Checks.within("tenon tolerance", tenonToleranceMm, 0.01, 0.5);
-        Checks.within("tolerance", toleranceMm, 1e-4, 0.5);
-        Checks.within("sheet thickness", sheetMm, 0.2, 25);
-        Checks.within("hanging hole", hangingHoleMm, 0, 12);
+        Checks.withinMm("relief", reliefMm, 0, 6);
+        Checks.withinMm("clearance", clearanceMm, 0, 2);
+        Checks.withinMm("slot allowance", allowanceMm, 0, 3);
+        Checks.withinMm("tenon tolerance", tenonToleranceMm, 0.01, 0.5);
+        Checks.withinMm("tolerance", toleranceMm, 1e-4, 0.5);
+        Checks.withinMm("sheet thickness", sheetMm, 0.2, 25);
+        Checks.withinMm("hanging hole", hangingHoleMm, 0, 12);
     }
 
     /**

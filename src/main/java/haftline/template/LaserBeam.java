@@ -19,7 +19,7 @@ public record LaserBeam(double kerfMm) implements CuttingTool {
 
     /** Checks the range. */
     public LaserBeam {
-        Checks.within("kerf", kerfMm, 0, 2);
+        Checks.withinMm("kerf", kerfMm, 0, 2);
     }
 
     @Override

@@ -27,8 +27,8 @@ public record Lettering(Spot foot, double heightMm, Align align, double rotation
 
     /** Checks the ranges. */
     public Lettering {
-        Checks.within("lettering height", heightMm, 0.5, 50);
-        Checks.within("lettering rotation", rotationDeg, -360, 360);
+        Checks.withinMm("lettering height", heightMm, 0.5, 50);
+        Checks.withinDegrees("lettering rotation", rotationDeg, -360, 360);
         Checks.named("lettering", text);
     }
 

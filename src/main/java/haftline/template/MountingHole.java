@@ -23,9 +23,9 @@ public record MountingHole(End end, double beyondMm, double y, double diameterMm
 
     /** Checks the ranges. */
     public MountingHole {
-        Checks.within("mounting hole, beyond", beyondMm, -500, 200);
+        Checks.withinMm("mounting hole, beyond", beyondMm, -500, 200);
         Checks.within("mounting hole, height", y, -200, 200);
-        Checks.within("mounting hole, diameter", diameterMm, 0.5, 50);
+        Checks.withinMm("mounting hole, diameter", diameterMm, 0.5, 50);
     }
 
     static MountingHole of(TemplateSettings.Hole hole) {

@@ -27,7 +27,7 @@ public record RouterBit(double diameterMm, boolean relieved) implements CuttingT
 
     /** Checks the range. */
     public RouterBit {
-        Checks.within("bit diameter", diameterMm, 0.2, 30);
+        Checks.withinMm("bit diameter", diameterMm, 0.2, 30);
     }
 
     @Override

@@ -14,10 +14,10 @@ import haftline.set.TemplateSettings;
 public record SheetSize(double widthMm, double heightMm, double marginMm, double gapMm) {
     /** Checks the ranges. */
     public SheetSize {
-        Checks.within("sheet width", widthMm, 20, 5000);
-        Checks.within("sheet height", heightMm, 20, 5000);
-        Checks.within("sheet margin", marginMm, 0, 100);
-        Checks.within("gap between cards", gapMm, 0, 50);
+        Checks.withinMm("sheet width", widthMm, 20, 5000);
+        Checks.withinMm("sheet height", heightMm, 20, 5000);
+        Checks.withinMm("sheet margin", marginMm, 0, 100);
+        Checks.withinMm("gap between cards", gapMm, 0, 50);
         Checks.within(
                 "room inside the margins", Math.min(widthMm, heightMm) - 2 * marginMm, 1, 5000);
     }

@@ -22,7 +22,7 @@ record Slot(double widthMm, String label, String note) {
 
     /** Checks the width. */
     Slot {
-        Checks.within("slot width", widthMm, 1, 200);
+        Checks.withinMm("slot width", widthMm, 1, 200);
     }
 
     /** How deep it goes. */

@@ -102,8 +102,8 @@ public record StillServes(Kind kind, Cause cause, double offMm, double atX, doub
 
     /** Checks the ranges. */
     public StillServes {
-        Checks.within("off", offMm, 0, Double.MAX_VALUE);
-        Checks.within("limit", limitMm, 0, Double.MAX_VALUE);
+        Checks.withinMm("off", offMm, 0, Double.MAX_VALUE);
+        Checks.withinMm("limit", limitMm, 0, Double.MAX_VALUE);
     }
 
     /**
@@ -126,7 +126,7 @@ public record StillServes(Kind kind, Cause cause, double offMm, double atX, doub
      */
     public static List<StillServes> of(
             Workpiece cut, Workpiece now, GaugeRules rules, double toleranceMm) {
-        Checks.within("tolerance", toleranceMm, 1e-3, 5);
+        Checks.withinMm("tolerance", toleranceMm, 1e-3, 5);
         return List.of(
                 profile(cut, now, rules, toleranceMm),
                 slots(cut, now, toleranceMm),

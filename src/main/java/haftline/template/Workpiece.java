@@ -40,10 +40,10 @@ public record Workpiece(
                     "body starts at x " + body.startX() + ": expected 0, the shoulder");
         }
         Checks.within("seat", seatX, Double.MIN_NORMAL, body.endX());
-        Checks.within("ferrule length", ferruleLengthMm, 0.5, 100);
-        Checks.within("ferrule diameter", ferruleDiameterMm, 1, 100);
-        Checks.within("tenon diameter", tenonDiameterMm, 0.5, ferruleDiameterMm);
-        Checks.within("tenon length", tenonLengthMm, 0.1, 100);
+        Checks.withinMm("ferrule length", ferruleLengthMm, 0.5, 100);
+        Checks.withinMm("ferrule diameter", ferruleDiameterMm, 1, 100);
+        Checks.withinMm("tenon diameter", tenonDiameterMm, 0.5, ferruleDiameterMm);
+        Checks.withinMm("tenon length", tenonLengthMm, 0.1, 100);
         stations = List.copyOf(stations);
     }
 

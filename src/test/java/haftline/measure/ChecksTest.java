@@ -2,6 +2,7 @@ package haftline.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import org.junit.jupiter.api.Test;
 
@@ -23,5 +24,36 @@ class ChecksTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Checks.withinMm("kerf", Double.NaN, 0, 2))
                 .withMessage("kerf NaN mm: expected a length from 0 to 2 mm");
+    }
+
+    @Test
+    void tellsARangeInTheUnitInUseAndWhatItTellsCanBeTyped() {
+        OutOfRange found =
+                catchThrowableOfType(
+                        OutOfRange.class, () -> Checks.withinMm("ferrule bore", 70, 0.1, 60));
+
+        assertThat(found.words(Units.MM))
+                .isEqualTo("ferrule bore 70 mm: expected a length from 0.1 to 60 mm");
+        assertThat(found.words(Units.INCH))
+                .isEqualTo("ferrule bore 2.7559 in: expected a length from 0.004 to 2.3622 in");
+        assertThat(0.004 * 25.4).isGreaterThanOrEqualTo(0.1);
+        assertThat(OutOfRange.range(14.95 / 3 * 2, 5000, Units.MM))
+                .isEqualTo("from 9.967 to 5000 mm");
+        assertThat(OutOfRange.range(20, 5000, Units.INCH)).isEqualTo("from 0.7875 to 196.8503 in");
+    }
+
+    @Test
+    void whatIsNoLengthKeepsItsUnit() {
+        OutOfRange mass =
+                catchThrowableOfType(
+                        OutOfRange.class, () -> Checks.withinGrams("blade mass", 9000, 0.1, 5000));
+        OutOfRange slope =
+                catchThrowableOfType(
+                        OutOfRange.class, () -> Checks.withinDegrees("slope", 89, -85, 85));
+
+        assertThat(mass.words(Units.INCH))
+                .isEqualTo("blade mass 9000 g: expected a mass from 0.1 to 5000 g");
+        assertThat(slope.words(Units.INCH))
+                .isEqualTo("slope 89°: expected an angle from -85 to 85°");
     }
 }

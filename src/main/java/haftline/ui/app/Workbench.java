@@ -37,6 +37,9 @@ import javafx.scene.layout.VBox;
 
 /** The whole window: what stands where, and what menus and keys do. */
 public final class Workbench extends BorderPane implements Actions {
+    /** A finding and its remedy are seen however low the window is, px. */
+    private static final double LEAST_FOOT = 92;
+
     private final EditorModel editor;
     private final Watched<Palette> palette;
     private final Preferences preferences;
@@ -112,6 +115,7 @@ public final class Workbench extends BorderPane implements Actions {
         SplitPane halves = new SplitPane(middle, foot);
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
+        foot.setMinHeight(LEAST_FOOT);
         VBox centre = new VBox(new Notice(editor), halves);
         VBox.setVgrow(halves, Priority.ALWAYS);
         header = new Header(editor, this);

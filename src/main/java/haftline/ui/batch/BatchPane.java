@@ -3,6 +3,7 @@ package haftline.ui.batch;
 import haftline.findings.Finding;
 import haftline.findings.Gravity;
 import haftline.measure.Length;
+import haftline.measure.OutOfRange;
 import haftline.measure.Units;
 import haftline.set.BatchChange;
 import haftline.template.ComparedPiece;
@@ -199,7 +200,7 @@ public final class BatchPane extends BorderPane {
         boolean isLength =
                 mm.isPresent() && mm.getAsDouble() >= LEAST_MM && mm.getAsDouble() <= GREATEST_MM;
         if (!isLength) {
-            editor.refuse("Tolerance: expected a length from 0.001 to 5 mm, such as 0.2 mm");
+            editor.refuse("Expected a tolerance " + OutOfRange.range(LEAST_MM, GREATEST_MM, units));
         } else if (Math.abs(mm.getAsDouble() - model.tolerance().value()) > LEAST_MM / 100) {
             model.judge(mm.getAsDouble());
         }

@@ -206,6 +206,9 @@ public final class BoardPane extends Region {
         View view = model.viewpoint().view().value();
         heldRoom = scene.room(view);
         Ink ink = new Ink();
+        crossHair.keepOff(
+                new DimensionPainter(new Pen(ink), scene, new Sheet(width, height), view)
+                        .overallWords());
         painter.paint(ink, scene, width, height, view, density());
         new GripPainter(ink, model, palette.value()).paint(width);
         crossHair.draw(new Pen(ink), palette.value().accent(), editor.document().isInGesture());

@@ -3,6 +3,7 @@ package haftline.ui.board;
 import haftline.ui.model.ReadOut;
 import haftline.ui.words.Shown;
 import java.util.Optional;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
@@ -23,10 +24,16 @@ final class CrossHair {
     /** Beside the line: half the words of a node's diameter, and air, px. */
     private static final double ASIDE = 42;
 
+    /** Under the ruler, px from the top. */
+    private static final double TOP = Sheet.RULER + 6;
+
+    private static final double EDGE = 4;
+
     private final Line line = new Line();
     private final GridPane card = new GridPane();
     private double wide;
     private double tall;
+    private Rectangle2D kept = Rectangle2D.EMPTY;
     private final Label first = new Label();
     private final Label[] values = new Label[NAMES.length];
 
@@ -113,8 +120,24 @@ final class CrossHair {
             wide = card.prefWidth(-1);
             tall = card.prefHeight(wide);
         }
-        double x = px + ASIDE + 4 + wide < width ? px + ASIDE : px - ASIDE - wide;
-        card.resizeRelocate(Math.round(Math.max(4, x)), Sheet.RULER + 6, wide, tall);
+        card.resizeRelocate(Math.round(beside(px, width)), TOP, wide, tall);
+    }
+
+    /** Words of the board that stay readable while the card is shown. */
+    void keepOff(Rectangle2D words) {
+        kept = words;
+    }
+
+    /** Right of the line or left of it, as there is room; else on it, at the board's edge. */
+    private double beside(double px, double width) {
+        double right = px + ASIDE;
+        double left = px - ASIDE - wide;
+        boolean isRightFree = right + wide + EDGE < width;
+        boolean isLeftFree = left >= EDGE;
+        if (isRightFree && isLeftFree) {
+            return kept.intersects(right, TOP, wide, tall) ? left : right;
+        }
+        return isRightFree ? right : Math.max(EDGE, left);
     }
 
     private static String bend(ReadOut at, Shown shown) {

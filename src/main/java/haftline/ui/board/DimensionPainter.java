@@ -21,6 +21,26 @@ final class DimensionPainter {
     /** How far a diameter stands over its node, and over another diameter, px. */
     private static final double LIFT = 14;
 
+    /** The overall length's row over the room for the piece, px. */
+    private static final double OVERALL_ROW = 44;
+
+    /** Rows under the room for the piece, px; a row of its own for the cap's bore when crowded. */
+    private static final double FIRST_ROW = 20;
+
+    private static final double CAP_ROW = 38;
+    private static final double SECOND_ROW = 46;
+    private static final double THIRD_ROW = 56;
+    private static final double BALANCE_ROW = 78;
+
+    /** The words of the balance keep this far from the board's edges, px. */
+    private static final double EDGE = 6;
+
+    /** From one line of words to the next, px. */
+    private static final double LINE = 17;
+
+    /** Air between two dimensions in one row, px. */
+    private static final double APART = 6;
+
     private final Pen pen;
     private final BoardScene scene;
     private final Sheet sheet;
@@ -39,33 +59,52 @@ final class DimensionPainter {
         shown = scene.shown();
     }
 
+    /**
+     * Where the words of the overall length stand on the board, px; what is read keeps off them.
+     */
+    Rectangle2D overallWords() {
+        Dimension overall = overall();
+        double wide = overall.width + 2 * APART;
+        double line = view.axisY() - scene.room(view) - OVERALL_ROW;
+        return new Rectangle2D(overall.middle() - wide / 2, line - LINE / 2, wide, LINE);
+    }
+
+    private Dimension overall() {
+        double end = handle.buttX() + handle.lengths().capMm();
+        return along(new Stretch(handle.ferruleFaceX(), end, "", handle.lengths().overallMm()));
+    }
+
     void paint() {
         double room = scene.room(view);
-        double end = handle.buttX() + handle.lengths().capMm();
-        double over = -room - 44;
-        along(handle.ferruleFaceX(), end, over, -room, "", handle.lengths().overallMm());
-        double under = room + 20;
+        overall().paint(-room - OVERALL_ROW, -room);
         Bore bore = handle.tangBore();
         double depth = bore.deepest().depthMm();
-        balance(view.axisY() + under + 58);
-        along(
-                bore.faceX(),
-                bore.xAt(depth),
-                under,
-                room,
-                "bore ⌀ " + number(bore.deepest().diameterMm()) + ", ",
-                depth);
-        handle.capBore()
-                .ifPresent(
-                        cap ->
-                                along(
-                                        cap.xAt(cap.deepest().depthMm()),
-                                        cap.faceX(),
-                                        under,
-                                        room,
-                                        "",
-                                        cap.deepest().depthMm()));
-        along(0, handle.buttX(), under + 26, room, "", handle.lengths().visibleWoodMm());
+        Dimension tang =
+                along(
+                        new Stretch(
+                                bore.faceX(),
+                                bore.xAt(depth),
+                                "bore ⌀ " + number(bore.deepest().diameterMm()) + ", ",
+                                depth));
+        Optional<Dimension> cap =
+                handle.capBore()
+                        .map(
+                                hole ->
+                                        new Stretch(
+                                                hole.xAt(hole.deepest().depthMm()),
+                                                hole.faceX(),
+                                                "",
+                                                hole.deepest().depthMm()))
+                        .map(this::along);
+        Dimension wood =
+                along(new Stretch(0, handle.buttX(), "", handle.lengths().visibleWoodMm()));
+        // On a small board the bores' words meet: three rows stand where two did.
+        boolean isCrowded = cap.isPresent() && tang.meets(cap.get());
+        // From below upwards: words are patched over what runs past them to a lower row.
+        wood.paint(room + (isCrowded ? THIRD_ROW : SECOND_ROW), room);
+        cap.ifPresent(hole -> hole.paint(room + (isCrowded ? CAP_ROW : FIRST_ROW), room));
+        tang.paint(room + FIRST_ROW, room);
+        balance(view.axisY() + room + BALANCE_ROW);
         diameters();
     }
 
@@ -73,41 +112,81 @@ final class DimensionPainter {
         return shown.length(mm);
     }
 
-    /**
-     * One length along the axis; its arrows stand outside where there is no room between them.
-     *
-     * @param below of the dimension line, px under the axis
-     * @param edge of the room for the piece, px under the axis
-     */
-    private void along(double x0, double x1, double below, double edge, String lead, double mm) {
-        double a = Pen.sharp(view.px(Math.min(x0, x1)));
-        double b = Pen.sharp(view.px(Math.max(x0, x1)));
-        double line = Pen.sharp(view.axisY() + below);
-        double away = Math.signum(edge);
-        double from = Math.round(view.axisY() + edge) + 6 * away;
-        double to = line + OVERSHOOT * away;
-        String text = lead + number(mm);
-        pen.style(palette.soft(), 1);
-        pen.line(a, from, a, to);
-        pen.line(b, from, b, to);
-        pen.ink.setFill(palette.soft());
-        double width = Pen.width(text);
-        if (b - a > width + 34) {
-            pen.line(a, line, b, line);
-            pen.arrow(a, line, -1);
-            pen.arrow(b, line, 1);
-            pen.patched(text, middle(a, b, width), line + 4, palette.ink(), palette.paper());
-        } else {
-            pen.line(a - 16, line, b + 16, line);
-            pen.arrow(a, line, 1);
-            pen.arrow(b, line, -1);
-            boolean right = b + 24 + width < sheet.width();
-            pen.text(
-                    text,
-                    right ? b + 20 : a - 20,
-                    line + 4,
-                    palette.ink(),
-                    right ? TextAlignment.LEFT : TextAlignment.RIGHT);
+    /** What one dimension tells: from where to where in mm, its words and its length. */
+    private record Stretch(double x0, double x1, String lead, double mm) {}
+
+    /** One length along the axis, where it will stand. */
+    private Dimension along(Stretch stretch) {
+        double a = Pen.sharp(view.px(Math.min(stretch.x0(), stretch.x1())));
+        double b = Pen.sharp(view.px(Math.max(stretch.x0(), stretch.x1())));
+        String text = stretch.lead() + number(stretch.mm());
+        return new Dimension(a, b, text, Pen.width(text));
+    }
+
+    /** One length along the axis; its arrows stand outside where there is no room between them. */
+    private final class Dimension {
+        private final double a;
+        private final double b;
+        private final String text;
+        private final double width;
+        private final boolean isInside;
+        private final boolean isRight;
+
+        Dimension(double a, double b, String text, double width) {
+            this.a = a;
+            this.b = b;
+            this.text = text;
+            this.width = width;
+            isInside = b - a > width + 34;
+            isRight = b + 24 + width < sheet.width();
+        }
+
+        private double left() {
+            return isInside ? a : a - (isRight ? 16 : 20 + width);
+        }
+
+        private double right() {
+            return isInside ? b : b + (isRight ? 20 + width : 16);
+        }
+
+        /** The middle of its words, px. */
+        private double middle() {
+            if (isInside) {
+                return DimensionPainter.this.middle(a, b, width);
+            }
+            return isRight ? b + 20 + width / 2 : a - 20 - width / 2;
+        }
+
+        /** Whether both cannot stand in one row. */
+        boolean meets(Dimension other) {
+            return left() < other.right() + APART && other.left() < right() + APART;
+        }
+
+        /**
+         * Draws it.
+         *
+         * @param below of the dimension line, px under the axis
+         * @param edge of the room for the piece, px under the axis
+         */
+        void paint(double below, double edge) {
+            double line = Pen.sharp(view.axisY() + below);
+            double away = Math.signum(edge);
+            double from = Math.round(view.axisY() + edge) + 6 * away;
+            double to = line + OVERSHOOT * away;
+            pen.style(palette.soft(), 1);
+            pen.line(a, from, a, to);
+            pen.line(b, from, b, to);
+            pen.ink.setFill(palette.soft());
+            if (isInside) {
+                pen.line(a, line, b, line);
+                pen.arrow(a, line, -1);
+                pen.arrow(b, line, 1);
+            } else {
+                pen.line(a - 16, line, b + 16, line);
+                pen.arrow(a, line, 1);
+                pen.arrow(b, line, -1);
+            }
+            pen.patched(text, middle(), line + 4, palette.ink(), palette.paper());
         }
     }
 
@@ -177,11 +256,9 @@ final class DimensionPainter {
         pen.dashed(palette.soft(), 0.8, 2, 3);
         pen.line(Pen.sharp(x), view.py(-PiecePicture.radius(handle)) + 6, Pen.sharp(x), y - 6);
         String where = at < 0 ? " before the ferrule's face" : " behind the ferrule's face";
-        String text =
-                "balance "
-                        + shown.length(Math.abs(at))
-                        + where
-                        + (met ? ", within " : ", wanted within ")
+        String lead = "balance " + shown.length(Math.abs(at));
+        String wanted =
+                (met ? ", within " : ", wanted within ")
                         + shown.length(low)
                         + " to "
                         + shown.length(high);
@@ -190,7 +267,18 @@ final class DimensionPainter {
         if (spread.isPresent()) {
             right = Math.max(right, spread(spread.get(), y + 14));
         }
-        pen.text(text, right + 12, y + 9, palette.ink(), TextAlignment.LEFT);
+        place(lead + where + wanted, right + 12, y + 9);
+    }
+
+    /** Words behind a mark, or under it where the board ends before they do. */
+    private void place(String text, double x, double y) {
+        double width = Pen.width(text);
+        if (x + width + EDGE <= sheet.width()) {
+            pen.text(text, x, y, palette.ink(), TextAlignment.LEFT);
+        } else {
+            double left = Math.max(EDGE, Math.min(x, sheet.width() - EDGE - width));
+            pen.text(text, left, y + LINE, palette.ink(), TextAlignment.LEFT);
+        }
     }
 
     /** A bracket under the fulcrum, in which 9 in 10 handles balance; its right end, px. */

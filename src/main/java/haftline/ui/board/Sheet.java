@@ -12,8 +12,8 @@ import haftline.ui.model.View;
 record Sheet(double width, double height) {
     static final double RULER = 26;
 
-    /** Below this height the curves would take the piece its room. */
-    private static final double LEAST_WITH_CURVES = 330;
+    /** Below this height the curves would leave the piece less than 70 px. */
+    private static final double LEAST_WITH_CURVES = 428;
 
     /** Room for dimensions over and under the piece, px. */
     private static final double ABOVE = 78;

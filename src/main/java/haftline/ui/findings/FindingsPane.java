@@ -18,6 +18,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.Tooltip;
@@ -36,9 +37,11 @@ public final class FindingsPane extends VBox {
     /** What borders and a scroll bar take of the list's width, px. */
     private static final double BESIDE = 46;
 
+    /** The finding comes first: its remedy never takes more than this share of the row. */
     private static final double REMEDY_SHARE = 0.31;
 
-    private static final double WORDS_SHARE = 0.6;
+    /** What mark, rule and the gaps of a row take beside words and remedy, px. */
+    private static final double MARKS = 110;
 
     private final EditorModel editor;
     private final FindingsModel model;
@@ -69,7 +72,12 @@ public final class FindingsPane extends VBox {
         list.setPlaceholder(none);
         list.setId("findings");
         list.setAccessibleText("Findings");
-        list.widthProperty().addListener(o -> list.refresh());
+        list.widthProperty()
+                .addListener(
+                        o -> {
+                            rows.forEach(Row::measureAnew);
+                            list.refresh();
+                        });
         list.setCellFactory(view -> new Row());
         list.getSelectionModel()
                 .selectedItemProperty()
@@ -157,9 +165,22 @@ public final class FindingsPane extends VBox {
         private final Mark mark = new Mark();
         private final Label sentence = new Label();
         private final Hyperlink rule = new Hyperlink("rule");
-        private final Button apply = new Button();
-        private final Label advice = new Label();
+        private final Button apply =
+                new Button() {
+                    @Override
+                    protected double computeMinWidth(double height) {
+                        return remedyWidth(this);
+                    }
+                };
+        private final Label advice =
+                new Label() {
+                    @Override
+                    protected double computeMinWidth(double height) {
+                        return remedyWidth(this);
+                    }
+                };
         private final Label aside = new Label();
+        private final VBox words;
         private final SteadyBox box;
 
         Row() {
@@ -169,18 +190,16 @@ public final class FindingsPane extends VBox {
             rule.getStyleClass().add("whose");
             rule.setMinWidth(Region.USE_PREF_SIZE);
             apply.getStyleClass().add("apply");
-            apply.setMinWidth(0);
             apply.setWrapText(true);
-            // The finding comes first: its remedy never takes more than this share of the row.
             apply.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
             aside.getStyleClass().add("advice");
             aside.setMinWidth(0);
             aside.setWrapText(true);
-            VBox words =
+            words =
                     new VBox(1, sentence, aside) {
                         @Override
                         protected double computeMinWidth(double height) {
-                            return Math.min(sentence.prefWidth(-1), list.getWidth() * WORDS_SHARE);
+                            return Math.min(sentence.prefWidth(-1), wordsWidth());
                         }
                     };
             words.setAlignment(Pos.CENTER_LEFT);
@@ -188,15 +207,31 @@ public final class FindingsPane extends VBox {
             HBox.setHgrow(gap, Priority.ALWAYS);
             HBox line = new HBox(10, mark, words, rule, gap, advice, apply);
             advice.getStyleClass().add("advice");
-            advice.setMinWidth(0);
             advice.setWrapText(true);
             advice.maxWidthProperty().bind(list.widthProperty().multiply(REMEDY_SHARE));
             line.setAlignment(Pos.CENTER_LEFT);
             // The list lays all its rows anew where one asks for it: only where that one grows.
             box = new SteadyBox(line);
             box.setAlignment(Pos.CENTER_LEFT);
+            box.setMinWidth(0);
             setPrefWidth(0);
             rows.add(this);
+        }
+
+        /** Its words take a share of the list's width, which is another one now. */
+        void measureAnew() {
+            words.requestLayout();
+            apply.requestLayout();
+            advice.requestLayout();
+        }
+
+        private double wordsWidth() {
+            return Math.max(0, list.getWidth() * (1 - REMEDY_SHARE) - BESIDE - MARKS);
+        }
+
+        /** A remedy is read beside its finding, never a word a line. */
+        private double remedyWidth(Labeled told) {
+            return Math.min(told.prefWidth(-1), list.getWidth() * REMEDY_SHARE);
         }
 
         /** Tells the finding of its row anew. */

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 
 /** The details by number; a field that is typed in chooses its detail on the board. */
 final class DetailTable extends TypedTable {
@@ -51,6 +52,7 @@ final class DetailTable extends TypedTable {
         for (int row = 0; row < lines.size(); row++) {
             Label kind = new Label(lines.get(row).kind());
             kind.getStyleClass().add("field-label");
+            kind.setTooltip(new Tooltip(lines.get(row).kind()));
             put(kind, 0, row + 1);
             for (Column column : Column.values()) {
                 if (!lines.get(row).text(column).isEmpty()) {

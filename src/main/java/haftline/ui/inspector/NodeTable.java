@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.VBox;
 
 /** The nodes by number; what fixes the ends is said where the pointer rests. */
 final class NodeTable extends TypedTable {
@@ -28,7 +30,7 @@ final class NodeTable extends TypedTable {
     private record Cell(String node, Column column, Field field) {}
 
     NodeTable(NodeTableModel model, BoardModel board) {
-        super("node", "at", "diameter", "slope", "");
+        super("node", "at", "diameter", "slope");
         this.model = model;
         this.board = board;
         stop = model.lines().follow(this::show);
@@ -63,6 +65,7 @@ final class NodeTable extends TypedTable {
                             .filter(l -> l.isPlaceOwn() || l.isDiameterOwn())
                             .isPresent();
             release.setVisible(own);
+            release.setManaged(own);
         }
     }
 
@@ -81,16 +84,19 @@ final class NodeTable extends TypedTable {
             name.setTooltip(new Tooltip(line.name() + (crisp ? ", a crisp edge" : "")));
             name.getStyleClass().add("field-label");
             name.setMinWidth(0);
-            put(name, 0, row);
+            // Under the name, where it takes no figure its room.
+            VBox named = new VBox(name, release(line));
+            named.setAlignment(Pos.CENTER_LEFT);
+            put(named, 0, row);
             for (int i = 0; i < COLUMNS.length; i++) {
                 put(cell(line, COLUMNS[i]), i + 1, row);
             }
-            put(release(line), COLUMNS.length + 1, row++);
+            row++;
         }
     }
 
     private Hyperlink release(Line line) {
-        Hyperlink release = new Hyperlink("set's");
+        Hyperlink release = new Hyperlink("as the set");
         release.getStyleClass().add("whose");
         release.setTooltip(
                 new Tooltip("Gives this piece's own place and diameter up for the set's"));
@@ -107,6 +113,9 @@ final class NodeTable extends TypedTable {
                 column == Column.PLACE ? "place" : column == Column.DIAMETER ? "diameter" : "slope";
         field.setId(what + "-" + line.name().replace(' ', '-'));
         field.setAccessibleText(line.name() + ", " + what);
+        if (column == Column.SLOPE) {
+            field.getStyleClass().add("slope");
+        }
         cells.add(new Cell(line.name(), column, field));
         boolean fixed = !line.fixedBy().isEmpty() && column != Column.SLOPE;
         if (fixed) {

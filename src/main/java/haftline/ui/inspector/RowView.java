@@ -27,8 +27,12 @@ public final class RowView extends SteadyBox {
     // frame.
     private static final Tooltip RELEASE = new Tooltip("Leaves it to what set and rule say");
     private static final Tooltip NUMBER = new Tooltip("Takes 12.5, 12,5 mm, 1/2\" or 31/64 in");
-    private static final Tooltip READINGS =
-            new Tooltip("Takes 12.5, 12,5 mm, 1/2\", 31/64 in, or readings: 6.5; 6.6; 6.55");
+    private static final String TAKES =
+            "Takes 12.5, 12,5 mm, 1/2\", 31/64 in, or readings: 6.5; 6.6; 6.55";
+    private static final Tooltip READINGS = new Tooltip(TAKES);
+
+    /** So many characters any field shows. */
+    private static final int SEEN_WHOLE = 20;
 
     private final Row row;
     private final Label note = new Label();
@@ -48,6 +52,10 @@ public final class RowView extends SteadyBox {
         label.getStyleClass().add("field-label");
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
+        if (row.label().indexOf(' ') < 0) {
+            // One word is never broken, however much its figure has to say.
+            label.setMinWidth(Region.USE_PREF_SIZE);
+        }
         label.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(label, Priority.ALWAYS);
         Node shown = shown();
@@ -125,6 +133,8 @@ public final class RowView extends SteadyBox {
         TextField field = new Field();
         field.setMinWidth(Region.USE_PREF_SIZE);
         field.setTooltip(row.kind() == Row.Kind.READINGS ? READINGS : NUMBER);
+        field.setOnMouseEntered(e -> tellWhole(field));
+        field.textProperty().addListener(o -> tellWhole(field));
         field.setOnAction(e -> row.enter(field.getText()));
         field.focusedProperty()
                 .addListener(
@@ -144,6 +154,14 @@ public final class RowView extends SteadyBox {
                     }
                 });
         return field;
+    }
+
+    /** Many readings are longer than their field. */
+    private void tellWhole(TextField field) {
+        if (row.kind() == Row.Kind.READINGS && field.isHover()) {
+            READINGS.setText(
+                    field.getLength() > SEEN_WHOLE ? field.getText() + "\n" + TAKES : TAKES);
+        }
     }
 
     private ComboBox<String> box() {
@@ -183,7 +201,8 @@ public final class RowView extends SteadyBox {
     private static Label figure() {
         Label figure = new Label();
         figure.getStyleClass().add("figure");
-        figure.setMinWidth(Region.USE_PREF_SIZE);
+        figure.setWrapText(true);
+        figure.setMinHeight(Region.USE_PREF_SIZE);
         return figure;
     }
 }

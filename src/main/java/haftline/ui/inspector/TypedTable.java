@@ -14,6 +14,9 @@ import javafx.scene.layout.Priority;
 abstract class TypedTable extends SteadyBox {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
+    /** Most names are read whole, px. */
+    private static final double LEAST_NAME = 54;
+
     private final GridPane grid = new GridPane();
     private final Label note = new Label();
     private final String[] heads;
@@ -24,6 +27,7 @@ abstract class TypedTable extends SteadyBox {
         grid.getStyleClass().add("node-grid");
         ColumnConstraints name = new ColumnConstraints();
         name.setHgrow(Priority.ALWAYS);
+        name.setMinWidth(LEAST_NAME);
         grid.getColumnConstraints().add(name);
         note.getStyleClass().add("field-note");
         note.setWrapText(true);

@@ -16,6 +16,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
@@ -29,6 +30,12 @@ final class DifferencesPane extends VBox {
     private static final double NAME_WIDTH = 116;
     private static final double GAP = 6;
 
+    /** No column is narrower, px: a narrow table is scrolled. */
+    private static final double LEAST_COLUMN = 72;
+
+    /** The bar of the rows and the air on both sides, px. */
+    private static final double ASIDE = 30;
+
     /** A remedy never takes more than this share of its row: the finding comes first. */
     private static final double REMEDY_SHARE = 0.4;
 
@@ -40,6 +47,7 @@ final class DifferencesPane extends VBox {
     private final ListView<LineUp.Places> rows = new ListView<>();
     private final ListView<Family.Stray> strays = new ListView<>();
     private final VBox tablePage = new VBox(head, rows);
+    private final ScrollPane scrolled = new ScrollPane(tablePage);
     private final Label none = new Label();
 
     DifferencesPane(EditorModel editor, FamilyModel model) {
@@ -63,7 +71,12 @@ final class DifferencesPane extends VBox {
         well.getStyleClass().add("small");
         strays.setPlaceholder(well);
         VBox.setVgrow(rows, Priority.ALWAYS);
-        StackPane pages = new StackPane(tablePage, strays);
+        scrolled.setFitToWidth(true);
+        scrolled.setFitToHeight(true);
+        scrolled.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scrolled.setFocusTraversable(false);
+        scrolled.setMinHeight(0);
+        StackPane pages = new StackPane(scrolled, strays);
         VBox.setVgrow(pages, Priority.ALWAYS);
         head.getStyleClass().add("differences-head");
         head.setMinHeight(Region.USE_PREF_SIZE);
@@ -104,7 +117,7 @@ final class DifferencesPane extends VBox {
     }
 
     private void turn() {
-        tablePage.setVisible(table.isSelected());
+        scrolled.setVisible(table.isSelected());
         strays.setVisible(out.isSelected());
     }
 
@@ -127,6 +140,9 @@ final class DifferencesPane extends VBox {
             column(trait);
             head.getChildren().add(trait);
         }
+        int columns = matched.family().rows().size();
+        tablePage.setMinWidth(
+                columns == 0 ? 0 : NAME_WIDTH + columns * (LEAST_COLUMN + GAP) + ASIDE);
         rows.getItems()
                 .setAll(matched.family().rows().isEmpty() ? List.of() : matched.lineUp().places());
         strays.getItems().setAll(matched.strays());

@@ -23,9 +23,9 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.SplitPane;
 import javafx.scene.image.Image;
 import javafx.scene.layout.StackPane;
-import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /**
@@ -33,11 +33,25 @@ import javafx.scene.text.TextAlignment;
  * the eye sees what differs; under them the same in figures.
  */
 public final class LineUpPane extends StackPane {
-    /** Room for names on the left and figures on the right, px. */
-    private static final double NAMES = 150;
+    /** Room for names on the left, px, and between them and the pieces. */
+    private static final double MOST_NAMES = 200;
 
-    private static final double FIGURES = 190;
+    private static final double NAMES_GAP = 16;
+
+    /** Between the pieces and the figures on their right, px. */
+    private static final double FIGURES_GAP = 14;
+
+    /** A board is never so narrow, px; before the first layout it is. */
+    private static final double LEAST_WIDTH = 200;
+
+    /** Smallest scale of the pieces, px/mm. */
+    private static final double LEAST_SCALE = 0.2;
+
     private static final double MARGIN = 18;
+
+    /** The scroll bar and the air on both sides, px. */
+    private static final double ASIDE = 34;
+
     private static final int SEEN_WHOLE = 6;
 
     /** How much of the height the pictures have; the table has the rest. */
@@ -51,6 +65,7 @@ public final class LineUpPane extends StackPane {
 
     private static final Font NAME = Font.font(null, FontWeight.BOLD, 13);
     private static final Font SMALL = Font.font(11);
+    private static final Text RULE = new Text();
 
     private final EditorModel editor;
     private final Watched<Palette> palette;
@@ -59,6 +74,8 @@ public final class LineUpPane extends StackPane {
     private final ListView<Piece> list = new ListView<>();
     private final Map<String, LineUp.Places> places = new HashMap<>();
     private final Pictures pictures = new Pictures(KEPT);
+    private double names;
+    private double figures;
     private double scale = 1;
     private double shoulder;
     private double widestMm;
@@ -152,26 +169,35 @@ public final class LineUpPane extends StackPane {
     }
 
     private void refresh() {
-        if (!isVisible() || list.getHeight() < 1 || getWidth() < NAMES + FIGURES + 100) {
+        if (!isVisible() || list.getHeight() < 1 || getWidth() < LEAST_WIDTH) {
             return;
         }
         double front = 1;
         double back = 1;
         widestMm = 1;
+        names = 0;
+        figures = 0;
         for (Piece piece : pieces()) {
-            Figures figures = editor.document().worked(piece.name()).figures().orElse(null);
-            if (figures != null) {
-                Handle handle = figures.handle();
+            names = Math.max(names, width(piece.name(), NAME));
+            names = Math.max(names, width(stock(piece), SMALL));
+            Figures worked = editor.document().worked(piece.name()).figures().orElse(null);
+            if (worked != null) {
+                for (String line : figures(worked)) {
+                    figures = Math.max(figures, width(line, SMALL));
+                }
+                Handle handle = worked.handle();
                 front = Math.max(front, -handle.ferruleFaceX());
                 back = Math.max(back, handle.buttX() + handle.lengths().capMm());
                 widestMm = Math.max(widestMm, 2 * PiecePicture.radius(handle));
             }
         }
-        double room = getWidth() - NAMES - FIGURES - 2 * MARGIN - 16;
+        names = Math.min(MOST_NAMES, names) + NAMES_GAP;
+        figures += FIGURES_GAP;
+        double room = getWidth() - names - figures - 2 * MARGIN - ASIDE;
         // A handful of pieces is seen whole; a long set is read row by row.
         double tall = (list.getHeight() - 8) / Math.min(SEEN_WHOLE, pieces().size()) - AIR;
-        scale = Math.max(1, Math.min(room / (front + back), tall / widestMm));
-        shoulder = NAMES + MARGIN + front * scale;
+        scale = Math.max(LEAST_SCALE, Math.min(room / (front + back), tall / widestMm));
+        shoulder = names + MARGIN + front * scale;
         list.setFixedCellSize(Math.ceil(widestMm * scale + AIR));
         if (!list.getItems().equals(pieces())) {
             list.getItems().setAll(pieces());
@@ -205,7 +231,7 @@ public final class LineUpPane extends StackPane {
                 setGraphic(null);
                 return;
             }
-            canvas.setWidth(Math.max(1, LineUpPane.this.getWidth() - 34));
+            canvas.setWidth(Math.max(1, LineUpPane.this.getWidth() - ASIDE));
             canvas.setHeight(list.getFixedCellSize());
             paint(piece);
             setGraphic(canvas);
@@ -221,33 +247,29 @@ public final class LineUpPane extends StackPane {
             gc.setTextAlign(TextAlignment.LEFT);
             gc.setFill(p.ink());
             gc.setFont(NAME);
-            gc.fillText(piece.name(), 4, axis - 2);
+            gc.fillText(piece.name(), 4, axis - 2, names - NAMES_GAP);
             gc.setFont(SMALL);
             gc.setFill(p.soft());
-            gc.fillText(
-                    editor.document().worked(piece.name()).brief().stock().name(),
-                    4,
-                    axis + 14,
-                    NAMES - 8);
+            gc.fillText(stock(piece), 4, axis + 14, names - NAMES_GAP);
             gc.setStroke(p.soft());
             gc.setLineWidth(1);
             gc.setLineDashes(16, 3, 3, 3);
-            gc.strokeLine(NAMES, axis + 0.5, width - FIGURES, axis + 0.5);
+            gc.strokeLine(names, axis + 0.5, width - figures, axis + 0.5);
             gc.setLineDashes(3, 3);
             gc.setStroke(p.line());
             gc.strokeLine(Math.round(shoulder) + 0.5, 0, Math.round(shoulder) + 0.5, height);
             gc.setLineDashes();
-            Figures figures = editor.document().worked(piece.name()).figures().orElse(null);
-            if (figures == null) {
+            Figures worked = editor.document().worked(piece.name()).figures().orElse(null);
+            if (worked == null) {
                 gc.setFill(p.stop());
                 gc.fillText("cannot be drawn", shoulder + 8, axis - 8);
                 setAccessibleText(piece.name() + ", cannot be drawn");
                 return;
             }
-            picture(gc, figures.handle(), axis, p);
+            picture(gc, worked.handle(), axis, p);
             lines(gc, getIndex(), axis, p);
-            figures(gc, figures, axis, width - FIGURES + 14, p.ink(), p.soft());
-            setAccessibleText(piece.name() + ", " + length(figures) + " long, " + swell(figures));
+            figures(gc, worked, axis, p);
+            setAccessibleText(piece.name() + ", " + length(worked) + " long, " + swell(worked));
         }
 
         /** From piece to piece; whoever follows them with the eye sees which steps aside. */
@@ -313,30 +335,43 @@ public final class LineUpPane extends StackPane {
             gc.drawImage(image, Math.round(x), axis - Math.round(h / 2), w, h);
         }
 
-        private void figures(
-                GraphicsContext gc, Figures figures, double axis, double x, Color ink, Color soft) {
-            Shown shown = new Shown(editor.units().value());
-            String[] lines = {
-                length(figures) + " long",
-                swell(figures),
-                shown.mass(figures.balance().totalG())
-                        + ", balance "
-                        + shown.length(figures.balance().fromFerruleFaceMm())
-            };
-            for (int i = 0; i < lines.length; i++) {
-                gc.setFill(i == 0 ? ink : soft);
-                gc.fillText(lines[i], x, axis - 12 + 16 * i, FIGURES - 18);
+        private void figures(GraphicsContext gc, Figures worked, double axis, Palette p) {
+            double x = canvas.getWidth() - figures + FIGURES_GAP;
+            List<String> lines = LineUpPane.this.figures(worked);
+            for (int i = 0; i < lines.size(); i++) {
+                gc.setFill(i == 0 ? p.ink() : p.soft());
+                gc.fillText(lines.get(i), x, axis - 12 + 16 * i);
             }
         }
+    }
 
-        private String length(Figures figures) {
-            return new Shown(editor.units().value()).length(figures.handle().lengths().overallMm());
-        }
+    private List<String> figures(Figures worked) {
+        Shown shown = new Shown(editor.units().value());
+        return List.of(
+                length(worked) + " long",
+                swell(worked),
+                shown.mass(worked.balance().totalG())
+                        + ", balance "
+                        + shown.length(worked.balance().fromFerruleFaceMm()));
+    }
 
-        private String swell(Figures figures) {
-            return "swell ⌀ "
-                    + new Shown(editor.units().value())
-                            .length(2 * figures.handle().outline().greatest().r());
-        }
+    private String length(Figures worked) {
+        return new Shown(editor.units().value()).length(worked.handle().lengths().overallMm());
+    }
+
+    private String swell(Figures worked) {
+        return "swell ⌀ "
+                + new Shown(editor.units().value())
+                        .length(2 * worked.handle().outline().greatest().r());
+    }
+
+    private String stock(Piece piece) {
+        return editor.document().worked(piece.name()).brief().stock().name();
+    }
+
+    private static double width(String text, Font font) {
+        RULE.setFont(font);
+        RULE.setText(text);
+        return Math.ceil(RULE.getLayoutBounds().getWidth());
     }
 }

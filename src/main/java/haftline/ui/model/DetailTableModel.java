@@ -131,7 +131,7 @@ public final class DetailTableModel {
             editor.notice().set(Optional.empty());
             return outcome;
         } catch (IllegalArgumentException outOfRange) {
-            return new Outcome.Refused(outOfRange.getMessage());
+            return Outcome.Refused.by(outOfRange).in(editor.units().value());
         }
     }
 

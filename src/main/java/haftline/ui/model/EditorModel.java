@@ -301,7 +301,9 @@ public final class EditorModel {
         refresh();
     }
 
-    private Outcome told(Outcome outcome) {
+    private Outcome told(Outcome came) {
+        Outcome outcome =
+                came instanceof Outcome.Refused refused ? refused.in(units.value()) : came;
         notice.set(outcome.refusal());
         refresh();
         return outcome;

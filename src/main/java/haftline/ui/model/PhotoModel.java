@@ -9,6 +9,7 @@ import haftline.edit.Worked;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
 import haftline.measure.Length;
+import haftline.measure.OutOfRange;
 import haftline.store.ReadingsFile;
 import haftline.store.SaveException;
 import java.nio.file.Path;
@@ -201,10 +202,9 @@ public final class PhotoModel {
                 || mm.getAsDouble() < LEAST_APART_MM
                 || mm.getAsDouble() > PictureFit.LONGEST_MM) {
             return Optional.of(
-                    "expected a length from "
-                            + Entry.text(LEAST_APART_MM, editor.units().value())
-                            + " to "
-                            + Entry.text(PictureFit.LONGEST_MM, editor.units().value()));
+                    "expected a length "
+                            + OutOfRange.range(
+                                    LEAST_APART_MM, PictureFit.LONGEST_MM, editor.units().value()));
         }
         step(state.value().withApart(mm.getAsDouble()));
         return Optional.empty();

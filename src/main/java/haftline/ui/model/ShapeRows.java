@@ -148,7 +148,7 @@ final class ShapeRows {
                     try {
                         return at.runIfDrawable(edit.to(mm.getAsDouble()));
                     } catch (IllegalArgumentException outOfRange) {
-                        return new Outcome.Refused(outOfRange.getMessage());
+                        return Outcome.Refused.by(outOfRange).in(at.units());
                     }
                 });
     }

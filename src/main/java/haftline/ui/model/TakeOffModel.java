@@ -10,6 +10,7 @@ import haftline.edit.Scope;
 import haftline.edit.ShapeEdits;
 import haftline.handle.Brief;
 import haftline.measure.Length;
+import haftline.measure.OutOfRange;
 import haftline.measure.Units;
 import haftline.store.DocumentException;
 import haftline.store.ReadingsFile;
@@ -236,7 +237,12 @@ public final class TakeOffModel {
                         && mm.getAsDouble() >= LEAST_TOLERANCE_MM
                         && mm.getAsDouble() <= GREATEST_TOLERANCE_MM;
         if (!isGood) {
-            return Optional.of("expected a length from 0.01 to 5 mm");
+            return Optional.of(
+                    "expected a length "
+                            + OutOfRange.range(
+                                    LEAST_TOLERANCE_MM,
+                                    GREATEST_TOLERANCE_MM,
+                                    editor.units().value()));
         }
         settings.set(settings.value().withTolerance(mm.getAsDouble()));
         return Optional.empty();

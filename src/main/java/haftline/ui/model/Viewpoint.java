@@ -3,11 +3,15 @@ package haftline.ui.model;
 import haftline.edit.Worked;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
+import java.util.Optional;
 
 /** Where the piece at hand stands on the screen, and how it is zoomed, moved and fitted. */
 public final class Viewpoint {
     /** The blade is broken off this far in front of the ferrule, mm. */
     public static final double BLADE_SHOWN_MM = 30;
+
+    /** A fitted view stands on whole pixels: that far over the area it still fits, px. */
+    private static final double ROUNDING_PX = 1;
 
     private final EditorModel editor;
     private final Watched<View> view = new Watched<>(new View(4, 200, 200));
@@ -20,6 +24,7 @@ public final class Viewpoint {
         editor.piece().watch(piece -> isFitted = true);
         editor.draft().watch(draft -> follow());
         editor.drawn().watch(drawn -> follow());
+        editor.inHand().watch(inHand -> letGo());
     }
 
     /** What is dragged must not move under the pointer: a piece is fitted anew after a gesture. */
@@ -27,6 +32,25 @@ public final class Viewpoint {
         if (isFitted && !editor.document().isInGesture()) {
             fit(area);
         }
+    }
+
+    /** A piece that stayed within its room stays where it is under the hand. */
+    private void letGo() {
+        boolean isOutside = handle().filter(handle -> !fits(handle)).isPresent();
+        if (isFitted && !editor.document().isInGesture() && isOutside) {
+            fit(area);
+        }
+    }
+
+    private Optional<Handle> handle() {
+        return editor.drawn().value().flatMap(Worked::figures).map(Figures::handle);
+    }
+
+    private boolean fits(Handle handle) {
+        View now = view.value();
+        return now.px(from(handle)) >= area.left() - ROUNDING_PX
+                && now.px(to(handle)) <= area.left() + area.width() + ROUNDING_PX
+                && radius(handle) * now.scale() <= area.height() / 2 + ROUNDING_PX;
     }
 
     /**
@@ -47,20 +71,24 @@ public final class Viewpoint {
     public void fit(View.Area where) {
         area = where;
         isFitted = true;
-        editor.drawn()
-                .value()
-                .flatMap(Worked::figures)
-                .map(Figures::handle)
-                .ifPresent(handle -> view.set(fitting(handle, where)));
+        handle().ifPresent(handle -> view.set(fitting(handle, where)));
     }
 
     private static View fitting(Handle handle, View.Area where) {
+        return View.fitting(from(handle), to(handle), radius(handle), where);
+    }
+
+    private static double from(Handle handle) {
+        return handle.ferruleFaceX() - BLADE_SHOWN_MM;
+    }
+
+    private static double to(Handle handle) {
+        return handle.buttX() + handle.lengths().capMm();
+    }
+
+    private static double radius(Handle handle) {
         double ferrule = handle.brief().kit().ferrule().outside().greatest() / 2;
-        return View.fitting(
-                handle.ferruleFaceX() - BLADE_SHOWN_MM,
-                handle.buttX() + handle.lengths().capMm(),
-                Math.max(handle.outline().greatest().r(), ferrule),
-                where);
+        return Math.max(handle.outline().greatest().r(), ferrule);
     }
 
     /** Fits the piece into the area that was last given. */

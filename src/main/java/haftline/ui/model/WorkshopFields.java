@@ -4,6 +4,7 @@ import haftline.edit.Command;
 import haftline.edit.Outcome;
 import haftline.edit.WorkshopEdits;
 import haftline.measure.Length;
+import haftline.measure.OutOfRange;
 import haftline.set.FileSettings;
 import haftline.set.TemplateSettings;
 import haftline.set.Workshop;
@@ -87,10 +88,11 @@ final class WorkshopFields {
                     OptionalDouble mm = Length.parse(entry, editor.units().value());
                     return mm.isEmpty() || !range.holds(mm.getAsDouble())
                             ? new Outcome.Refused(
-                                    "Expected a length from "
-                                            + text(range.least())
-                                            + " to "
-                                            + text(range.greatest()))
+                                    "Expected a length "
+                                            + OutOfRange.range(
+                                                    range.least(),
+                                                    range.greatest(),
+                                                    editor.units().value()))
                             : run(command.apply(mm.getAsDouble()));
                 });
     }

@@ -105,7 +105,7 @@ class TemplatesWindowTest {
         robot.interact(kerf::requestFocus);
         robot.interact(() -> kerf.setText("3 mm"));
         robot.type(KeyCode.ENTER);
-        assertThat(kerf.getAccessibleHelp()).contains("Expected a length from 0 mm to 2 mm");
+        assertThat(kerf.getAccessibleHelp()).contains("Expected a length from 0 to 2 mm");
         assertThat(editor.draft().value().set().workshop().templates().cutting().kerfMm())
                 .isEqualTo(2);
 

@@ -50,35 +50,6 @@ class BoardModelTest {
     }
 
     @Test
-    void fitsTheWholeHandleIntoItsArea() {
-        View view = board.viewpoint().view().value();
-        assertThat(view.px(handle().ferruleFaceX())).isGreaterThan(40);
-        assertThat(view.px(handle().buttX() + handle().lengths().capMm())).isLessThan(1041);
-        assertThat(view.axisY()).isEqualTo(250);
-    }
-
-    @Test
-    void zoomKeepsThePlaceUnderThePointer() {
-        double before = board.viewpoint().view().value().mm(333);
-        board.viewpoint().zoom(1.7, 333, 222);
-        assertThat(board.viewpoint().view().value().mm(333)).isCloseTo(before, within(1e-9));
-        board.viewpoint().zoom(1e9, 333, 222);
-        assertThat(board.viewpoint().view().value().scale()).isEqualTo(View.GREATEST);
-        assertThat(board.viewpoint().view().value().mm(333)).isCloseTo(before, within(1e-9));
-    }
-
-    @Test
-    void staysFittedUntilItIsMoved() {
-        View first = board.viewpoint().view().value();
-        board.viewpoint().resize(new View.Area(0, 0, 500, 300));
-        assertThat(board.viewpoint().view().value()).isNotEqualTo(first);
-        board.viewpoint().pan(5, 5);
-        View moved = board.viewpoint().view().value();
-        board.viewpoint().resize(new View.Area(0, 0, 900, 300));
-        assertThat(board.viewpoint().view().value()).isEqualTo(moved);
-    }
-
-    @Test
     void hitsTheNearestNodeAboveAndBelowTheAxis() {
         PlacedNode node = free();
         View view = board.viewpoint().view().value();

@@ -107,6 +107,23 @@ class InspectorModelTest {
                 .containsExactly(12.0, 12.7);
     }
 
+    @Test
+    void aRefusedReadingTellsItsRangeInTheUnitInUse() {
+        assertThat(row(Step.PARTS, "ferrule bore").enter("70 mm").refusal())
+                .contains("ferrule bore 70 mm: expected a length from 1 to 60 mm");
+        assertThat(row(Step.PARTS, "blade mass").enter("9000 g").refusal())
+                .contains("blade mass 9000 g: expected a mass from 0.1 to 5000 g");
+
+        editor.units().set(Units.INCH);
+
+        assertThat(row(Step.PARTS, "ferrule bore").enter("4").refusal())
+                .contains("ferrule bore 4 in: expected a length from 0.0394 to 2.3622 in");
+        assertThat(row(Step.PARTS, "blade length").enter("1/16").refusal())
+                .contains("blade length 0.0625 in: expected a length from 0.1969 to 39.37 in");
+        assertThat(row(Step.SHAPE, "swell").enter("20").refusal())
+                .contains("swell 20 in: expected a length from 0.1969 to 7.874 in");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"", "twelve", "12..5", "12 mm mm", "-3", "1/0 in", "NaN", "1e3", ";"})
     void whatIsNoLengthIsNotGuessed(String text) {

@@ -174,10 +174,10 @@ class PhotoModelTest {
         openPicture();
         for (String text : List.of("0", "-3 mm", "", "far", "2000 mm")) {
             assertThat(model.apart(text).orElseThrow())
-                    .isEqualTo("expected a length from 1 mm to 1000 mm");
+                    .isEqualTo("expected a length from 1 to 1000 mm");
         }
         editor.units().set(Units.INCH);
-        assertThat(model.apart("0").orElseThrow()).contains("0.0394 in");
+        assertThat(model.apart("0").orElseThrow()).contains("from 0.0394 to 39.37 in");
         editor.units().set(Units.MM);
         assertThat(model.front("here")).isPresent();
         click(new Spot(300, 500));

@@ -67,7 +67,7 @@ class WorkshopModelTest {
             row("kerf").enter(wrong);
             assertThat(row("kerf").state().value().wrong())
                     .as(wrong)
-                    .contains("Expected a length from 0 mm to 2 mm");
+                    .contains("Expected a length from 0 to 2 mm");
             assertThat(now().cutting().kerfMm()).isCloseTo(0.396875, within(1e-12));
         }
         assertThat(editor.notice().value()).isEmpty();
