@@ -59,6 +59,18 @@ public final class LengthText {
     }
 
     /**
+     * A length beside its dimension line, without its unit: no zero trails behind a millimetre (ISO
+     * 129-1, from memory), three decimals make up an inch.
+     *
+     * @param mm the length, mm
+     * @param decimals greatest count of digits after the point, in mm
+     * @return the text
+     */
+    public String dimension(double mm, int decimals) {
+        return units == Units.MM ? NumberText.upTo(mm, decimals) : number(mm, decimals);
+    }
+
+    /**
      * A size of metal, or one turned to fit metal, without its unit.
      *
      * @param mm the length, mm
