@@ -4,6 +4,9 @@ package haftline.measure;
  * Checks of values at construction; each names the field, the value and the range that is allowed.
  */
 public final class Checks {
+    /** Finer than anything that is measured or typed. */
+    private static final int FEW_DECIMALS = 6;
+
     private Checks() {}
 
     /**
@@ -21,7 +24,7 @@ public final class Checks {
             throw new IllegalArgumentException(
                     field
                             + " "
-                            + text(value)
+                            + refused(value, low, high)
                             + ": expected a number from "
                             + text(low)
                             + " to "
@@ -45,7 +48,7 @@ public final class Checks {
             throw new IllegalArgumentException(
                     field
                             + " "
-                            + text(mm)
+                            + refused(mm, low, high)
                             + " mm: expected a length from "
                             + text(low)
                             + " to "
@@ -55,8 +58,22 @@ public final class Checks {
         return mm;
     }
 
+    /** A limit, as it was set. */
     private static String text(double value) {
         return Double.isFinite(value) ? NumberText.shortest(value) : Double.toString(value);
+    }
+
+    /**
+     * A value that is refused, without digits that only reckoning brought in, unless it would then
+     * seem to be within its limits.
+     */
+    private static String refused(double value, double low, double high) {
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
+        String shown = NumberText.upTo(value, FEW_DECIMALS);
+        double read = Double.parseDouble(shown);
+        return read >= low && read <= high || read == 0 ? NumberText.shortest(value) : shown;
     }
 
     /**

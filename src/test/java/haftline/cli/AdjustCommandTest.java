@@ -106,8 +106,8 @@ class AdjustCommandTest {
     }
 
     /**
-     * A diameter or a balance that is asked to the point leaves no room for hundredths: figures grow
-     * no longer than the engine's check needs them, and hold when they are read again.
+     * A diameter or a balance that is asked to the point leaves no room for hundredths: figures
+     * grow no longer than the engine's check needs them, and hold when they are read again.
      */
     @ParameterizedTest
     @ValueSource(
