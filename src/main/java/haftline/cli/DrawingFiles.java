@@ -42,7 +42,7 @@ final class DrawingFiles {
 
     /** What drawings with a frame are set on. */
     SheetFormat format(Units units) {
-        return new SheetFormat(settings.paper(), units);
+        return new SheetFormat(settings.paper(), settings.printer(), units);
     }
 
     /** What a lathe sheet fills; its type is set for A4 and Letter, on A3 it keeps A4's place. */

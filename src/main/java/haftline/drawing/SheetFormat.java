@@ -3,6 +3,7 @@ package haftline.drawing;
 import haftline.measure.LengthText;
 import haftline.measure.Units;
 import haftline.set.FileSettings.Paper;
+import haftline.set.FileSettings.Printer;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -11,14 +12,19 @@ import java.util.stream.Stream;
  * written in it. What is drawn is in mm whatever they are.
  *
  * @param paper the paper at hand
+ * @param printer what it prints of the 100 mm bars: where that is short, a corrected print wants
+ *     more of the paper
  * @param units unit of what is written
  */
-public record SheetFormat(Paper paper, Units units) {
-    /** A4, lengths in mm. */
-    public static final SheetFormat STANDARD = new SheetFormat(Paper.A4, Units.MM);
+public record SheetFormat(Paper paper, Printer printer, Units units) {
+    /** A4, a true printer, lengths in mm. */
+    public static final SheetFormat STANDARD = new SheetFormat(Paper.A4, Printer.TRUE, Units.MM);
 
     /** Between the paper's edge and the frame, mm: room for what the printer's sheet carries. */
     static final double MARGIN_MM = 10;
+
+    /** What {@link Printer} measures is of so many mm. */
+    private static final double TRUE_BAR_MM = 100;
 
     /** What stands under a small drawing, to be measured on its print. */
     private static final double BAR_MM = 50;
@@ -33,11 +39,15 @@ public record SheetFormat(Paper paper, Units units) {
      * @param heightMm upright side
      */
     record Frame(Paper paper, double widthMm, double heightMm) {
-        private static Frame of(Paper paper) {
+        private static Frame of(Paper paper, Printer printer) {
             return new Frame(
                     paper,
-                    Math.floor(paper.longEdgeMm() - 2 * MARGIN_MM),
-                    Math.floor(paper.shortEdgeMm() - 2 * MARGIN_MM));
+                    side(paper.longEdgeMm(), printer.longEdgeBarMm()),
+                    side(paper.shortEdgeMm(), printer.shortEdgeBarMm()));
+        }
+
+        private static double side(double edgeMm, double barMm) {
+            return Math.floor((edgeMm - 2 * MARGIN_MM) * Math.min(1, barMm / TRUE_BAR_MM));
         }
     }
 
@@ -48,7 +58,7 @@ public record SheetFormat(Paper paper, Units units) {
     List<Frame> frames() {
         Stream<Paper> papers =
                 paper == Paper.LETTER ? Stream.of(paper) : Stream.of(Paper.A4, Paper.A3);
-        return papers.map(Frame::of).toList();
+        return papers.map(sheet -> Frame.of(sheet, printer)).toList();
     }
 
     /** Lengths as they are written. */

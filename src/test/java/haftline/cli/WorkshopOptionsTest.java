@@ -70,11 +70,13 @@ class WorkshopOptionsTest {
                 .contains("tables and solids are in mm");
     }
 
-    /** What is framed for a sheet of Letter prints on one, its bar as long as it says. */
+    /** What is framed for a sheet prints on one, of Letter too, and on a printer that is off. */
     @ParameterizedTest
-    @CsvSource({"A4", "Letter"})
-    void sectionsAndLineUp_printOnOnePageOfThePaper_atFullSize(String paper) throws IOException {
-        make(Run.DEMO, "--only", "drawings,pdf", "--paper", paper, "--units", "in");
+    @CsvSource({"A4, 100x100", "Letter, 100x100", "A4, 99.6x100.2", "Letter, 101x98.7"})
+    void sectionsAndLineUp_printOnOnePageOfThePaper(String paper, String printer)
+            throws IOException {
+        String paperAndPrinter = "--only drawings,pdf --paper " + paper + " --printer " + printer;
+        make(Run.DEMO, paperAndPrinter.split(" "));
         List<String> pdfs = written().stream().filter(name -> name.endsWith(".pdf")).toList();
         assertThat(pdfs).hasSize(5);
         for (String name : pdfs) {

@@ -148,7 +148,8 @@ class LineUpDrawingTest {
     /** Letter is 18 mm shorter and 6 mm higher than A4: one sheet of it, at full size too. */
     @Test
     void onLetter_inInches_theSheetIsAsLargeAsThePaperLeaves() {
-        SheetFormat letter = new SheetFormat(FileSettings.Paper.LETTER, Units.INCH);
+        SheetFormat letter =
+                new SheetFormat(FileSettings.Paper.LETTER, FileSettings.Printer.TRUE, Units.INCH);
         LineUpDrawing.Sheets sheets =
                 LineUpDrawing.of("Tidewater", "B2", family(demo()), List.of(), letter);
         assertThat(sheets.paper()).isEqualTo(FileSettings.Paper.LETTER);
@@ -163,7 +164,8 @@ class LineUpDrawingTest {
 
     @Test
     void longPieces_onLetter_areReduced_notCutInTwo() {
-        SheetFormat letter = new SheetFormat(FileSettings.Paper.LETTER, Units.MM);
+        SheetFormat letter =
+                new SheetFormat(FileSettings.Paper.LETTER, FileSettings.Printer.TRUE, Units.MM);
         LineUpDrawing.Sheets sheets =
                 LineUpDrawing.of("Long", "B2", many(2, 3.3, "ladle "), List.of(), letter);
         assertThat(sheets.drawings()).hasSize(1);

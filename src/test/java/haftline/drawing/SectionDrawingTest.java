@@ -24,7 +24,7 @@ class SectionDrawingTest {
     private static final double TOUCHING_MM = 0.05;
 
     private static final SheetFormat LETTER_IN =
-            new SheetFormat(FileSettings.Paper.LETTER, Units.INCH);
+            new SheetFormat(FileSettings.Paper.LETTER, FileSettings.Printer.TRUE, Units.INCH);
 
     private static List<Drawing> drawings(UnaryOperator<Outline> shown) {
         return drawings(shown, SheetFormat.STANDARD);
