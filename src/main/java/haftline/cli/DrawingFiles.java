@@ -3,6 +3,8 @@ package haftline.cli;
 import haftline.curve.ArcFit;
 import haftline.curve.Outline;
 import haftline.drawing.Drawing;
+import haftline.drawing.SheetFormat;
+import haftline.measure.Units;
 import haftline.set.FileSettings;
 import haftline.sheet.page.Field;
 import haftline.write.PlannedFile;
@@ -36,6 +38,11 @@ final class DrawingFiles {
 
     PdfOptions paper() {
         return PdfOptions.of(settings);
+    }
+
+    /** What drawings with a frame are set on. */
+    SheetFormat format(Units units) {
+        return new SheetFormat(settings.paper(), settings.printer(), units);
     }
 
     /** What a lathe sheet fills; its type is set for A4 and Letter, on A3 it keeps A4's place. */

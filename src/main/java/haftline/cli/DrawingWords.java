@@ -18,18 +18,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** What is written beside the section of a piece; millimetres, as the drawing is. */
+/** What is written beside the section of a piece. */
 final class DrawingWords {
-    private static final LengthText MM = new LengthText(Units.MM);
-
     private static final List<String> CAUTION =
             List.of(
                     "Check all sizes against the parts in hand.",
                     "Face shield, mask, no gloves; cover the blade.");
 
-    private DrawingWords() {}
+    private final LengthText lengths;
 
-    static TitleBlock of(ExaminedSet set, ExaminedPiece piece, Figures figures) {
+    private DrawingWords(LengthText lengths) {
+        this.lengths = lengths;
+    }
+
+    static TitleBlock of(ExaminedSet set, ExaminedPiece piece, Figures figures, Units units) {
+        return new DrawingWords(new LengthText(units)).title(set, piece, figures);
+    }
+
+    private TitleBlock title(ExaminedSet set, ExaminedPiece piece, Figures figures) {
         Handle handle = figures.handle();
         return new TitleBlock(
                 piece.name(),
@@ -47,7 +53,7 @@ final class DrawingWords {
                         .toList());
     }
 
-    private static List<String> notes(Figures figures) {
+    private List<String> notes(Figures figures) {
         Handle handle = figures.handle();
         List<String> notes = new ArrayList<>();
         bore(notes, "Tang", handle.tangBore());
@@ -55,25 +61,25 @@ final class DrawingWords {
         notes.add(
                 "Tenon "
                         + Dimension.DIAMETER
-                        + MM.metal(handle.tenon().diameterMm())
+                        + lengths.metal(handle.tenon().diameterMm())
                         + " × "
-                        + MM.contour(handle.tenon().lengthMm()));
+                        + lengths.contour(handle.tenon().lengthMm()));
         notes.add(
                 "Walls at worst: "
                         + figures.walls().stream()
-                                .map(DrawingWords::wall)
+                                .map(this::wall)
                                 .collect(Collectors.joining(", ")));
         double x = figures.balance().fromFerruleFaceMm();
         notes.add(
                 NumberText.fixed(figures.balance().totalG(), 1)
                         + " g, balance "
-                        + MM.contour(Math.abs(x))
+                        + lengths.contour(Math.abs(x))
                         + (x < 0 ? " before" : " behind")
                         + " the ferrule's front");
         return notes;
     }
 
-    private static void bore(List<String> notes, String name, Bore bore) {
+    private void bore(List<String> notes, String name, Bore bore) {
         BoreStep deepest = bore.deepest();
         String point =
                 deepest.pointMm() == 0 ? "flat" : NumberText.upTo(deepest.pointAngleDeg(), 1) + "°";
@@ -83,7 +89,7 @@ final class DrawingWords {
                             + ": drill "
                             + deepest.drillName()
                             + "; "
-                            + MM.contour(deepest.depthMm())
+                            + lengths.contour(deepest.depthMm())
                             + " deep, point "
                             + point);
             return;
@@ -94,13 +100,17 @@ final class DrawingWords {
                         + ": "
                         + bore.steps().stream()
                                 .sorted(Comparator.comparingDouble(BoreStep::depthMm).reversed())
-                                .map(step -> step.drillName() + " × " + MM.contour(step.depthMm()))
+                                .map(
+                                        step ->
+                                                step.drillName()
+                                                        + " × "
+                                                        + lengths.contour(step.depthMm()))
                                 .collect(Collectors.joining(", "))
                         + ", "
                         + point);
     }
 
-    private static String wall(Wall wall) {
-        return wall.zone().name().toLowerCase(Locale.ROOT) + " " + MM.wall(wall.worstMm());
+    private String wall(Wall wall) {
+        return wall.zone().name().toLowerCase(Locale.ROOT) + " " + lengths.wall(wall.worstMm());
     }
 }

@@ -81,7 +81,7 @@ final class Exports {
         if (wanted.has(Part.PICTURES, Format.PNG)) {
             exports.addSetPicture();
         }
-        exports.pieces.add(LineUpFiles.of(set, wanted, exports.writers));
+        exports.pieces.add(LineUpFiles.of(set, wanted, exports.writers, units));
         return exports;
     }
 

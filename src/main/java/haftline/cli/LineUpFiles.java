@@ -2,9 +2,11 @@ package haftline.cli;
 
 import haftline.drawing.Drawing;
 import haftline.drawing.LineUpDrawing;
+import haftline.drawing.SheetFormat;
+import haftline.measure.Units;
+import haftline.set.FileSettings;
 import haftline.write.FileName;
 import haftline.write.PlannedFile;
-import haftline.write.pdf.Paper;
 import haftline.write.pdf.PdfOptions;
 import haftline.write.pdf.PdfPicture;
 import haftline.write.pdf.PdfWriter;
@@ -16,7 +18,7 @@ final class LineUpFiles {
     private LineUpFiles() {}
 
     /** The group; without files where the pieces were not taken together or none can be drawn. */
-    static FileGroup of(ExaminedSet set, Wanted wanted, DrawingFiles writers) {
+    static FileGroup of(ExaminedSet set, Wanted wanted, DrawingFiles writers, Units units) {
         FileGroup group = new FileGroup();
         boolean svg = wanted.has(Part.DRAWINGS, Format.SVG);
         boolean pdf = wanted.has(Part.DRAWINGS, Format.PDF);
@@ -24,7 +26,7 @@ final class LineUpFiles {
         if (set.family().isEmpty() || !svg && !pdf && !png) {
             return group;
         }
-        LineUpDrawing.Sheets drawn = drawn(set, set.family().get());
+        LineUpDrawing.Sheets drawn = drawn(set, set.family().get(), writers.format(units));
         List<Drawing> sheets = drawn.drawings();
         String name = FileName.from(set.name()) + "-line-up";
         for (int i = 0; i < sheets.size() && svg; i++) {
@@ -40,7 +42,7 @@ final class LineUpFiles {
                             () -> writers.pdfWriter().write(first.title(), sheets).content()));
         }
         if (png && !sheets.isEmpty()) {
-            PdfOptions paper = PdfOptions.on(drawn.isA3() ? Paper.A3 : Paper.A4);
+            PdfOptions paper = PdfOptions.of(FileSettings.COMMON_PRACTICE.withPaper(drawn.paper()));
             group.add(
                     PlannedFile.of(
                             name + writers.ending(Format.PNG),
@@ -54,7 +56,8 @@ final class LineUpFiles {
         return PdfPicture.firstPage(new PdfWriter(paper).write(sheet).content());
     }
 
-    private static LineUpDrawing.Sheets drawn(ExaminedSet set, ExaminedFamily family) {
+    private static LineUpDrawing.Sheets drawn(
+            ExaminedSet set, ExaminedFamily family, SheetFormat format) {
         return LineUpDrawing.of(
                 set.name(),
                 set.batch(),
@@ -62,7 +65,8 @@ final class LineUpFiles {
                 set.pieces().stream()
                         .filter(ExaminedPiece::isStopped)
                         .map(ExaminedPiece::name)
-                        .toList());
+                        .toList(),
+                format);
     }
 
     private static Supplier<Drawing> given(Drawing drawing) {

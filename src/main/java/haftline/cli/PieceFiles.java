@@ -4,6 +4,7 @@ import haftline.curve.Outline;
 import haftline.drawing.Drawing;
 import haftline.drawing.ProfileDrawing;
 import haftline.drawing.SectionDrawing;
+import haftline.drawing.SheetFormat;
 import haftline.drawing.TitleBlock;
 import haftline.figures.Figures;
 import haftline.measure.Units;
@@ -55,7 +56,7 @@ final class PieceFiles {
             DrawingFiles writers,
             Units units) {
         PieceFiles files = new PieceFiles(wanted, writers, name, piece, figures);
-        files.addDrawings(DrawingWords.of(set, piece, figures));
+        files.addDrawings(DrawingWords.of(set, piece, figures, units), writers.format(units));
         if (wanted.has(Part.TABLES, Format.CSV)) {
             files.group.add(
                     PlannedFile.of(
@@ -73,10 +74,11 @@ final class PieceFiles {
         return files.group;
     }
 
-    private void addDrawings(TitleBlock title) {
+    private void addDrawings(TitleBlock title, SheetFormat format) {
         Supplier<Drawing> section =
-                () -> SectionDrawing.of(figures, title, UnaryOperator.identity());
-        Supplier<Drawing> flat = () -> SectionDrawing.of(figures, title, writers::dxfCurves);
+                () -> SectionDrawing.of(figures, title, format, UnaryOperator.identity());
+        Supplier<Drawing> flat =
+                () -> SectionDrawing.of(figures, title, format, writers::dxfCurves);
         if (wanted.has(Part.DRAWINGS, Format.SVG)) {
             group.add(writers.framedSvg(name + "-section", section));
         }

@@ -119,7 +119,10 @@ public record PiecePaper(
         Figures figures = piece.figures().orElseThrow();
         Drawing section =
                 SectionDrawing.of(
-                        figures, DrawingWords.of(alone, piece, figures), UnaryOperator.identity());
+                        figures,
+                        DrawingWords.of(alone, piece, figures, Units.MM),
+                        writers.format(Units.MM),
+                        UnaryOperator.identity());
         Bounds paper = section.bounds().grown(DrawingFiles.FRAME_MARGIN_MM);
         return new PiecePaper(
                 section.title(),

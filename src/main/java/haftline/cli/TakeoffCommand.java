@@ -11,6 +11,7 @@ import haftline.store.DocumentException;
 import haftline.store.ReadingsFile;
 import haftline.store.SaveException;
 import haftline.store.ShapeFile;
+import haftline.store.Traced;
 import haftline.store.Tracing;
 import haftline.write.OutputException;
 import haftline.write.OutputFolder;
@@ -136,6 +137,9 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
             description = "Traced: id of the path (SVG) or layer (DXF) that holds the outline.")
     private String part;
 
+    /** What the drawing says of its unit. */
+    private Traced.Unit unit;
+
     TakeoffCommand(Console console) {
         super(console);
     }
@@ -146,7 +150,14 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
         Tracing tracing = tracing();
         Ends ends = ends();
         checkTargets();
-        List<Reading> readings = ReadingsFile.read(file, Optional.ofNullable(units), tracing);
+        List<Reading> readings;
+        if (ReadingsFile.isTraced(file)) {
+            Traced traced = ReadingsFile.readTraced(file, tracing);
+            readings = traced.readings();
+            unit = traced.unit();
+        } else {
+            readings = ReadingsFile.read(file, Optional.ofNullable(units), tracing);
+        }
         String called = name == null || name.isBlank() ? plainName() : name;
         Optional<TakeOff> taken;
         try {
@@ -309,7 +320,7 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
         String size =
                 scale != null
                         ? NumberText.shortest(scale) + " mm a unit, as --scale says"
-                        : "what the file says";
+                        : unitOfFile(svg);
         if (known != null) {
             size =
                     NumberText.upTo(knownScale(), 6)
@@ -329,6 +340,19 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
                 new TakeoffPage.Said("outline", line),
                 new TakeoffPage.Said("scale", size),
                 new TakeoffPage.Said("axis", middle));
+    }
+
+    /** What the file says a unit is, or what is taken where it says nothing. */
+    private String unitOfFile(boolean svg) {
+        String mm = NumberText.upTo(unit.mm(), 6) + " mm a unit";
+        if (unit.isSaid()) {
+            return mm + ", as the file says";
+        }
+        return mm
+                + (svg
+                        ? " (96 an inch), for the file names no size in mm, cm or in"
+                        : ", for the file names no unit that is known here")
+                + "; --scale or --known says otherwise";
     }
 
     /** How far the line may run beside the true one. */

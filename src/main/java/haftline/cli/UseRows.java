@@ -15,6 +15,8 @@ import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.set.Rates;
 import haftline.stock.HandSize;
+import haftline.stock.Stock;
+import haftline.stock.Wood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +56,7 @@ final class UseRows {
         List<String> shares = new ArrayList<>();
         for (Share share : figures.balance().shares()) {
             shares.add(
-                    part(share.part(), withTang)
+                    part(share.part(), withTang, figures.handle().brief().stock())
                             + " "
                             + NumberText.fixed(share.massG(), 1)
                             + (share.estimated() ? " (estimated)" : ""));
@@ -79,9 +81,12 @@ final class UseRows {
                         + " behind");
     }
 
-    private static String part(Share.Part part, boolean withTang) {
-        return part == Share.Part.BLADE && withTang
-                ? "blade and tang"
+    private static String part(Share.Part part, boolean withTang, Stock stock) {
+        if (part == Share.Part.BLADE && withTang) {
+            return "blade and tang";
+        }
+        return part == Share.Part.WOOD && !(stock instanceof Wood)
+                ? "plastic"
                 : part.name().toLowerCase(Locale.ROOT);
     }
 

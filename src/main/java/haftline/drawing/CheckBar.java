@@ -2,6 +2,7 @@ package haftline.drawing;
 
 import haftline.measure.Checks;
 import haftline.measure.NumberText;
+import haftline.measure.Units;
 import java.util.List;
 
 /**
@@ -16,18 +17,31 @@ public final class CheckBar {
     private CheckBar() {}
 
     /**
-     * A level bar.
+     * A level bar of so many millimetres.
      *
      * @param topLeft the upper left corner of the room it takes
-     * @param lengthMm its length, over 0
+     * @param lengthMm its length, 1 mm and more
      * @return lines and text, on {@link Layer#DIMENSION}, never cut
      */
     public static Group of(Vertex topLeft, double lengthMm) {
+        return of(topLeft, lengthMm, Units.MM);
+    }
+
+    /**
+     * A level bar.
+     *
+     * @param topLeft the upper left corner of the room it takes
+     * @param length its length in the unit, 1 mm and more
+     * @param units the unit
+     * @return lines and text, on {@link Layer#DIMENSION}, never cut
+     */
+    public static Group of(Vertex topLeft, double length, Units units) {
+        double lengthMm = length * units.millimetres();
         Checks.within("check bar length", lengthMm, 1, Vertex.LIMIT_MM);
         double left = topLeft.xMm();
         double right = left + lengthMm;
         double y = topLeft.yMm() - TEXT_HEIGHT_MM - TEXT_GAP_MM;
-        String text = "check bar " + NumberText.upTo(lengthMm, 2) + " mm";
+        String text = "check bar " + NumberText.upTo(length, 2) + " " + units.symbol();
         return new Group(
                 "check bar",
                 List.of(

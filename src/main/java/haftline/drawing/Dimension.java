@@ -1,6 +1,5 @@
 package haftline.drawing;
 
-import haftline.measure.NumberText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,8 +15,6 @@ public final class Dimension {
     /** Sign of a diameter (ISO 129-1), U+2300, before its figure without a space. */
     public static final String DIAMETER = "\u2300";
 
-    private static final int FIGURE_DECIMALS = 1;
-
     /** With less than this many arrow lengths between the ends, the arrows go outside. */
     private static final double ROOM_IN_ARROWS = 3;
 
@@ -25,26 +22,6 @@ public final class Dimension {
     private static final double TAIL_IN_ARROWS = 2;
 
     private Dimension() {}
-
-    /**
-     * The usual figure of a length.
-     *
-     * @param lengthMm the length
-     * @return a tenth of a millimetre at most, no trailing zero, no unit
-     */
-    public static String figure(double lengthMm) {
-        return NumberText.upTo(lengthMm, FIGURE_DECIMALS);
-    }
-
-    /**
-     * The figure of a diameter.
-     *
-     * @param diameterMm the diameter
-     * @return sign and figure
-     */
-    public static String diameterFigure(double diameterMm) {
-        return DIAMETER + figure(diameterMm);
-    }
 
     /**
      * A length along x.

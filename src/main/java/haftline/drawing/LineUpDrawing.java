@@ -1,8 +1,10 @@
 package haftline.drawing;
 
 import haftline.figures.Figures;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.set.Family;
+import haftline.set.FileSettings.Paper;
 import haftline.set.LineUp;
 import haftline.set.Trait;
 import java.util.ArrayList;
@@ -19,20 +21,17 @@ public final class LineUpDrawing {
     /** ISO 5455: full size and the reductions. */
     private static final double[] REDUCTIONS = {1, 2, 5, 10, 20, 50};
 
-    /** What a frame leaves of A4 and A3 on their sides, mm. */
-    private static final double[][] FRAMES = {
-        {297 - 2 * SheetFrame.MARGIN_MM, 210 - 2 * SheetFrame.MARGIN_MM},
-        {420 - 2 * SheetFrame.MARGIN_MM, 297 - 2 * SheetFrame.MARGIN_MM}
-    };
-
-    private static final double PAD_MM = 4;
+    private static final double PAD_MM = LineUpFrame.PAD_MM;
     private static final double NAME_MM = 3.5;
     private static final double NAME_STEP_MM = 5.2;
     private static final double TEXT_MM = 2.5;
     private static final double LINE_MM = 4.4;
 
-    /** Width of what is written beside a piece, mm. */
-    private static final double WORDS_MM = 62;
+    /**
+     * Width of what is written beside a piece, mm; where that brings the pieces to a larger scale
+     * or a smaller paper, narrower and smaller alike.
+     */
+    private static final double[] WORDS_MM = {62, 50};
 
     /** A long name takes so many lines. */
     private static final int MOST_NAME_LINES = 2;
@@ -40,20 +39,11 @@ public final class LineUpDrawing {
     /** Between two pieces, mm. */
     private static final double GAP_MM = 6;
 
-    /** Over the pieces, for the names of the lines, and under them, for the title, mm. */
+    /** Over the pieces, for the names of the lines, mm. */
     private static final double HEAD_MM = 10;
-
-    private static final double FOOT_MM = 16;
 
     /** How far the lines run past the pieces, mm. */
     private static final double OVER_MM = 3;
-
-    private static final double CHECK_BAR_MM = 50;
-
-    private static final double TITLE_MM = 5;
-
-    /** How much higher than the foot a check bar's room begins, mm, so that it stands amid it. */
-    private static final double CHECK_TOP_MM = 5;
 
     /** Names of lines that stand nearer than this would run into one another, mm. */
     private static final double NAMES_APART_MM = 12;
@@ -61,15 +51,20 @@ public final class LineUpDrawing {
     private final String set;
     private final String batch;
     private final Family family;
+    private final SheetFormat format;
+    private final LengthText lengths;
     private final LineUp lineUp;
     private final List<PieceView> views;
     private double scale;
-    private double[] frame;
+    private SheetFormat.Frame frame;
+    private double wordsMm = WORDS_MM[0];
 
-    private LineUpDrawing(String set, String batch, Family family) {
+    private LineUpDrawing(String set, String batch, Family family, SheetFormat format) {
         this.set = set;
         this.batch = batch;
         this.family = family;
+        this.format = format;
+        this.lengths = format.lengths();
         this.lineUp = LineUp.of(family);
         this.views =
                 family.members().stream()
@@ -84,9 +79,9 @@ public final class LineUpDrawing {
      * Sheets of a line-up.
      *
      * @param drawings as many as the pieces want, all at one scale and of one size
-     * @param isA3 whether a sheet wants A3; else A4
+     * @param paper what a sheet wants
      */
-    public record Sheets(List<Drawing> drawings, boolean isA3) {
+    public record Sheets(List<Drawing> drawings, Paper paper) {
         /** Copies the list. */
         public Sheets {
             drawings = List.copyOf(drawings);
@@ -100,39 +95,46 @@ public final class LineUpDrawing {
      * @param batch the measured batch of its parts
      * @param family the pieces that can be drawn
      * @param stopped names of the pieces that cannot be made so, which is then written beside them
+     * @param format paper, and unit of what is written beside the pieces
      * @return the sheets; none where no piece can be drawn
      */
-    public static Sheets of(String set, String batch, Family family, List<String> stopped) {
+    public static Sheets of(
+            String set, String batch, Family family, List<String> stopped, SheetFormat format) {
         if (family.members().isEmpty()) {
-            return new Sheets(List.of(), false);
+            return new Sheets(List.of(), format.paper());
         }
-        LineUpDrawing lineUp = new LineUpDrawing(set, batch, family);
-        return new Sheets(lineUp.sheets(stopped), lineUp.frame == FRAMES[1]);
+        LineUpDrawing lineUp = new LineUpDrawing(set, batch, family, format);
+        return new Sheets(lineUp.sheets(stopped), lineUp.frame.paper());
     }
 
     private void fit() {
         for (double reduction : REDUCTIONS) {
-            for (double[] size : FRAMES) {
-                scale = 1 / reduction;
-                frame = size;
-                if (widthMm() <= size[0] && heightMm() <= size[1]) {
-                    return;
+            for (SheetFormat.Frame size : format.frames()) {
+                for (double words : WORDS_MM) {
+                    scale = 1 / reduction;
+                    frame = size;
+                    wordsMm = words;
+                    if (widthMm() <= size.widthMm() && heightMm() <= size.heightMm()) {
+                        return;
+                    }
                 }
             }
         }
         // Too many for one sheet: as large as the longest and the thickest allow.
-        frame = FRAMES[1];
+        wordsMm = WORDS_MM[0];
+        frame = format.frames().get(format.frames().size() - 1);
         for (double reduction : REDUCTIONS) {
             scale = 1 / reduction;
             double highest = views.stream().mapToDouble(this::rowMm).max().orElse(0);
-            if (widthMm() <= frame[0] && HEAD_MM + highest + FOOT_MM <= frame[1]) {
+            if (widthMm() <= frame.widthMm()
+                    && HEAD_MM + highest + LineUpFrame.FOOT_MM <= frame.heightMm()) {
                 return;
             }
         }
     }
 
     private double widthMm() {
-        return scale * (endX() - frontX()) + WORDS_MM + 3 * PAD_MM;
+        return scale * (endX() - frontX()) + wordsMm + 3 * PAD_MM;
     }
 
     private double frontX() {
@@ -144,7 +146,7 @@ public final class LineUpDrawing {
     }
 
     private double heightMm() {
-        return HEAD_MM + FOOT_MM + views.stream().mapToDouble(this::rowMm).sum();
+        return HEAD_MM + LineUpFrame.FOOT_MM + views.stream().mapToDouble(this::rowMm).sum();
     }
 
     private double rowMm(PieceView view) {
@@ -169,7 +171,7 @@ public final class LineUpDrawing {
             double row = rowMm(views.get(i));
             if (pages.isEmpty() || row > room) {
                 pages.add(new ArrayList<>());
-                room = frame[1] - HEAD_MM - FOOT_MM;
+                room = frame.heightMm() - HEAD_MM - LineUpFrame.FOOT_MM;
             }
             pages.get(pages.size() - 1).add(i);
             room -= row;
@@ -180,14 +182,14 @@ public final class LineUpDrawing {
     /** The frame's lower left corner is the origin. */
     private Drawing sheet(String title, List<Integer> pieces, List<String> stopped) {
         double rows = pieces.stream().mapToDouble(i -> rowMm(views.get(i))).sum();
-        double spare = frame[1] - HEAD_MM - FOOT_MM - rows;
+        double spare = frame.heightMm() - HEAD_MM - LineUpFrame.FOOT_MM - rows;
         double apart = spare / pieces.size();
-        double left = (frame[0] - widthMm()) / 2 + PAD_MM;
+        double left = (frame.widthMm() - widthMm()) / 2 + PAD_MM;
         double shoulder = left - scale * frontX();
         double words = left + scale * (endX() - frontX()) + PAD_MM;
         List<Group> groups = new ArrayList<>();
         List<Placement> places = new ArrayList<>();
-        double y = frame[1] - HEAD_MM;
+        double y = frame.heightMm() - HEAD_MM;
         for (int i : pieces) {
             double row = rowMm(views.get(i)) + apart;
             Placement place = new Placement(shoulder, y - row / 2, scale);
@@ -201,10 +203,12 @@ public final class LineUpDrawing {
             y -= row;
         }
         groups.add(new Group("lines", lines(pieces, places)));
-        groups.add(new Group("sheet", frame(title)));
+        groups.add(new Group("sheet", new LineUpFrame(format, frame, scale, batch).of(title)));
         return new Drawing(
                 title,
-                "Pieces of a set at one scale, shoulders in line, lengths in millimetres.",
+                "Pieces of a set at one scale, shoulders in line, lengths in "
+                        + format.units().words()
+                        + ".",
                 groups);
     }
 
@@ -218,8 +222,8 @@ public final class LineUpDrawing {
     /** The line of the shoulders, straight, and those of swells and butts, piece by piece. */
     private List<Element> lines(List<Integer> pieces, List<Placement> places) {
         List<Element> out = new ArrayList<>();
-        double top = frame[1] - HEAD_MM + OVER_MM;
-        double foot = FOOT_MM + OVER_MM;
+        double top = frame.heightMm() - HEAD_MM + OVER_MM;
+        double foot = LineUpFrame.FOOT_MM + OVER_MM;
         double shoulder = places.get(0).xMm();
         out.add(Path.line(Layer.CENTRE, new Vertex(shoulder, top), new Vertex(shoulder, foot)));
         double[] swells = new double[pieces.size()];
@@ -277,17 +281,18 @@ public final class LineUpDrawing {
         lines.add(trait(member, "waist " + Dimension.DIAMETER, Trait.WAIST_DIAMETER));
         lines.add(trait(member, "butt " + Dimension.DIAMETER, Trait.BUTT_DIAMETER));
         lines.add(trait(member, "long ", Trait.LENGTH));
-        List<String> head = nameLines(name, frame[0] - x - PAD_MM);
+        List<String> head = nameLines(name, frame.widthMm() - x - PAD_MM);
         double y = middle + LINE_MM * (lines.size() + head.size() - 1) / 2 - LINE_MM / 2;
         for (String line : head) {
             out.add(Text.level(Layer.TEXT, x, y, NAME_MM, Anchor.START, line));
             y -= NAME_STEP_MM;
         }
         y += NAME_STEP_MM;
+        double small = TEXT_MM * wordsMm / WORDS_MM[0];
         for (String line : lines) {
             y -= LINE_MM;
-            String text = Text.shortened(line, WORDS_MM, TEXT_MM);
-            out.add(Text.level(Layer.TEXT, x, y, TEXT_MM, Anchor.START, text));
+            String text = Text.shortened(line, wordsMm, small);
+            out.add(Text.level(Layer.TEXT, x, y, small, Anchor.START, text));
         }
     }
 
@@ -318,70 +323,16 @@ public final class LineUpDrawing {
                 .map(
                         entry ->
                                 "  ("
-                                        + signed(entry.difference(), 1)
+                                        + (entry.difference() < 0 ? "-" : "+")
+                                        + figure(Math.abs(entry.difference()))
                                         + ", "
-                                        + signed(entry.percent(), 0)
+                                        + (entry.percent() < 0 ? "-" : "+")
+                                        + NumberText.fixed(Math.abs(entry.percent()), 0)
                                         + " %)")
                 .orElse("");
     }
 
-    private static String signed(double value, int decimals) {
-        return (value < 0 ? "-" : "+") + NumberText.fixed(Math.abs(value), decimals);
-    }
-
-    private static String figure(double mm) {
-        return NumberText.fixed(mm, 1);
-    }
-
-    private List<Element> frame(String title) {
-        List<Element> out = new ArrayList<>();
-        out.add(
-                Path.from(0, 0)
-                        .lineTo(frame[0], 0)
-                        .lineTo(frame[0], frame[1])
-                        .lineTo(0, frame[1])
-                        .close(Layer.OUTLINE));
-        out.add(
-                Path.line(
-                        Layer.TEXT, new Vertex(0, FOOT_MM - 1), new Vertex(frame[0], FOOT_MM - 1)));
-        String at = "batch " + batch + " · pieces at 1:" + NumberText.upTo(1 / scale, 0) + " · mm";
-        double half = frame[0] / 2;
-        out.add(
-                Text.level(
-                        Layer.TEXT,
-                        PAD_MM,
-                        FOOT_MM - 9,
-                        TITLE_MM,
-                        Anchor.START,
-                        Text.shortened(title, half, TITLE_MM)));
-        out.add(
-                Text.level(
-                        Layer.TEXT,
-                        PAD_MM,
-                        2.5,
-                        TEXT_MM,
-                        Anchor.START,
-                        Text.shortened(
-                                at
-                                        + " · in brackets: beside the set's middle figure"
-                                        + " · blades as sketched",
-                                frame[0] - CHECK_BAR_MM - 3 * PAD_MM,
-                                TEXT_MM)));
-        if (scale == 1) {
-            double bar = frame[0] - PAD_MM - CHECK_BAR_MM;
-            out.addAll(
-                    CheckBar.of(new Vertex(bar, (FOOT_MM + CHECK_TOP_MM) / 2), CHECK_BAR_MM)
-                            .elements());
-        } else {
-            out.add(
-                    Text.level(
-                            Layer.TEXT,
-                            frame[0] - PAD_MM,
-                            2.5,
-                            TEXT_MM,
-                            Anchor.END,
-                            "reduced: take no measure from it"));
-        }
-        return out;
+    private String figure(double mm) {
+        return lengths.contour(mm);
     }
 }

@@ -18,18 +18,6 @@ import java.util.List;
  * that make it look round. The blade is as sketched from its sizes.
  */
 final class PieceView {
-    /** Where the blade's heel stands in front of the seating face, mm, as sketched. */
-    private static final double NECK_MM = 4;
-
-    /** Half of the blade's neck, as a share of the ferrule's outside, as sketched. */
-    private static final double NECK_SHARE = 0.3;
-
-    /** Share of the blade's length over which its edge rises to the point, as sketched. */
-    private static final double POINT_SHARE = 0.35;
-
-    /** How high the point stands between edge and back, as sketched. */
-    private static final double POINT_HEIGHT = 0.75;
-
     /** A bend of the outline under this many degrees shows no edge. */
     private static final double EDGE_DEG = 3;
 
@@ -53,7 +41,8 @@ final class PieceView {
         for (double height : SHADE) {
             shade(out, height);
         }
-        blade(out, handle.brief().kit().blade());
+        double root = Math.min(handle.fit().seatX(), handle.ferruleFaceX());
+        out.addAll(BladeForm.of(handle).paths(root, Layer.DIMENSION));
         ferrule(out, handle.brief().kit().ferrule());
         handle.brief().kit().cap().ifPresent(cap -> cap(out, cap));
         out.add(wood());
@@ -188,31 +177,5 @@ final class PieceView {
                             .lineTo(end, -r)
                             .close(Layer.OUTLINE));
         }
-    }
-
-    private void blade(List<Path> out, Blade blade) {
-        double seat = handle.fit().seatX();
-        double front = handle.ferruleFaceX();
-        double edge = -blade.edgeMm();
-        double back = blade.widthMm() + edge;
-        double neck = NECK_SHARE * handle.brief().kit().ferrule().outside().mean();
-        double top = Math.min(neck, back);
-        double bottom = Math.max(-neck, edge);
-        double heel = Math.min(seat, front) - NECK_MM;
-        double tip = frontX();
-        double rise = tip + POINT_SHARE * (heel - tip);
-        double point = edge + POINT_HEIGHT * (back - edge);
-        double third = (rise - tip) / 3;
-        out.add(
-                Path.from(front, top)
-                        .lineTo(heel, top)
-                        .lineTo(heel, back)
-                        .lineTo(rise, back)
-                        .cubicTo(tip + third, back, tip, back, tip, point)
-                        .cubicTo(tip, point - third / 2, tip + 2 * third, edge, rise, edge)
-                        .lineTo(heel, edge)
-                        .lineTo(heel, bottom)
-                        .lineTo(front, bottom)
-                        .close(Layer.DIMENSION));
     }
 }

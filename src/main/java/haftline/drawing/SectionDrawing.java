@@ -5,7 +5,7 @@ import haftline.figures.Figures;
 import haftline.handle.Bore;
 import haftline.handle.BoreStep;
 import haftline.handle.Handle;
-import haftline.measure.NumberText;
+import haftline.measure.LengthText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,12 +18,16 @@ import java.util.function.UnaryOperator;
 public final class SectionDrawing {
     private final Figures figures;
     private final Handle handle;
+    private final SheetFormat format;
+    private final LengthText lengths;
     private final UnaryOperator<Outline> shown;
     private final DimensionStyle style = DimensionStyle.standard();
 
-    private SectionDrawing(Figures figures, UnaryOperator<Outline> shown) {
+    private SectionDrawing(Figures figures, SheetFormat format, UnaryOperator<Outline> shown) {
         this.figures = figures;
         this.handle = figures.handle();
+        this.format = format;
+        this.lengths = format.lengths();
         this.shown = shown;
     }
 
@@ -32,12 +36,14 @@ public final class SectionDrawing {
      *
      * @param figures its figures
      * @param title what is written beside it
+     * @param format paper, and unit of the dimensions
      * @param shown how a curve is to be drawn: as it is, or fitted with lines and arcs for files
      *     that hold nothing else
      * @return the drawing, x from the shoulder, y from the axis
      */
-    public static Drawing of(Figures figures, TitleBlock title, UnaryOperator<Outline> shown) {
-        return new SectionDrawing(figures, shown).drawing(title);
+    public static Drawing of(
+            Figures figures, TitleBlock title, SheetFormat format, UnaryOperator<Outline> shown) {
+        return new SectionDrawing(figures, format, shown).drawing(title);
     }
 
     private Drawing drawing(TitleBlock title) {
@@ -45,21 +51,24 @@ public final class SectionDrawing {
         Bounds object = section.object();
         double left = object.minXMm();
         List<Element> dimensions =
-                new ArrayList<>(new StationTable(style, handle).over(object.maxYMm(), left));
-        dimensions.addAll(lengths(object.minYMm()));
+                new ArrayList<>(
+                        new StationTable(style, lengths, handle).over(object.maxYMm(), left));
+        dimensions.addAll(under(object.minYMm()));
         Group measured = new Group("dimensions", dimensions);
         Bounds view = bounds(measured);
         for (Group group : section.groups()) {
             view = view.with(bounds(group));
         }
-        Bounds frame = SheetFrame.around(view, title);
-        Group sheet = new Group("sheet", SheetFrame.of(frame, title));
+        Bounds frame = SheetFrame.around(view, title, format);
+        Group sheet = new Group("sheet", SheetFrame.of(frame, title, format));
         List<Group> groups = new ArrayList<>(section.groups());
         groups.add(measured);
         groups.add(sheet);
         return new Drawing(
                 title.piece(),
-                "Section of a turned handle at full size, lengths in millimetres.",
+                "Section of a turned handle at full size, lengths in "
+                        + format.units().words()
+                        + ".",
                 groups);
     }
 
@@ -68,7 +77,7 @@ public final class SectionDrawing {
     }
 
     /** Depths of the bores nearest to the wood, then tenon and wood, then the whole length. */
-    private List<Element> lengths(double belowYMm) {
+    private List<Element> under(double belowYMm) {
         DimensionRows rows = DimensionRows.below(style, belowYMm - style.rowMm());
         int tangRows = bore(rows, 0, handle.tangBore());
         // Bores that reach past each other, as those of a stopped piece may, are not dimensioned
@@ -94,7 +103,7 @@ public final class SectionDrawing {
     }
 
     /** Adds a bore's steps, the shallowest nearest to the wood; tells the next row. */
-    private static int bore(DimensionRows rows, int firstRow, Bore bore) {
+    private int bore(DimensionRows rows, int firstRow, Bore bore) {
         List<BoreStep> steps = new ArrayList<>(bore.steps());
         steps.sort(Comparator.comparingDouble(BoreStep::depthMm));
         int row = firstRow;
@@ -105,14 +114,14 @@ public final class SectionDrawing {
                     new Vertex(bore.faceX(), -r),
                     new Vertex(bore.xAt(step.depthMm()), -r),
                     Dimension.DIAMETER
-                            + NumberText.upTo(step.diameterMm(), 2)
+                            + lengths.dimension(step.diameterMm(), 2)
                             + " × "
                             + figure(step.depthMm()));
         }
         return row;
     }
 
-    private static String figure(double mm) {
-        return Dimension.figure(mm);
+    private String figure(double mm) {
+        return lengths.dimension(mm, 1);
     }
 }

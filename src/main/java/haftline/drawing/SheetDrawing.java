@@ -23,6 +23,7 @@ public final class SheetDrawing {
 
     private static final double BELOW_MM = 3;
     private static final double CHECK_BAR_MM = 100;
+    private static final double CHECK_BAR_INCHES = 4;
 
     /** Between the bar and the notes beside it, mm. */
     private static final double BESIDE_MM = 8;
@@ -64,7 +65,10 @@ public final class SheetDrawing {
             for (Card card : layout.sheets().get(i).cards()) {
                 groups.addAll(cards.groups(card));
             }
-            groups.add(CheckBar.of(new Vertex(0, -BELOW_MM), CHECK_BAR_MM));
+            groups.add(
+                    units == Units.MM
+                            ? CheckBar.of(new Vertex(0, -BELOW_MM), CHECK_BAR_MM)
+                            : CheckBar.of(new Vertex(0, -BELOW_MM), CHECK_BAR_INCHES, units));
             drawings.add(new Drawing(name, "Full size, in millimetres.", groups));
         }
         return List.copyOf(drawings);

@@ -8,24 +8,21 @@ import java.util.List;
  * ISO 7200, from memory) and the notes beside it.
  */
 final class SheetFrame {
-    /** Between the paper's edge and the frame, mm. */
-    static final double MARGIN_MM = 10;
-
     static final double BLOCK_HEIGHT_MM = 42;
-
-    /** Width and height of A4 and A3, upright edge last, mm. */
-    private static final double[][] PAPERS = {{297, 210}, {420, 297}};
 
     /** Paper off the roll is cut to whole centimetres. */
     private static final double ROLL_STEP_MM = 10;
 
     private static final double BLOCK_WIDTH_MM = 168;
+
+    /** What the block leaves the notes beside it, mm: a caution of 47 signs. */
+    private static final double NOTES_WIDTH_MM = 109;
+
     private static final double SMALL_MM = 2;
     private static final double TEXT_MM = 2.5;
     private static final double NAME_MM = 5;
     private static final double PAD_MM = 1.5;
     private static final double LINE_MM = 4.4;
-    private static final double CHECK_BAR_MM = 50;
 
     /** Capitals run wider than the prose that texts are planned by. */
     private static final double CAPITALS = 1.15;
@@ -37,31 +34,35 @@ final class SheetFrame {
 
     private final Bounds bounds;
     private final TitleBlock title;
+    private final SheetFormat format;
+    private final double blockWidthMm;
     private final List<Element> out = new ArrayList<>();
 
-    private SheetFrame(Bounds bounds, TitleBlock title) {
+    private SheetFrame(Bounds bounds, TitleBlock title, SheetFormat format) {
         this.bounds = bounds;
         this.title = title;
+        this.format = format;
+        this.blockWidthMm = Math.min(BLOCK_WIDTH_MM, bounds.widthMm() - NOTES_WIDTH_MM);
     }
 
     /**
      * The frame round a view: the smallest paper that holds it, the view in the middle over the
      * title block. Its sides lie on whole millimetres.
      */
-    static Bounds around(Bounds seen, TitleBlock title) {
+    static Bounds around(Bounds seen, TitleBlock title, SheetFormat format) {
         Bounds view =
                 new Bounds(
                         seen.minXMm(),
                         seen.minYMm(),
                         seen.maxXMm(),
                         seen.maxYMm() + markHeight(title));
-        double needWidth = view.widthMm() + 2 * MARGIN_MM;
-        double needHeight = view.heightMm() + BLOCK_HEIGHT_MM + 2 * MARGIN_MM;
+        double needWidth = view.widthMm() + 2 * SheetFormat.MARGIN_MM;
+        double needHeight = view.heightMm() + BLOCK_HEIGHT_MM + 2 * SheetFormat.MARGIN_MM;
         double width = 0;
         double height = 0;
-        for (double[] paper : PAPERS) {
-            width = paper[0] - 2 * MARGIN_MM;
-            height = paper[1] - 2 * MARGIN_MM;
+        for (SheetFormat.Frame frame : format.frames()) {
+            width = frame.widthMm();
+            height = frame.heightMm();
             if (width >= needWidth && height >= needHeight) {
                 break;
             }
@@ -76,8 +77,8 @@ final class SheetFrame {
     }
 
     /** The frame with everything that is written in it. */
-    static List<Element> of(Bounds bounds, TitleBlock title) {
-        return new SheetFrame(bounds, title).elements();
+    static List<Element> of(Bounds bounds, TitleBlock title, SheetFormat format) {
+        return new SheetFrame(bounds, title, format).elements();
     }
 
     private List<Element> elements() {
@@ -92,7 +93,7 @@ final class SheetFrame {
 
     private void block() {
         double right = bounds.maxXMm();
-        double left = right - BLOCK_WIDTH_MM;
+        double left = right - blockWidthMm;
         double bottom = bounds.minYMm();
         double top = bottom + BLOCK_HEIGHT_MM;
         line(left, bottom, left, top, Layer.OUTLINE);
@@ -101,11 +102,15 @@ final class SheetFrame {
         for (int i = 1; i < rows.length - 1; i++) {
             line(left, rows[i], right, rows[i], Layer.TEXT);
         }
-        double width = BLOCK_WIDTH_MM;
+        double width = blockWidthMm;
         cell(left, rows[3], width * 2 / 3, "piece", title.piece(), NAME_MM);
         cell(left + width * 2 / 3, rows[3], width / 3, "set", title.set(), TEXT_MM);
         line(left + width * 2 / 3, rows[2], left + width * 2 / 3, top, Layer.TEXT);
-        wide(left, rows[2], width * 2 / 3, "section at full size, finished, lengths in mm");
+        wide(
+                left,
+                rows[2],
+                width * 2 / 3,
+                "section at full size, finished, lengths in " + format.units().heading());
         wide(
                 left + width * 2 / 3,
                 rows[2],
@@ -132,7 +137,7 @@ final class SheetFrame {
                 "scale",
                 "1:1",
                 "units",
-                "mm",
+                format.units().symbol(),
                 "projection",
                 "");
         projection(left + width * 5 / 6 + 6, (rows[0] + rows[1]) / 2);
@@ -141,7 +146,7 @@ final class SheetFrame {
     private void row(double left, double bottom, double top, double[] shares, String... words) {
         double x = left;
         for (int i = 0; i < shares.length; i++) {
-            double width = shares[i] * BLOCK_WIDTH_MM;
+            double width = shares[i] * blockWidthMm;
             cell(x, bottom, width, words[2 * i], words[2 * i + 1], TEXT_MM);
             if (i > 0) {
                 line(x, bottom, x, top, Layer.TEXT);
@@ -182,7 +187,7 @@ final class SheetFrame {
 
     private void notes() {
         double left = bounds.minXMm() + 2 * PAD_MM;
-        double width = bounds.widthMm() - BLOCK_WIDTH_MM - 3 * PAD_MM;
+        double width = bounds.widthMm() - blockWidthMm - 3 * PAD_MM;
         double y = bounds.minYMm() + BLOCK_HEIGHT_MM - LINE_MM;
         // Where there is no room for all, a note gives way, never a caution.
         int room = (int) ((BLOCK_HEIGHT_MM - 10) / LINE_MM) - title.caution().size();
@@ -193,7 +198,7 @@ final class SheetFrame {
             text(left, y, TEXT_MM, note, width);
             y -= LINE_MM;
         }
-        out.addAll(CheckBar.of(new Vertex(left, bounds.minYMm() + 8), CHECK_BAR_MM).elements());
+        out.addAll(format.checkBar(new Vertex(left, bounds.minYMm() + 8)).elements());
     }
 
     private static double markHeight(TitleBlock title) {
@@ -231,8 +236,10 @@ final class SheetFrame {
     }
 
     private void text(double x, double y, double height, String string, double room) {
-        String shown = Text.shortened(string, room - 2 * PAD_MM, height);
-        out.add(Text.level(Layer.TEXT, x, y, height, Anchor.START, shown));
+        double width = room - 2 * PAD_MM;
+        double size = Text.fittingMm(string, width, height);
+        String shown = Text.shortened(string, width, size);
+        out.add(Text.level(Layer.TEXT, x, y, size, Anchor.START, shown));
     }
 
     private void line(double x0, double y0, double x1, double y1, Layer layer) {

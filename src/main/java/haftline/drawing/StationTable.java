@@ -2,7 +2,8 @@ package haftline.drawing;
 
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
-import haftline.measure.NumberText;
+import haftline.measure.LengthText;
+import haftline.measure.Units;
 import haftline.shape.Detail;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,7 +18,13 @@ final class StationTable {
     private static final double CLEAR_MM = 5;
 
     private static final double BEND_MM = 4;
+
+    /** A figure of five signs and a gap, mm. */
     private static final double COLUMN_MM = 10.5;
+
+    /** Inches carry one sign more. */
+    private static final double INCH_COLUMN_MM = 12.8;
+
     private static final double ROW_MM = 4.5;
     private static final double GAP_MM = 1;
 
@@ -25,12 +32,16 @@ final class StationTable {
     private static final double SAME_MM = 0.05;
 
     private final DimensionStyle style;
+    private final LengthText lengths;
+    private final double columnMm;
     private final List<Stop> stops = new ArrayList<>();
 
     private record Stop(double x, double r) {}
 
-    StationTable(DimensionStyle style, Handle handle) {
+    StationTable(DimensionStyle style, LengthText lengths, Handle handle) {
         this.style = style;
+        this.lengths = lengths;
+        this.columnMm = lengths.units() == Units.MM ? COLUMN_MM : INCH_COLUMN_MM;
         add(-handle.tenon().lengthMm() / 2, handle.tenon().diameterMm() / 2);
         for (PlacedNode node : handle.nodes()) {
             add(node.x(), node.radiusMm());
@@ -78,15 +89,10 @@ final class StationTable {
                             .lineTo(stop.x(), stop.r())
                             .open(Layer.DIMENSION));
             out.add(new Arrowhead(Layer.DIMENSION, at, -90, style.arrowMm()));
-            out.add(text(columns[i], lower, Anchor.MIDDLE, NumberText.fixed(stop.x(), 1)));
-            out.add(
-                    text(
-                            columns[i],
-                            lower + ROW_MM,
-                            Anchor.MIDDLE,
-                            NumberText.fixed(2 * stop.r(), 1)));
+            out.add(text(columns[i], lower, Anchor.MIDDLE, lengths.contour(stop.x())));
+            out.add(text(columns[i], lower + ROW_MM, Anchor.MIDDLE, lengths.contour(2 * stop.r())));
         }
-        double title = Math.min(titleXMm, columns[0] - COLUMN_MM / 2);
+        double title = Math.min(titleXMm, columns[0] - columnMm / 2);
         out.add(text(title, lower, Anchor.END, "from shoulder"));
         out.add(text(title, lower + ROW_MM, Anchor.END, Dimension.DIAMETER));
         return out;
@@ -106,7 +112,7 @@ final class StationTable {
         int[] count = new int[n];
         int pools = 0;
         for (int i = 0; i < n; i++) {
-            mean[pools] = stops.get(i).x() - i * COLUMN_MM;
+            mean[pools] = stops.get(i).x() - i * columnMm;
             count[pools++] = 1;
             while (pools > 1 && mean[pools - 2] > mean[pools - 1]) {
                 int both = count[pools - 2] + count[pools - 1];
@@ -121,7 +127,7 @@ final class StationTable {
         int i = 0;
         for (int pool = 0; pool < pools; pool++) {
             for (int k = 0; k < count[pool]; k++, i++) {
-                columns[i] = mean[pool] + i * COLUMN_MM;
+                columns[i] = mean[pool] + i * columnMm;
             }
         }
         return columns;

@@ -21,6 +21,12 @@ public final class TakeOffDrawing {
 
     private static final double DOT_MM = 0.45;
     private static final double STRAY_MM = 1.2;
+
+    /** From the edge of the scale to the cross of a stray that lies beyond it, mm. */
+    private static final double BEYOND_MM = 4.5;
+
+    private static final double ARROW_MM = 2.4;
+
     private static final double LETTER_MM = 2.5;
     private static final double SMALL_MM = 1.9;
     private static final double TICK_MM = 1;
@@ -189,7 +195,7 @@ public final class TakeOffDrawing {
         for (Residual residual : taken.residuals()) {
             double x = residual.x();
             if (residual.stray()) {
-                cross(strip, x, y(Math.max(-full, Math.min(full, residual.mm()))));
+                stray(x, residual.mm());
             } else {
                 double y = y(residual.mm());
                 if (Math.abs(y - middle) > DOT_MM) {
@@ -198,6 +204,29 @@ public final class TakeOffDrawing {
                 strip.add(new Circle(Layer.DIMENSION, new Vertex(x, y), DOT_MM));
             }
         }
+    }
+
+    /** A stray beyond the scale stands at its edge; an arrow and its figure say how far off. */
+    private void stray(double x, double mm) {
+        if (Math.abs(mm) <= full) {
+            cross(strip, x, y(mm));
+            return;
+        }
+        double side = Math.signum(mm);
+        double edge = y(side * full);
+        double at = edge - side * BEYOND_MM;
+        cross(strip, x, at);
+        strip.add(Path.line(Layer.DIMENSION, new Vertex(x, at), new Vertex(x, edge)));
+        strip.add(new Arrowhead(Layer.DIMENSION, new Vertex(x, edge), 90 * side, ARROW_MM));
+        boolean isLate = x > taken.woodMm() / 2;
+        text.add(
+                Text.level(
+                        Layer.TEXT,
+                        x + (isLate ? -1 : 1) * (STRAY_MM + 1),
+                        at - SMALL_MM / 2,
+                        SMALL_MM,
+                        isLate ? Anchor.END : Anchor.START,
+                        (mm > 0 ? "+" : "") + NumberText.fixed(mm, 2)));
     }
 
     private void rule(double mm, Layer layer) {
@@ -213,7 +242,7 @@ public final class TakeOffDrawing {
                 taken.residuals().size()
                         + " readings, "
                         + taken.shape().nodes().size()
-                        + " nodes, "
+                        + (taken.shape().nodes().size() == 1 ? " node, " : " nodes, ")
                         + details());
         lines.add(
                 "Left between reading and line, mm on the diameter: rms "
@@ -229,7 +258,10 @@ public final class TakeOffDrawing {
                             + (strays == 1
                                     ? " reading, marked with a cross, is"
                                     : " readings, marked with crosses, are")
-                            + " left out.");
+                            + " left out"
+                            + (taken.strays().stream().anyMatch(s -> Math.abs(s.mm()) > full)
+                                    ? "; an arrow says beyond the scale, its figure how far off."
+                                    : "."));
         }
         for (int i = 0; i < lines.size(); i++) {
             text.add(

@@ -29,6 +29,11 @@ public record Text(
      */
     private static final double CHARACTER_WIDTH = 0.82;
 
+    /** Letters are set smaller by so much before words are lost. */
+    private static final double LEAST_SHARE = 0.85;
+
+    private static final double ROUNDING = 1e-9;
+
     /** How far letters such as g reach under the baseline, against the height of a capital. */
     private static final double DESCENT = 0.33;
 
@@ -77,6 +82,22 @@ public record Text(
             return string;
         }
         return string.substring(0, string.offsetByCodePoints(0, room - 1)) + CUT_SHORT;
+    }
+
+    /**
+     * The height at which a text has room, a little under the wished one where that saves it from
+     * being cut short.
+     *
+     * @param string any text
+     * @param roomMm width there is
+     * @param heightMm wished height of the capitals
+     * @return mm, {@value #LEAST_SHARE} of the wish at least
+     */
+    public static double fittingMm(String string, double roomMm, double heightMm) {
+        double width = string.codePointCount(0, string.length()) * heightMm * CHARACTER_WIDTH;
+        // A text that is as wide as its room but for rounding is not cut short.
+        double share = width <= roomMm ? 1 : roomMm / width - ROUNDING;
+        return heightMm * Math.max(LEAST_SHARE, share);
     }
 
     /**

@@ -127,7 +127,10 @@ public final class Resolve {
         return new Tenon(diameter, length);
     }
 
-    /** Which fit the stock and the tang ask for: DESIGN section 5, common practice. */
+    /**
+     * Which fit the stock and the tang ask for: pressed where fibres part and grip, else bonded
+     * (common practice, no source).
+     */
     private Fit suitedFit() {
         Stock stock = brief.stock();
         Tang tang = brief.kit().tang();

@@ -14,7 +14,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Which drills, how deep, for a tang: DESIGN section 5, common practice. */
+/**
+ * Which drills, how deep, for a tang: a bonded one has room in its bore, a pressed one parts the
+ * fibres. By how much is the maker's {@link Rules.Fits} and {@link Rules.Bores}, whose usual values
+ * are common practice, no source.
+ */
 final class TangBore {
     /**
      * Sizes typed in mm and in inches are one drill where they differ by less, mm; no series is

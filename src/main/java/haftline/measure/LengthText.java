@@ -8,9 +8,10 @@ package haftline.measure;
 public final class LengthText {
     private static final int INCH_DECIMALS = 3;
 
-    /** Callipers on metal repeat within this, mm (common practice, no source). */
-    private static final double METAL_STEP_MM = 0.05;
-
+    /**
+     * Metal is measured in hundredths of a mm, and a fit of tenths is lost where it is told
+     * coarser: the decimals of the tables, so that one size is one figure wherever it stands.
+     */
     private static final int METAL_DECIMALS = 2;
 
     /** Turned contours are measured no finer, mm (common practice, no source). */
@@ -59,14 +60,25 @@ public final class LengthText {
     }
 
     /**
+     * A length beside its dimension line, without its unit: no zero trails behind a millimetre (ISO
+     * 129-1, from memory), three decimals make up an inch.
+     *
+     * @param mm the length, mm
+     * @param decimals greatest count of digits after the point, in mm
+     * @return the text
+     */
+    public String dimension(double mm, int decimals) {
+        return units == Units.MM ? NumberText.upTo(mm, decimals) : number(mm, decimals);
+    }
+
+    /**
      * A size of metal, or one turned to fit metal, without its unit.
      *
      * @param mm the length, mm
      * @return the text
      */
     public String metal(double mm) {
-        double shown = units == Units.MM ? Math.round(mm / METAL_STEP_MM) * METAL_STEP_MM : mm;
-        return number(shown, METAL_DECIMALS);
+        return number(mm, METAL_DECIMALS);
     }
 
     /**

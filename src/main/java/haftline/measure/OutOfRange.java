@@ -15,6 +15,9 @@ public final class OutOfRange extends IllegalArgumentException {
     /** What a bound may lie off a round figure by the arithmetic of doubles, mm. */
     private static final double ROUNDING_MM = 1e-9;
 
+    /** Finer than anything that is measured or typed. */
+    private static final int FEW_DECIMALS = 6;
+
     private final String field;
     private final double value;
     private final double low;
@@ -34,7 +37,7 @@ public final class OutOfRange extends IllegalArgumentException {
         super(
                 field
                         + " "
-                        + text(value)
+                        + refused(value, low, high)
                         + of.unit
                         + ": expected "
                         + of.noun
@@ -111,5 +114,18 @@ public final class OutOfRange extends IllegalArgumentException {
 
     private static String text(double value) {
         return Double.isFinite(value) ? NumberText.shortest(value) : Double.toString(value);
+    }
+
+    /**
+     * A value that is refused, without digits that only reckoning brought in, unless it would then
+     * seem to be within its limits.
+     */
+    private static String refused(double value, double low, double high) {
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
+        String shown = NumberText.upTo(value, FEW_DECIMALS);
+        double read = Double.parseDouble(shown);
+        return read >= low && read <= high || read == 0 ? NumberText.shortest(value) : shown;
     }
 }

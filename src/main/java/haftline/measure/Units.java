@@ -3,15 +3,19 @@ package haftline.measure;
 /** The unit in which lengths are shown and, where a text names none, read. */
 public enum Units {
     /** Millimetres. */
-    MM("mm", 1),
+    MM("mm", "mm", "millimetres", 1),
     /** Inches of 25.4 mm, exactly (international inch, 1959). */
-    INCH("in", 25.4);
+    INCH("in", "inches", "inches", 25.4);
 
     private final String symbol;
+    private final String heading;
+    private final String words;
     private final double millimetres;
 
-    Units(String symbol, double millimetres) {
+    Units(String symbol, String heading, String words, double millimetres) {
         this.symbol = symbol;
+        this.heading = heading;
+        this.words = words;
         this.millimetres = millimetres;
     }
 
@@ -22,6 +26,24 @@ public enum Units {
      */
     public String symbol() {
         return symbol;
+    }
+
+    /**
+     * What a heading calls it, where {@code in} would be read as a word.
+     *
+     * @return {@code mm} or {@code inches}
+     */
+    public String heading() {
+        return heading;
+    }
+
+    /**
+     * What a sentence calls it.
+     *
+     * @return {@code millimetres} or {@code inches}
+     */
+    public String words() {
+        return words;
     }
 
     /**

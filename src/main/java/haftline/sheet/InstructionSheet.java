@@ -64,7 +64,7 @@ public record InstructionSheet(
                         + " The figures beside the boxes are those of batch "
                         + piece.batch()
                         + ", in "
-                        + (units == Units.MM ? "millimetres" : "inches")
+                        + units.words()
                         + ".",
                 kit.measures(),
                 kit.rules(),

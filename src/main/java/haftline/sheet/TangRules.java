@@ -20,8 +20,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * What is measured of a tang, and the drills and depths that follow: the rules of DESIGN section 5
- * in letters.
+ * What is measured of a tang, and the drills and depths that follow: the rules by which {@link
+ * haftline.handle.Resolve} bores, with the maker's own {@link Rules} in their place, in letters.
  */
 final class TangRules {
     private static final String NEXT = ", the next drill that is not under it";

@@ -32,9 +32,12 @@ final class DxfTrace {
     private static final Map<Integer, Double> UNITS =
             Map.of(1, 25.4, 2, 304.8, 4, 1.0, 5, 10.0, 6, 1000.0);
 
+    /** What a unit is taken for where the header names none. */
+    private static final double UNSAID_MM = 1;
+
     private final Problems problems;
     private final TracedLines lines = new TracedLines();
-    private double mmPerUnit = 1;
+    private OptionalDouble mmPerUnit = OptionalDouble.empty();
     private Optional<String> layer = Optional.empty();
 
     private String type = "";
@@ -46,6 +49,11 @@ final class DxfTrace {
 
     DxfTrace(Problems problems) {
         this.problems = problems;
+    }
+
+    /** What the file says, once it was read. */
+    Traced.Unit unit() {
+        return new Traced.Unit(mmPerUnit.orElse(UNSAID_MM), mmPerUnit.isPresent());
     }
 
     List<Reading> read(String text, Tracing tracing) {
@@ -67,7 +75,8 @@ final class DxfTrace {
                             + " --axis Y, the lathe axis as y in the drawing");
             return List.of();
         }
-        return lines.readings(axis.getAsDouble(), tracing.mmPerUnit().orElse(mmPerUnit));
+        return lines.readings(
+                axis.getAsDouble(), tracing.mmPerUnit().orElse(mmPerUnit.orElse(UNSAID_MM)));
     }
 
     private void groups(String[] rows) {
@@ -101,7 +110,8 @@ final class DxfTrace {
             } else if (code == LAYER) {
                 onLayer = value;
             } else if (code == FLAGS && variable.equals("$INSUNITS") && section.equals("HEADER")) {
-                mmPerUnit = UNITS.getOrDefault((int) number(value, i + 2), 1.0);
+                Double unit = UNITS.get((int) number(value, i + 2));
+                mmPerUnit = unit == null ? OptionalDouble.empty() : OptionalDouble.of(unit);
                 variable = "";
             } else if (section.equals("ENTITIES") && isNumber(code)) {
                 figure(code, number(value, i + 2));

@@ -39,20 +39,39 @@ public final class ReadingsFile {
      */
     public static List<Reading> read(Path file, Optional<Units> units, Tracing tracing)
             throws DocumentException {
+        if (isTraced(file)) {
+            return readTraced(file, tracing).readings();
+        }
         Problems problems = new Problems(file.toString());
         Optional<String> text = SourceText.read(file, problems);
         problems.refuseIfAny();
-        String name = file.toString().toLowerCase(Locale.ROOT);
-        List<Reading> readings;
-        if (name.endsWith(".svg")) {
-            readings = new SvgTrace(problems).read(text.orElseThrow(), tracing);
-        } else if (name.endsWith(".dxf")) {
-            readings = new DxfTrace(problems).read(text.orElseThrow(), tracing);
-        } else {
-            readings = new ReadingsTable(problems, units).read(text.orElseThrow());
-        }
+        List<Reading> readings = new ReadingsTable(problems, units).read(text.orElseThrow());
         problems.refuseIfAny();
         return readings;
+    }
+
+    /**
+     * Reads a traced outline.
+     *
+     * @param file the file, {@code .svg} or {@code .dxf}
+     * @param tracing how it is to be read
+     * @return the readings, and what the file says of its unit
+     * @throws DocumentException where it cannot be read or anything is wrong with it
+     */
+    public static Traced readTraced(Path file, Tracing tracing) throws DocumentException {
+        Problems problems = new Problems(file.toString());
+        Optional<String> text = SourceText.read(file, problems);
+        problems.refuseIfAny();
+        Traced traced;
+        if (file.toString().toLowerCase(Locale.ROOT).endsWith(".svg")) {
+            SvgTrace svg = new SvgTrace(problems);
+            traced = new Traced(svg.read(text.orElseThrow(), tracing), svg.unit());
+        } else {
+            DxfTrace dxf = new DxfTrace(problems);
+            traced = new Traced(dxf.read(text.orElseThrow(), tracing), dxf.unit());
+        }
+        problems.refuseIfAny();
+        return traced;
     }
 
     /**

@@ -21,13 +21,19 @@ import org.xml.sax.SAXParseException;
 
 /** An outline traced as a path of an SVG file (SVG 2, section 9.3, path data). */
 final class SvgTrace {
-    /** A CSS pixel, mm. */
-    private static final double PIXEL_MM = 25.4 / 96;
+    /** A CSS pixel. */
+    private static final Traced.Unit PIXEL = new Traced.Unit(25.4 / 96, false);
 
     private final Problems problems;
+    private Traced.Unit unit = PIXEL;
 
     SvgTrace(Problems problems) {
         this.problems = problems;
+    }
+
+    /** What the file says, once it was read. */
+    Traced.Unit unit() {
+        return unit;
     }
 
     List<Reading> read(String text, Tracing tracing) {
@@ -52,8 +58,8 @@ final class SvgTrace {
                             + " --axis Y, the lathe axis as y in the drawing");
             return List.of();
         }
-        double scale = tracing.mmPerUnit().orElseGet(() -> scale(document.get()));
-        return lines.readings(axis.getAsDouble(), scale);
+        unit = unit(document.get());
+        return lines.readings(axis.getAsDouble(), tracing.mmPerUnit().orElse(unit.mm()));
     }
 
     private Optional<Document> parsed(String text) {
@@ -127,7 +133,7 @@ final class SvgTrace {
     }
 
     /** From the width in mm, cm or in and the view box; else a unit is a CSS pixel. */
-    private static double scale(Document document) {
+    private static Traced.Unit unit(Document document) {
         Element root = document.getDocumentElement();
         String width = root.getAttribute("width").strip();
         String[] box = root.getAttribute("viewBox").strip().split("[\\s,]+");
@@ -138,11 +144,11 @@ final class SvgTrace {
         try {
             if (unit > 0 && box.length == 4) {
                 double wide = Double.parseDouble(width.substring(0, width.length() - 2).strip());
-                return wide * unit / Double.parseDouble(box[2]);
+                return new Traced.Unit(wide * unit / Double.parseDouble(box[2]), true);
             }
         } catch (NumberFormatException none) {
-            return PIXEL_MM;
+            return PIXEL;
         }
-        return PIXEL_MM;
+        return PIXEL;
     }
 }

@@ -1,16 +1,20 @@
 package haftline.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import haftline.support.InLocale;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class AdjustCommandTest {
     @Test
@@ -99,6 +103,51 @@ class AdjustCommandTest {
         }
         assertThat(answer.get("written")).hasSize(1);
         assertThat(run.err()).contains("writing ").contains("what the set decides for");
+    }
+
+    /**
+     * A diameter or a balance that is asked to the point leaves no room for hundredths: figures
+     * grow no longer than the engine's check needs them, and hold when they are read again.
+     */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--demand grip --grip 24:24",
+                "--demand balance --balance 10:10 --allow length",
+                "--balance 12:12 --allow swell,length"
+            })
+    void writesNoFigureLongerThanItMustBe(String options, @TempDir Path folder) throws Exception {
+        DemoCopy demo = DemoCopy.in(folder);
+        String[] words = (options + " --nearest --write --json").split(" ");
+        JsonNode answer = new ObjectMapper().readTree(adjust(demo.set(), words).out());
+        assertThat(answer.get("moves")).isNotEmpty();
+        for (JsonNode move : answer.get("moves")) {
+            assertThat(move.get("after").asText()).matches("\\d+(\\.\\d{1,8})?");
+        }
+        Run shown = adjust(demo.set(), options.split(" "));
+        assertThat(shown.out()).doesNotContainPattern("\\d\\.\\d{9}");
+        words = (options + " --json").split(" ");
+        JsonNode again = new ObjectMapper().readTree(adjust(demo.set(), words).out());
+        assertThat(again.get("demands")).hasSameSizeAs(answer.get("demands"));
+        int met = 0;
+        for (int i = 0; i < answer.get("demands").size(); i++) {
+            JsonNode told = answer.get("demands").get(i);
+            JsonNode read = again.get("demands").get(i);
+            assertThat(read.get("before_mm").asDouble())
+                    .as(told.toString())
+                    .isCloseTo(told.get("after_mm").asDouble(), within(1e-9));
+            if (told.get("standing").asText().equals("met")) {
+                met++;
+                assertThat(told.get("margin_after_mm").asDouble(1)).isGreaterThanOrEqualTo(-1e-6);
+            }
+        }
+        assertThat(met).isPositive();
+    }
+
+    private static Run adjust(String set, String... options) {
+        List<String> words = new ArrayList<>(List.of("adjust", set));
+        words.addAll(List.of(options));
+        return Run.of(words.toArray(String[]::new));
     }
 
     @Test

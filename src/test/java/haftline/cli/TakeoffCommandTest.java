@@ -275,6 +275,29 @@ class TakeoffCommandTest {
         assertThat(readings.get(readings.size() - 1).diameterMm()).isCloseTo(25.4, within(1e-4));
     }
 
+    /** What a unit was taken for is told, and whether the file says so. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "70 0 | 1 mm a unit, for the file names no unit that is known here; --scale or --known",
+                "70 99 | 1 mm a unit, for the file names no unit that is known here; --scale or --known",
+                "70 4 | 1 mm a unit, as the file says",
+                "70 5 | 10 mm a unit, as the file says",
+            })
+    void scaleIsToldWithWhatTheFileSays(String unit, String told) throws Exception {
+        String header = "0 SECTION 2 HEADER 9 $INSUNITS " + unit + " 0 ENDSEC ";
+        String bar =
+                "0 SECTION 2 ENTITIES 0 LWPOLYLINE 70 1 10 0 20 -7 10 0 20 7 10 9 20 8 10 20 20 7"
+                        + " 10 20 20 -7 10 9 20 -8 0 ENDSEC 0 EOF";
+        Path drawing = file("bar.dxf", (header + bar).replace(' ', '\n'));
+        Run run = Run.of("takeoff", drawing.toString());
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out().replaceAll("\\s+", " ")).contains("scale " + told);
+        Run asked = Run.of("takeoff", drawing.toString(), "--scale", "2");
+        assertThat(asked.out()).contains("2 mm a unit, as --scale says");
+    }
+
     private static List<Reading> read(Path traced, double axis) throws DocumentException {
         return ReadingsFile.read(
                 traced,

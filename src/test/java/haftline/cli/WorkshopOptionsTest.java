@@ -39,16 +39,18 @@ class WorkshopOptionsTest {
     }
 
     /**
-     * As {@code make --help} says: what is read at the lathe follows the unit, files in mm do not.
+     * As {@code make --help} says: what is read at the lathe follows the unit, data for programs do
+     * not.
      */
     @Test
-    void units_changeSheetsAndCards_notDrawingsAndTables() throws IOException {
+    void units_changeDrawingsSheetsAndCards_notTables() throws IOException {
+        String lineUp = "tidewater-line-up.svg";
         String drawing = "shucker-section.svg";
         String table = "shucker-stations.csv";
         String sheet = "shucker-lathe.html";
         String[] only = {"--only", "drawings,tables,sheet,gauges,svg,csv,html", "--units", "mm"};
         assertThat(make(Run.DEMO, only).code()).isEqualTo(ExitCode.DONE);
-        List<String> names = List.of(drawing, table, sheet, "tidewater-gauges-1.svg");
+        List<String> names = List.of(table, drawing, lineUp, sheet, "tidewater-gauges-1.svg");
         List<String> before = new ArrayList<>();
         for (String name : names) {
             before.add(Files.readString(out().resolve(name)));
@@ -57,10 +59,31 @@ class WorkshopOptionsTest {
         assertThat(make(Run.DEMO, only).code()).isEqualTo(ExitCode.DONE);
         for (int i = 0; i < names.size(); i++) {
             String now = Files.readString(out().resolve(names.get(i)));
-            assertThat(now.equals(before.get(i))).as(names.get(i)).isEqualTo(i < 2);
+            assertThat(now.equals(before.get(i))).as(names.get(i)).isEqualTo(i == 0);
         }
+        assertThat(Files.readString(out().resolve(drawing)))
+                .contains("lengths in inches", "Tenon \u23000.")
+                .doesNotContain("lengths in mm");
+        assertThat(Files.readString(out().resolve(table))).startsWith("station,from shoulder [mm]");
         assertThat(Run.of("make", "--help").out().replaceAll("\\s+", " "))
-                .contains("gauges and templates follow --units; drawings, pictures, tables");
+                .contains("drawings, sheets, gauges and templates follow --units")
+                .contains("tables and solids are in mm");
+    }
+
+    /** What is framed for a sheet prints on one, of Letter too, and on a printer that is off. */
+    @ParameterizedTest
+    @CsvSource({"A4, 100x100", "Letter, 100x100", "A4, 99.6x100.2", "Letter, 101x98.7"})
+    void sectionsAndLineUp_printOnOnePageOfThePaper(String paper, String printer)
+            throws IOException {
+        String paperAndPrinter = "--only drawings,pdf --paper " + paper + " --printer " + printer;
+        make(Run.DEMO, paperAndPrinter.split(" "));
+        List<String> pdfs = written().stream().filter(name -> name.endsWith(".pdf")).toList();
+        assertThat(pdfs).hasSize(5);
+        for (String name : pdfs) {
+            try (PDDocument pdf = Loader.loadPDF(out().resolve(name).toFile())) {
+                assertThat(pdf.getNumberOfPages()).as(name).isEqualTo(1);
+            }
+        }
     }
 
     @ParameterizedTest

@@ -45,11 +45,7 @@ class DimensionTest {
     void vertical_isReadFromTheRight() {
         List<Element> drawn =
                 Dimension.vertical(
-                        STYLE,
-                        new Vertex(0, -7),
-                        new Vertex(0, 7),
-                        -10,
-                        Dimension.diameterFigure(14));
+                        STYLE, new Vertex(0, -7), new Vertex(0, 7), -10, Dimension.DIAMETER + "14");
         Text text = all(drawn, Text.class).findFirst().orElseThrow();
         assertThat(text.string()).isEqualTo("\u230014");
         assertThat(text.rotationDeg()).isEqualTo(90);
@@ -89,12 +85,6 @@ class DimensionTest {
         assertThat(upright.get(0).minYMm()).isCloseTo(deepest, within(1e-12));
         assertThat(upright.get(1).minYMm()).isCloseTo(-20 - STYLE.overshootMm(), within(1e-12));
         assertThat(upright.get(2).minYMm()).isCloseTo(deepest, within(1e-12));
-    }
-
-    @Test
-    void figures_haveNoUnitAndNoTrailingZero() {
-        assertThat(Dimension.figure(12.04)).isEqualTo("12");
-        assertThat(Dimension.diameterFigure(23.35)).isEqualTo("\u230023.4");
     }
 
     @Test

@@ -7,7 +7,9 @@ import haftline.figures.Figures;
 import haftline.handle.Choices;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
+import haftline.measure.Units;
 import haftline.set.Family;
+import haftline.set.FileSettings;
 import haftline.set.Piece;
 import haftline.store.LoadedSet;
 import haftline.store.SetFile;
@@ -63,8 +65,9 @@ class LineUpDrawingTest {
     @Test
     void demoSet_standsOnOneA4_atFullSize() {
         LineUpDrawing.Sheets sheets =
-                LineUpDrawing.of("Tidewater", "B2", family(demo()), List.of());
-        assertThat(sheets.isA3()).isFalse();
+                LineUpDrawing.of(
+                        "Tidewater", "B2", family(demo()), List.of(), SheetFormat.STANDARD);
+        assertThat(sheets.paper()).isEqualTo(FileSettings.Paper.A4);
         assertThat(sheets.drawings()).hasSize(1);
         Drawing drawing = sheets.drawings().get(0);
         // The frame of an A4 on its side.
@@ -82,7 +85,10 @@ class LineUpDrawingTest {
     @Test
     void shoulders_standInLine_andTheWoodIsTrue() {
         Family family = family(demo());
-        Drawing drawing = LineUpDrawing.of("Tidewater", "B2", family, List.of()).drawings().get(0);
+        Drawing drawing =
+                LineUpDrawing.of("Tidewater", "B2", family, List.of(), SheetFormat.STANDARD)
+                        .drawings()
+                        .get(0);
         List<Double> shoulders = new ArrayList<>();
         for (Family.Member member : family.members()) {
             Bounds wood =
@@ -110,7 +116,8 @@ class LineUpDrawingTest {
     @Test
     void longPieces_areReducedToAStandardScale() {
         LineUpDrawing.Sheets sheets =
-                LineUpDrawing.of("Long", "B2", many(2, 3.3, "ladle "), List.of());
+                LineUpDrawing.of(
+                        "Long", "B2", many(2, 3.3, "ladle "), List.of(), SheetFormat.STANDARD);
         assertThat(texts(sheets.drawings().get(0)))
                 .anyMatch(text -> text.contains("pieces at 1:2"))
                 .contains("reduced: take no measure from it")
@@ -125,7 +132,8 @@ class LineUpDrawingTest {
                         "A set whose name is as long as forty letters",
                         "B2",
                         many(40, 1, "a fork with a name of forty characters, "),
-                        List.of("a fork with a name of forty characters, 0"));
+                        List.of("a fork with a name of forty characters, 0"),
+                        SheetFormat.STANDARD);
         assertThat(sheets.drawings().size()).isGreaterThan(1);
         assertThat(texts(sheets.drawings().get(0))).contains(TitleBlock.MARK);
         for (Drawing drawing : sheets.drawings()) {
@@ -137,9 +145,43 @@ class LineUpDrawingTest {
         }
     }
 
+    /** Letter is 18 mm shorter and 6 mm higher than A4: one sheet of it, at full size too. */
+    @Test
+    void onLetter_inInches_theSheetIsAsLargeAsThePaperLeaves() {
+        SheetFormat letter =
+                new SheetFormat(FileSettings.Paper.LETTER, FileSettings.Printer.TRUE, Units.INCH);
+        LineUpDrawing.Sheets sheets =
+                LineUpDrawing.of("Tidewater", "B2", family(demo()), List.of(), letter);
+        assertThat(sheets.paper()).isEqualTo(FileSettings.Paper.LETTER);
+        assertThat(sheets.drawings()).hasSize(1);
+        Drawing drawing = sheets.drawings().get(0);
+        assertThat(drawing.bounds()).isEqualTo(new Bounds(0, 0, 259, 195));
+        assertThat(texts(drawing))
+                .contains("swell \u23001.102  (+0.236, +27 %)", "check bar 2 in")
+                .anyMatch(text -> text.contains("pieces at 1:1 \u00b7 inches"))
+                .noneMatch(text -> text.contains("28.0") || text.contains(" mm"));
+    }
+
+    @Test
+    void longPieces_onLetter_areReduced_notCutInTwo() {
+        SheetFormat letter =
+                new SheetFormat(FileSettings.Paper.LETTER, FileSettings.Printer.TRUE, Units.MM);
+        LineUpDrawing.Sheets sheets =
+                LineUpDrawing.of("Long", "B2", many(2, 3.3, "ladle "), List.of(), letter);
+        assertThat(sheets.drawings()).hasSize(1);
+        assertThat(sheets.drawings().get(0).bounds()).isEqualTo(new Bounds(0, 0, 259, 195));
+    }
+
     @Test
     void noPieces_giveNoSheet() {
-        assertThat(LineUpDrawing.of("None", "B2", Family.of(List.of()), List.of()).drawings())
+        assertThat(
+                        LineUpDrawing.of(
+                                        "None",
+                                        "B2",
+                                        Family.of(List.of()),
+                                        List.of(),
+                                        SheetFormat.STANDARD)
+                                .drawings())
                 .isEmpty();
     }
 }

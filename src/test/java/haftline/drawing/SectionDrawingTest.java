@@ -8,6 +8,8 @@ import haftline.curve.ArcFit;
 import haftline.curve.Outline;
 import haftline.figures.Figures;
 import haftline.handle.Handle;
+import haftline.measure.Units;
+import haftline.set.FileSettings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -21,7 +23,20 @@ class SectionDrawingTest {
     /** Words that stand closer than this touch, mm. */
     private static final double TOUCHING_MM = 0.05;
 
+    private static final SheetFormat LETTER_IN =
+            new SheetFormat(FileSettings.Paper.LETTER, FileSettings.Printer.TRUE, Units.INCH);
+
     private static List<Drawing> drawings(UnaryOperator<Outline> shown) {
+        return drawings(shown, SheetFormat.STANDARD);
+    }
+
+    private static List<Drawing> inBoth() {
+        List<Drawing> drawings = drawings(UnaryOperator.identity());
+        drawings.addAll(drawings(UnaryOperator.identity(), LETTER_IN));
+        return drawings;
+    }
+
+    private static List<Drawing> drawings(UnaryOperator<Outline> shown, SheetFormat format) {
         List<Drawing> drawings = new ArrayList<>();
         for (Handle handle : RandomHandles.of(SEED, COUNT)) {
             boolean stopped = drawings.size() % 3 == 0;
@@ -39,7 +54,7 @@ class SectionDrawingTest {
                             stopped
                                     ? List.of("why", "why", "why", "why", "why", "why")
                                     : List.of());
-            drawings.add(SectionDrawing.of(Figures.of(handle), title, shown));
+            drawings.add(SectionDrawing.of(Figures.of(handle), title, format, shown));
         }
         return drawings;
     }
@@ -51,7 +66,7 @@ class SectionDrawingTest {
     @Test
     void texts_neverOverlap() {
         int i = 0;
-        for (Drawing drawing : drawings(UnaryOperator.identity())) {
+        for (Drawing drawing : inBoth()) {
             List<Text> texts = texts(drawing);
             for (int a = 0; a < texts.size(); a++) {
                 for (int b = a + 1; b < texts.size(); b++) {
@@ -74,7 +89,7 @@ class SectionDrawingTest {
     @Test
     void figuresOfDimensions_areCrossedByNoExtensionLine() {
         int i = 0;
-        for (Drawing drawing : drawings(UnaryOperator.identity())) {
+        for (Drawing drawing : inBoth()) {
             Group dimensions = group(drawing, "dimensions");
             for (Element element : dimensions.elements()) {
                 if (element instanceof Path path && path.segments().size() == 1) {
@@ -101,6 +116,55 @@ class SectionDrawingTest {
             boolean a3 = frame.widthMm() == 400 && frame.heightMm() == 277;
             assertThat(a4 || a3 || frame.widthMm() > 400 || frame.heightMm() > 277).isTrue();
         }
+    }
+
+    @Test
+    void onLetter_theFrameIsAsLargeAsThePaperLeaves_orGrowsByCentimetres() {
+        int onPaper = 0;
+        for (Drawing drawing : drawings(UnaryOperator.identity(), LETTER_IN)) {
+            Bounds frame = group(drawing, "sheet").elements().get(0).bounds();
+            assertThat(drawing.bounds()).isEqualTo(frame);
+            assertThat(frame.widthMm() == 259 || frame.widthMm() % 10 == 0).isTrue();
+            assertThat(frame.heightMm() == 195 || frame.heightMm() % 10 == 0).isTrue();
+            onPaper += frame.widthMm() == 259 && frame.heightMm() == 195 ? 1 : 0;
+        }
+        assertThat(onPaper).isGreaterThan(0);
+    }
+
+    /** Dimensions are those of the same section in mm, to half a thousandth of an inch. */
+    @Test
+    void inInches_everyDimensionIsAsLongAsInMillimetres_andTheSheetSaysWhichItIs() {
+        List<Drawing> mm = drawings(UnaryOperator.identity());
+        List<Drawing> inches = drawings(UnaryOperator.identity(), LETTER_IN);
+        for (int i = 0; i < COUNT; i++) {
+            List<Double> long1 = numbers(mm.get(i));
+            List<Double> long2 = numbers(inches.get(i));
+            assertThat(long2).hasSameSizeAs(long1).hasSizeGreaterThan(8);
+            for (int k = 0; k < long1.size(); k++) {
+                // Half a unit of the last digit of each.
+                assertThat(25.4 * long2.get(k)).isCloseTo(long1.get(k), within(0.0628));
+            }
+            assertThat(texts(inches.get(i)))
+                    .extracting(Text::string)
+                    .contains("section at full size, finished, lengths in inches", "in")
+                    .contains("check bar 2 in")
+                    .doesNotContain("mm");
+            assertThat(inches.get(i).description()).endsWith("lengths in inches.");
+        }
+    }
+
+    private static List<Double> numbers(Drawing drawing) {
+        List<Double> numbers = new ArrayList<>();
+        for (Element element : group(drawing, "dimensions").elements()) {
+            if (element instanceof Text text) {
+                for (String word : text.string().split("[ \u00d7\u2300]+")) {
+                    if (word.matches("-?[0-9.]+")) {
+                        numbers.add(Double.parseDouble(word));
+                    }
+                }
+            }
+        }
+        return numbers;
     }
 
     @Test

@@ -13,6 +13,23 @@ class ChecksTest {
         assertThat(Checks.withinMm("kerf", 2, 0, 2)).isEqualTo(2);
     }
 
+    /** Digits that reckoning brought in say nothing, but those that make a value too great do. */
+    @Test
+    void showsNoMoreDigitsThanTellTheValueFromItsLimits() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Checks.withinMm("ferrule", 25.4 * 33.333333, 1, 200))
+                .withMessage("ferrule 846.666658 mm: expected a length from 1 to 200 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Checks.within("width", 0.1 + 0.2, 1, 2))
+                .withMessage("width 0.3: expected a number from 1 to 2");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Checks.within("width", 2.00000001, 1, 2))
+                .withMessage("width 2.00000001: expected a number from 1 to 2");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Checks.within("scale", 1e-9, 1e-6, 2))
+                .withMessageStartingWith("scale 1e-9: ");
+    }
+
     @Test
     void namesFieldValueUnitAndRange() {
         assertThatIllegalArgumentException()

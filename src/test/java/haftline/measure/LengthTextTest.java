@@ -16,6 +16,20 @@ class LengthTextTest {
         assertThat(INCH.fine(INCH.fineStepMm())).isEqualTo("0.0001 in");
     }
 
+    /** A tenon of 12.88 mm is that on the page, the sheets, the drawings and in the tables. */
+    @Test
+    void sizesOfMetalAreToldInHundredths() {
+        assertThat(MM.metal(12.88)).isEqualTo("12.88");
+        assertThat(INCH.metal(12.88)).isEqualTo("0.507");
+    }
+
+    @Test
+    void dimensionsTrailNoZeroInMillimetres() {
+        assertThat(MM.dimension(104.04, 1)).isEqualTo("104");
+        assertThat(MM.dimension(6.75, 2)).isEqualTo("6.75");
+        assertThat(INCH.dimension(25.4, 1)).isEqualTo("1.000");
+    }
+
     @Test
     void turnedSizesCarryTheirUnit() {
         assertThat(MM.withUnit(80.04)).isEqualTo("80.0 mm");

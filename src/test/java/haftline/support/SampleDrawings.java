@@ -14,6 +14,7 @@ import haftline.drawing.Path;
 import haftline.drawing.PathBuilder;
 import haftline.drawing.Text;
 import haftline.drawing.Vertex;
+import haftline.measure.NumberText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -153,14 +154,14 @@ public final class SampleDrawings {
                         new Vertex(-TENON_MM, -TENON_RADIUS_MM),
                         new Vertex(-TENON_MM, TENON_RADIUS_MM),
                         -TENON_MM - 14,
-                        Dimension.diameterFigure(11.9)));
+                        Dimension.DIAMETER + "11.9"));
         out.addAll(
                 Dimension.vertical(
                         style,
                         new Vertex(WOOD_MM, -BUTT_RADIUS_MM),
                         new Vertex(WOOD_MM, BUTT_RADIUS_MM),
                         WOOD_MM + 14,
-                        Dimension.diameterFigure(14)));
+                        Dimension.DIAMETER + "14"));
         double top = 12 + style.rowMm();
         double[][] stations = {{0, 7}, {20, 6.1}, {65, 11.5}, {97, 7.8}};
         for (double[] station : stations) {
@@ -169,7 +170,7 @@ public final class SampleDrawings {
                             style,
                             new Vertex(station[0], station[1]),
                             top,
-                            Dimension.diameterFigure(2 * station[1])));
+                            Dimension.DIAMETER + NumberText.upTo(2 * station[1], 1)));
         }
         return out;
     }

@@ -27,11 +27,31 @@ final class Grid {
      * @param stepMm how far apart two points may be in one quantity, mm of diameter
      */
     Grid(SetModel model, double stepMm) {
-        decimals = new int[model.size()];
-        for (int i = 0; i < decimals.length; i++) {
-            decimals[i] = Math.max(0, (int) Math.ceil(-Math.log10(stepMm / model.weight(i))));
-        }
+        this(model, decimals(model, stepMm));
+    }
+
+    private Grid(SetModel model, int[] decimals) {
+        this.decimals = decimals;
         this.model = model.withDecimals(decimals);
+    }
+
+    private static int[] decimals(SetModel model, double stepMm) {
+        int[] decimals = new int[model.size()];
+        for (int i = 0; i < decimals.length; i++) {
+            decimals[i] = decimals(model, i, stepMm);
+        }
+        return decimals;
+    }
+
+    private static int decimals(SetModel model, int i, double stepMm) {
+        return Math.max(0, (int) Math.ceil(-Math.log10(stepMm / model.weight(i))));
+    }
+
+    /** The same, but for one quantity whose neighbours are about so far apart. */
+    Grid with(int i, double stepMm) {
+        int[] changed = decimals.clone();
+        changed[i] = decimals(model, i, stepMm);
+        return new Grid(model, changed);
     }
 
     /** The model whose quantities are rounded as they are written. */

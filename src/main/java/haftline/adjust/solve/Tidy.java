@@ -20,6 +20,12 @@ record Tidy(SetModel model, double[] point) {
     static final double[] STEPS_MM = {1e-2, 1e-3, 1e-4};
 
     /**
+     * Where no such grid meets everything, as where a diameter is asked to the point: some figures
+     * stay finer than anybody turns, but no longer than the check of the answer needs them.
+     */
+    private static final double FINEST_MM = Descent.SPARE_MM;
+
+    /**
      * Rounding may make a change greater by this share of its square: by 1.5 in 100, so that it
      * stays well within 2 in 100 of the least that there is.
      */
@@ -54,9 +60,43 @@ record Tidy(SetModel model, double[] point) {
                 return new Tidy(grid.model(), tidy.get());
             }
         }
+        Optional<Tidy> mixed = mixed(model, point, cost, MORE_CHANGE * least);
+        if (mixed.isPresent()) {
+            return mixed.get();
+        }
         At cleaned = model.at(point);
         boolean isMet = cleaned != null && isMet(cleaned);
         return new Tidy(model, isMet ? point : found);
+    }
+
+    /** On the finest grid, then each quantity by itself on the coarsest that still will do. */
+    private static Optional<Tidy> mixed(
+            SetModel model,
+            double[] found,
+            BiFunction<SetModel, double[], Double> cost,
+            double most) {
+        Grid grid = new Grid(model, FINEST_MM);
+        Optional<double[]> point =
+                met(grid, found).filter(p -> cost.apply(grid.model(), p) <= most);
+        if (point.isEmpty()) {
+            return Optional.empty();
+        }
+        Tidy tidy = new Tidy(grid.model(), point.get());
+        Grid finest = grid;
+        for (int i = 0; i < found.length; i++) {
+            for (double step = STEPS_MM[0]; step > FINEST_MM && found[i] != 0; step /= 10) {
+                Grid coarser = finest.with(i, step);
+                Optional<double[]> there =
+                        met(coarser, tidy.point())
+                                .filter(p -> cost.apply(coarser.model(), p) <= most);
+                if (there.isPresent()) {
+                    finest = coarser;
+                    tidy = new Tidy(coarser.model(), there.get());
+                    break;
+                }
+            }
+        }
+        return Optional.of(tidy);
     }
 
     private static boolean isMet(At at) {

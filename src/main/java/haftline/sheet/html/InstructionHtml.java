@@ -1,6 +1,5 @@
 package haftline.sheet.html;
 
-import haftline.measure.Units;
 import haftline.sheet.CalliperRow;
 import haftline.sheet.InstructionSheet;
 import haftline.sheet.Measure;
@@ -18,7 +17,7 @@ public final class InstructionHtml {
     private InstructionHtml(InstructionSheet sheet, Field field) {
         this.sheet = sheet;
         this.field = field;
-        this.unit = sheet.units() == Units.MM ? "mm" : "inches";
+        this.unit = sheet.units().heading();
         this.page =
                 Page.titled(
                         sheet.piece().name() + ", instructions",

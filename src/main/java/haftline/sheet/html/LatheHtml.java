@@ -1,7 +1,6 @@
 package haftline.sheet.html;
 
 import haftline.measure.NumberText;
-import haftline.measure.Units;
 import haftline.sheet.DrillStep;
 import haftline.sheet.DrilledEnd;
 import haftline.sheet.LatheSheet;
@@ -34,7 +33,7 @@ public final class LatheHtml {
     private LatheHtml(LatheSheet sheet, Field field, double sizePt) {
         this.sheet = sheet;
         this.field = field;
-        this.unit = sheet.units() == Units.MM ? "mm" : "inches";
+        this.unit = sheet.units().heading();
         this.page =
                 Page.titled(
                         sheet.piece().name() + ", lathe sheet",

@@ -1,13 +1,13 @@
 package haftline.sheet.page;
 
 import haftline.curve.Segment;
+import haftline.drawing.BladeForm;
 import haftline.drawing.Element;
 import haftline.drawing.Layer;
 import haftline.drawing.Path;
 import haftline.drawing.PathBuilder;
 import haftline.handle.Handle;
 import haftline.parts.EndCap;
-import haftline.write.png.BladeForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -27,10 +27,6 @@ final class Engraving {
     private static final double[] METAL_DEG = {78, 64, 6, 1, -4, -58, -66, -73, -79, -84};
 
     private static final int SAMPLES = 14;
-    private static final int BLADE_SAMPLES = 60;
-
-    /** Share of the blade's depth that the ground edge takes. */
-    private static final double BEVEL = 0.2;
 
     private final List<Element> out = new ArrayList<>();
 
@@ -38,7 +34,8 @@ final class Engraving {
 
     static List<Element> of(Handle handle) {
         Engraving engraving = new Engraving();
-        engraving.blade(handle);
+        double root = Math.min(handle.fit().seatX(), handle.ferruleFaceX());
+        engraving.out.addAll(BladeForm.of(handle).paths(root, Layer.OUTLINE));
         double ferrule = handle.brief().kit().ferrule().outside().mean() / 2;
         engraving.turned(even(handle.ferruleFaceX(), 0, SAMPLES), x -> ferrule, METAL_DEG);
         engraving.wood(handle);
@@ -111,29 +108,6 @@ final class Engraving {
         if (r > 0) {
             out.add(Path.from(x, -r).lineTo(x, r).open(Layer.TEXT));
         }
-    }
-
-    private void blade(Handle handle) {
-        BladeForm form =
-                BladeForm.of(
-                        handle.brief().kit().blade(),
-                        handle.fit().seatX(),
-                        handle.brief().kit().ferrule().outside().mean() / 2);
-        double root = Math.min(handle.fit().seatX(), handle.ferruleFaceX());
-        List<Double> xs = new ArrayList<>();
-        for (int i = 0; i <= BLADE_SAMPLES; i++) {
-            // Close together at the tip, where the outline turns.
-            double share = (double) i / BLADE_SAMPLES;
-            xs.add(form.tipX() + (root - form.tipX()) * share * share);
-        }
-        chain(Layer.OUTLINE, xs, form::top, 1);
-        chain(Layer.OUTLINE, xs, form::bottom, 1);
-        List<Double> ground = xs.stream().filter(x -> x < root - form.heelMm()).toList();
-        chain(Layer.HATCH, ground, x -> bevel(form, x), 1);
-    }
-
-    private static double bevel(BladeForm form, double x) {
-        return form.bottom(x) + BEVEL * (form.top(x) - form.bottom(x));
     }
 
     private static List<Double> even(double from, double to, int count) {

@@ -4,7 +4,6 @@ import haftline.drawing.Anchor;
 import haftline.drawing.Drawing;
 import haftline.drawing.Group;
 import haftline.measure.LengthText;
-import haftline.measure.Units;
 import haftline.sheet.CalliperRow;
 import haftline.sheet.InstructionSheet;
 import haftline.sheet.Measure;
@@ -39,7 +38,7 @@ public final class InstructionPages {
     private InstructionPages(InstructionSheet sheet, Field field) {
         this.sheet = sheet;
         this.field = field;
-        this.unit = sheet.units() == Units.MM ? "mm" : "inches";
+        this.unit = sheet.units().heading();
     }
 
     /**

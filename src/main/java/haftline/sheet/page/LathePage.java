@@ -7,7 +7,6 @@ import haftline.drawing.Layer;
 import haftline.drawing.Text;
 import haftline.drawing.Vertex;
 import haftline.measure.LengthText;
-import haftline.measure.Units;
 import haftline.sheet.CalliperRow;
 import haftline.sheet.DrillStep;
 import haftline.sheet.DrilledEnd;
@@ -48,7 +47,7 @@ public final class LathePage {
     private LathePage(LatheSheet sheet, Field field) {
         this.sheet = sheet;
         this.field = field;
-        this.unit = sheet.units() == Units.MM ? "mm" : "inches";
+        this.unit = sheet.units().heading();
     }
 
     /**

@@ -1,5 +1,6 @@
 package haftline.write.png;
 
+import haftline.drawing.BladeForm;
 import haftline.handle.Handle;
 import haftline.parts.EndCap;
 import haftline.parts.Ferrule;
@@ -42,7 +43,7 @@ record PieceModel(Handle handle, List<TurnedPart> parts, BladeForm blade, MetalF
         return new PieceModel(
                 handle,
                 List.copyOf(parts),
-                BladeForm.of(handle.brief().kit().blade(), handle.fit().seatX(), radius),
+                BladeForm.of(handle),
                 new MetalFinish(handle.brief().metals().blade().colour()));
     }
 

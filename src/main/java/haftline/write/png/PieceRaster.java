@@ -1,5 +1,6 @@
 package haftline.write.png;
 
+import haftline.drawing.BladeForm;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 
