@@ -87,7 +87,7 @@ public record PiecePaper(
      * @param loaded the set
      * @param name name of the piece
      * @param kind which paper
-     * @param units unit of the lengths; a drawing is always in mm
+     * @param units unit of the lengths
      * @return the paper; empty where the piece cannot be drawn, and where it is not to be made and
      *     the paper is for somebody who buys it
      * @throws CatalogueException where a catalogue that is needed for it has errors
@@ -95,9 +95,7 @@ public record PiecePaper(
     public static Optional<PiecePaper> of(LoadedSet loaded, String name, Kind kind, Units units)
             throws CatalogueException {
         Piece piece = loaded.set().piece(name).orElseThrow();
-        ExaminedPiece examined =
-                Examination.in(loaded, kind == Kind.DRAWING ? Units.MM : units)
-                        .piece(loaded.brief(piece));
+        ExaminedPiece examined = Examination.in(loaded, units).piece(loaded.brief(piece));
         if (examined.figures().isEmpty()) {
             return Optional.empty();
         }
@@ -105,7 +103,7 @@ public record PiecePaper(
                 new ExaminedSet(loaded.set().name(), loaded.set().batch(), List.of(examined));
         DrawingFiles writers = new DrawingFiles(loaded.set().workshop().files());
         if (kind == Kind.DRAWING) {
-            return Optional.of(drawing(alone, examined, writers));
+            return Optional.of(drawing(alone, examined, writers, units));
         }
         SheetPiece source = Sheets.source(alone, examined).orElseThrow();
         boolean isForBuyer = kind != Kind.LATHE;
@@ -115,13 +113,13 @@ public record PiecePaper(
     }
 
     private static PiecePaper drawing(
-            ExaminedSet alone, ExaminedPiece piece, DrawingFiles writers) {
+            ExaminedSet alone, ExaminedPiece piece, DrawingFiles writers, Units units) {
         Figures figures = piece.figures().orElseThrow();
         Drawing section =
                 SectionDrawing.of(
                         figures,
-                        DrawingWords.of(alone, piece, figures, Units.MM),
-                        writers.format(Units.MM),
+                        DrawingWords.of(alone, piece, figures, units),
+                        writers.format(units),
                         UnaryOperator.identity());
         Bounds paper = section.bounds().grown(DrawingFiles.FRAME_MARGIN_MM);
         return new PiecePaper(

@@ -111,9 +111,7 @@ public final class PaperModel {
                         + (pages > 1 ? ", " + pages + " pages" : "")
                         + (kind == PiecePaper.Kind.CARE
                                 ? ""
-                                : units == Units.MM || kind == PiecePaper.Kind.DRAWING
-                                        ? ", lengths in mm"
-                                        : ", lengths in inches"));
+                                : units == Units.MM ? ", lengths in mm" : ", lengths in inches"));
     }
 
     /**

@@ -73,6 +73,19 @@ class PaperModelTest {
     }
 
     @Test
+    void theDrawingFollowsTheUnits() {
+        papers.choose(Kind.DRAWING);
+        background.work();
+        assertThat(words()).anyMatch(text -> text.endsWith(" mm"));
+        editor.units().set(Units.INCH);
+        papers.refresh();
+        background.work();
+        assertThat(words())
+                .anyMatch(text -> text.endsWith(" in"))
+                .noneMatch(text -> text.endsWith(" mm"));
+    }
+
+    @Test
     void whatIsSavedIsWhatTheMainCommandWrites(@TempDir Path folder) throws Exception {
         papers.choose(Kind.LATHE);
         background.work();
