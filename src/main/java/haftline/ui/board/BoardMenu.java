@@ -36,6 +36,11 @@ final class BoardMenu {
         menu.hide();
     }
 
+    /** Whether it has the keys; those that it does not know reach what is under it. */
+    boolean isShown() {
+        return menu.isShowing();
+    }
+
     void show(Node owner, Optional<Hit> hit, double x, double screenX, double screenY) {
         if (hit.isPresent() && hit.get() instanceof Hit.OnNode node) {
             showForNode(owner, node.name(), screenX, screenY);

@@ -77,7 +77,13 @@ public final class BoardPane extends Region {
         setOnMouseReleased(event -> hand.release());
         setOnMouseClicked(hand::click);
         setOnScroll(hand::scroll);
-        setOnKeyPressed(new BoardKeys(model, this::askSlope)::down);
+        BoardKeys keys = new BoardKeys(model, this::askSlope);
+        setOnKeyPressed(
+                event -> {
+                    if (!menu.isShown()) {
+                        keys.down(event);
+                    }
+                });
         setOnKeyReleased(event -> model.endNudge());
         setOnContextMenuRequested(this::context);
         focusedProperty()

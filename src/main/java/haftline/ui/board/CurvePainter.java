@@ -288,6 +288,7 @@ final class CurvePainter {
             boolean body = kept && wall.zone() == Zone.BODY;
             boolean before =
                     wall.zone() == Zone.TENON
+                            || x + 8 + Pen.width(text) > sheet.width()
                             || body && isCrossed(columns, x + 8, text, y - 20, bottom, scale);
             double low = kept ? y - (body && !before ? 20 : 9) : y + 13;
             pen.text(

@@ -76,6 +76,8 @@ final class DimensionPainter {
 
     void paint() {
         double room = scene.room(view);
+        double fulcrum = view.axisY() + room + BALANCE_ROW;
+        plumbLine(fulcrum - 6);
         overall().paint(-room - OVERALL_ROW, -room);
         Bore bore = handle.tangBore();
         double depth = bore.deepest().depthMm();
@@ -104,7 +106,7 @@ final class DimensionPainter {
         wood.paint(room + (isCrowded ? THIRD_ROW : SECOND_ROW), room);
         cap.ifPresent(hole -> hole.paint(room + (isCrowded ? CAP_ROW : FIRST_ROW), room));
         tang.paint(room + FIRST_ROW, room);
-        balance(view.axisY() + room + BALANCE_ROW);
+        balance(fulcrum);
         diameters();
     }
 
@@ -235,10 +237,22 @@ final class DimensionPainter {
         return taken.stream().anyMatch(box::intersects);
     }
 
+    /** From the ferrule's face, mm. */
+    private double balanceMm() {
+        return scene.figures().balance().fromFerruleFaceMm();
+    }
+
+    /** From the piece down to its fulcrum, under the words of all dimensions. */
+    private void plumbLine(double bottom) {
+        double x = Pen.sharp(view.px(handle.ferruleFaceX() + balanceMm()));
+        pen.dashed(palette.soft(), 0.8, 2, 3);
+        pen.line(x, view.py(-PiecePicture.radius(handle)) + 6, x, bottom);
+    }
+
     /** A knife edge under the point of balance, and the band where it is wanted. */
     private void balance(double y) {
         double face = handle.ferruleFaceX();
-        double at = scene.figures().balance().fromFerruleFaceMm();
+        double at = balanceMm();
         double low = handle.brief().rules().balance().lowMm();
         double high = handle.brief().rules().balance().highMm();
         boolean met = at >= low && at <= high;
@@ -252,9 +266,6 @@ final class DimensionPainter {
         pen.line(b, y - 2, b, y + 11);
         pen.ink.setFill(met ? palette.good() : palette.near());
         pen.ink.fillPolygon(new double[] {x - 8, x + 8, x}, new double[] {y + 10, y + 10, y - 4});
-        pen.style(palette.soft(), 0.8);
-        pen.dashed(palette.soft(), 0.8, 2, 3);
-        pen.line(Pen.sharp(x), view.py(-PiecePicture.radius(handle)) + 6, Pen.sharp(x), y - 6);
         String where = at < 0 ? " before the ferrule's face" : " behind the ferrule's face";
         String lead = "balance " + shown.length(Math.abs(at));
         String wanted =
