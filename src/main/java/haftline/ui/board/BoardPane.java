@@ -80,7 +80,10 @@ public final class BoardPane extends Region {
         BoardKeys keys = new BoardKeys(model, this::askSlope);
         setOnKeyPressed(
                 event -> {
-                    if (!menu.isShown()) {
+                    if (menu.isShown()) {
+                        // What a menu does not know neither moves the node nor leaves the board.
+                        event.consume();
+                    } else {
                         keys.down(event);
                     }
                 });
