@@ -3,28 +3,21 @@ package haftline.ui.board;
 import haftline.handle.Handle;
 import haftline.measure.Units;
 import haftline.ui.model.View;
-import java.nio.IntBuffer;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
-import javafx.geometry.Rectangle2D;
-import javafx.scene.image.PixelBuffer;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 
 /** Draws a scene: the ground first, the ruler last. */
 final class BoardPainter {
     /** Room beside the wood in the picture of pixels, mm. */
     private static final double BESIDE = 0.5;
 
-    /** Two pictures in turn: one may still be on its way to the screen. */
-    private final WritableImage[] pictures = new WritableImage[2];
+    private int[] pixels = {};
 
-    private final int[][] pixels = new int[2][];
-    private final PixelBuffer<?>[] buffers = new PixelBuffer<?>[2];
-    private int turn;
+    /** What each column of the pixels shows, as a number; empty while they show nothing. */
+    private long[] looks = {};
+
     private long made;
-    private final long[][] looks = {{}, {}};
     private Drawn drawn;
     private final CoarseGrain slices = new CoarseGrain(CoarseRaster.TALL);
 
@@ -122,8 +115,10 @@ final class BoardPainter {
                         axisRow,
                         scene.inHand());
         if (!wanted.equals(drawn)) {
-            turn = 1 - turn;
-            PixelBuffer<IntBuffer> buffer = buffer(width, height);
+            if (pixels.length != width * height || looks.length != width) {
+                pixels = new int[width * height];
+                looks = new long[0];
+            }
             PieceRaster.Size size = new PieceRaster.Size(width, height, axisRow);
             int hatched = (int) Math.max(1, Math.round(density));
             double devicePx = view.scale() * density;
@@ -133,7 +128,7 @@ final class BoardPainter {
                                 ? RulerPainter.ground(
                                         scene, view, left, top, width, height, (int) density)
                                 : Ground.CLEAR;
-                looks[turn] =
+                looks =
                         new CoarseRaster(handle, scene.palette(), slices, ground)
                                 .paint(
                                         startX,
@@ -141,27 +136,27 @@ final class BoardPainter {
                                         size,
                                         hatched,
                                         wanted.setting(),
-                                        pixels[turn],
-                                        looks[turn]);
+                                        pixels,
+                                        looks);
             } else {
                 slices.forget();
                 new PieceRaster(handle, scene.palette(), PieceRaster.Below.SECTION)
-                        .paint(startX, devicePx, size, hatched, pixels[turn]);
-                looks[turn] = new long[width];
-                Arrays.fill(looks[turn], ++made);
+                        .paint(startX, devicePx, size, hatched, pixels);
+                looks = new long[width];
+                Arrays.fill(looks, ++made);
             }
-            buffer.updateBuffer(b -> new Rectangle2D(0, 0, width, height));
             drawn = wanted;
         }
-        ink.drawImage(
-                pictures[turn],
-                looks[turn],
-                1 - scene.overlay().photograph(),
-                isOpaque,
-                left,
-                top,
-                width / density,
-                height / density);
+        ink.add(
+                Mark.picture(
+                        pixels,
+                        looks,
+                        1 - scene.overlay().photograph(),
+                        isOpaque,
+                        left,
+                        top,
+                        width / density,
+                        height / density));
         return isOpaque;
     }
 
@@ -171,24 +166,5 @@ final class BoardPainter {
 
     private static double behind(double px, int step) {
         return Math.ceil(px / step) * step;
-    }
-
-    @SuppressWarnings("unchecked")
-    private PixelBuffer<IntBuffer> buffer(int width, int height) {
-        WritableImage picture = pictures[turn];
-        if (picture == null || picture.getWidth() != width || picture.getHeight() != height) {
-            pixels[turn] = new int[width * height];
-            looks[turn] = new long[0];
-            PixelBuffer<IntBuffer> made =
-                    new PixelBuffer<>(
-                            width,
-                            height,
-                            IntBuffer.wrap(pixels[turn]),
-                            PixelFormat.getIntArgbPreInstance());
-            buffers[turn] = made;
-            pictures[turn] = new WritableImage(made);
-            return made;
-        }
-        return (PixelBuffer<IntBuffer>) buffers[turn];
     }
 }

@@ -1,156 +1,172 @@
 package haftline.ui.board;
 
-import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.image.Image;
-import javafx.scene.shape.StrokeLineCap;
-import javafx.scene.shape.StrokeLineJoin;
+import java.util.Arrays;
 
-/** Draws one mark on a canvas, no more of it than is seen between two places. */
+/**
+ * Draws marks into the pixels of one tile: all but words, which are the toolkit's. Lines and areas
+ * cover each pixel by its exact share.
+ */
 final class Brush {
-    private final GraphicsContext gc;
-    private final double from;
-    private final double to;
-    private final Mark mark;
-    private final double[] n;
-
-    private Brush(Mark mark, GraphicsContext gc, double from, double to) {
-        this.gc = gc;
-        this.from = from;
-        this.to = to;
-        this.mark = mark;
-        n = mark.numbers;
-    }
+    private final Coverage coverage = new Coverage();
+    private int[] into = {};
+    private int width;
+    private int height;
+    private double density;
+    private double left;
+    private double top;
 
     /**
-     * Draws a mark with all that it needs, whatever was drawn before.
+     * Draws from now on into these pixels.
      *
-     * @param mark the mark
-     * @param gc the canvas
-     * @param from left edge of what is seen of it, px
-     * @param to right edge, px
+     * @param pixels premultiplied ARGB, row by row
+     * @param wide their width
+     * @param tall their height
+     * @param x place of their left edge on the board, px
+     * @param y place of their upper edge, px
+     * @param perPx pixels of these on one of the board
      */
-    static void draw(Mark mark, GraphicsContext gc, double from, double to) {
-        new Brush(mark, gc, from, to).draw();
+    void setOn(int[] pixels, int wide, int tall, double x, double y, double perPx) {
+        into = pixels;
+        width = wide;
+        height = tall;
+        left = x;
+        top = y;
+        density = perPx;
     }
 
-    private void draw() {
+    void clear() {
+        Arrays.fill(into, 0, width * height, 0);
+    }
+
+    /** Draws a mark, as far as it lies on the tile. */
+    void draw(Mark mark) {
         switch (mark.kind) {
-            case RECTANGLE -> {
-                gc.setFill(mark.colour);
-                gc.fillRect(n[0], n[1], n[2], n[3]);
-            }
-            case OVAL -> {
-                gc.setFill(mark.colour);
-                gc.fillOval(n[0], n[1], n[2], n[3]);
-            }
-            case RING -> {
-                pen();
-                gc.strokeOval(n[0], n[1], n[2], n[3]);
-            }
-            case AREA -> {
-                gc.setFill(mark.colour);
-                path();
-                gc.fill();
-            }
-            case STROKE -> stroke();
-            case WORDS -> {
-                Mark.Lettered lettered = (Mark.Lettered) mark.what;
-                gc.setFill(mark.colour);
-                gc.setFont(lettered.font());
-                gc.setTextAlign(mark.align);
-                gc.fillText(lettered.text(), n[0], n[1]);
-            }
-            case PICTURE -> {
-                gc.setGlobalAlpha(n[4]);
-                gc.drawImage((Image) mark.what, n[0], n[1], n[2], n[3]);
-                gc.setGlobalAlpha(1);
-            }
+            case RECTANGLE -> rectangle(mark);
+            case AREA -> area(mark);
+            case STROKE -> stroke(mark);
+            case PICTURE -> picture(mark);
             default -> throw new IllegalStateException(mark.kind.name());
         }
     }
 
-    private void stroke() {
-        if (isLevelDashes()) {
-            levelDashes();
+    private double x(double boardX) {
+        return (boardX - left) * density;
+    }
+
+    private double y(double boardY) {
+        return (boardY - top) * density;
+    }
+
+    private static int opaque(Mark mark) {
+        return (int) Math.round(256 * mark.colour.getOpacity());
+    }
+
+    private void rectangle(Mark mark) {
+        double[] n = mark.numbers;
+        double x0 = Math.max(0, x(n[0]));
+        double x1 = Math.min(width, x(n[0] + n[2]));
+        double y0 = Math.max(0, y(n[1]));
+        double y1 = Math.min(height, y(n[1] + n[3]));
+        if (x0 >= x1 || y0 >= y1) {
             return;
         }
-        pen();
-        if (mark.isRun) {
-            run(from - Mark.BESIDE, to + Mark.BESIDE);
-        } else {
-            path();
-        }
-        gc.stroke();
-    }
-
-    private boolean isLevelDashes() {
-        return mark.dashes.length > 0 && mark.steps.length == 2 && n[1] == n[3] && n[0] <= n[2];
-    }
-
-    /** Dashes along the axis are rectangles: the same pixels as of a path, and quicker. */
-    private void levelDashes() {
-        gc.setFill(mark.colour);
-        double at = n[0];
-        for (int i = 0; at < n[2] && at < to; i++) {
-            double end = Math.min(n[2], at + mark.dashes[i % mark.dashes.length]);
-            if (i % 2 == 0 && end > from) {
-                gc.fillRect(at, n[1] - mark.width / 2, end - at, mark.width);
+        int colour = Tint.of(mark.colour);
+        int opaque = opaque(mark);
+        int firstWhole = (int) Math.ceil(x0);
+        int endWhole = (int) x1;
+        for (int row = (int) y0; row < y1; row++) {
+            double share = opaque * (Math.min(y1, row + 1) - Math.max(y0, row));
+            int at = row * width;
+            if (firstWhole > endWhole) {
+                cover(at + endWhole, colour, share * (x1 - x0));
+                continue;
             }
-            at = end;
+            if (firstWhole > x0) {
+                cover(at + firstWhole - 1, colour, share * (firstWhole - x0));
+            }
+            if (share == 256) {
+                Arrays.fill(into, at + firstWhole, at + endWhole, colour);
+            } else {
+                for (int i = at + firstWhole; i < at + endWhole; i++) {
+                    cover(i, colour, share);
+                }
+            }
+            if (endWhole < x1) {
+                cover(at + endWhole, colour, share * (x1 - endWhole));
+            }
         }
     }
 
-    private void pen() {
-        gc.setStroke(mark.colour);
-        gc.setLineWidth(mark.width);
-        gc.setLineDashes(mark.dashes);
-        gc.setLineDashOffset(0);
-        gc.setLineCap(StrokeLineCap.BUTT);
-        gc.setLineJoin(StrokeLineJoin.MITER);
+    private void cover(int at, int colour, double share) {
+        into[at] = Tint.over(into[at], colour, (int) (share + 0.5));
     }
 
-    /** The stretch between two places, dashes as they would fall in the whole. */
-    private void run(double left, double right) {
-        gc.beginPath();
-        boolean begun = false;
-        double along = 0;
-        double before = 0;
+    private void area(Mark mark) {
+        double[] n = mark.numbers;
+        coverage.begin(width, height);
         int at = 0;
+        int start = 0;
         for (byte step : mark.steps) {
-            int end = at + (step == Mark.CURVE ? 4 : 0);
             if (step == Mark.MOVE) {
-                begun = false;
-                along = 0;
-            } else if (n[end] >= left && n[at - 2] <= right) {
-                if (!begun) {
-                    gc.moveTo(n[at - 2], n[at - 1]);
-                    before = along;
-                    begun = true;
-                }
-                if (step == Mark.LINE) {
-                    gc.lineTo(n[at], n[at + 1]);
-                } else {
-                    gc.bezierCurveTo(n[at], n[at + 1], n[at + 2], n[at + 3], n[end], n[end + 1]);
-                }
+                start = at;
+            } else if (step == Mark.LINE) {
+                coverage.edge(x(n[at - 2]), y(n[at - 1]), x(n[at]), y(n[at + 1]));
+            } else {
+                coverage.edge(x(n[at - 2]), y(n[at - 1]), x(n[start]), y(n[start + 1]));
             }
-            if (step == Mark.LINE && mark.dashes.length > 0) {
-                along += Math.hypot(n[at] - n[at - 2], n[at + 1] - n[at - 1]);
-            }
-            at = end + 2;
+            at += step == Mark.CLOSE ? 0 : 2;
         }
-        gc.setLineDashOffset(before);
+        coverage.paint(Tint.of(mark.colour), opaque(mark), into);
     }
 
-    private void path() {
-        gc.beginPath();
+    private void stroke(Mark mark) {
+        double[] n = mark.numbers;
+        double[] dashes = Arrays.stream(mark.dashes).map(dash -> dash * density).toArray();
+        coverage.begin(width, height);
+        Stroker stroker = new Stroker(coverage, mark.width * density, dashes, width, height);
         int at = 0;
+        int start = 0;
         for (byte step : mark.steps) {
-            switch (step) {
-                case Mark.MOVE -> gc.moveTo(n[at++], n[at++]);
-                case Mark.LINE -> gc.lineTo(n[at++], n[at++]);
-                case Mark.CURVE ->
-                        gc.bezierCurveTo(n[at++], n[at++], n[at++], n[at++], n[at++], n[at++]);
-                default -> gc.closePath();
+            if (step == Mark.MOVE) {
+                if (at > 0) {
+                    stroker.finish(x(n[at - 2]), y(n[at - 1]));
+                }
+                start = at;
+                stroker.begin();
+            } else {
+                int to = step == Mark.CLOSE ? start : at;
+                stroker.line(x(n[at - 2]), y(n[at - 1]), x(n[to]), y(n[to + 1]));
+            }
+            if (step == Mark.CLOSE) {
+                stroker.close(x(n[start]), y(n[start + 1]), x(n[start + 2]), y(n[start + 3]));
+            } else {
+                at += 2;
+            }
+        }
+        stroker.finish(x(n[at - 2]), y(n[at - 1]));
+        coverage.paint(Tint.of(mark.colour), opaque(mark), into);
+    }
+
+    /** Pixel on pixel: a picture has as many of them on a pixel of the board as the tile has. */
+    private void picture(Mark mark) {
+        int[] from = (int[]) mark.what;
+        int wide = mark.pictureColumns();
+        int aside = (int) Math.round(x(mark.left));
+        int down = (int) Math.round(y(mark.top));
+        int first = Math.max(0, aside);
+        int end = Math.min(width, aside + wide);
+        int share = (int) Math.round(256 * mark.numbers[4]);
+        for (int row = Math.max(0, down);
+                row < Math.min(height, down + from.length / wide) && first < end;
+                row++) {
+            int source = (row - down) * wide + first - aside;
+            int at = row * width + first;
+            if (mark.isOpaque()) {
+                System.arraycopy(from, source, into, at, end - first);
+                continue;
+            }
+            for (int i = 0; i < end - first; i++) {
+                into[at + i] = Tint.laid(into[at + i], from[source + i], share);
             }
         }
     }

@@ -3,7 +3,6 @@ package haftline.ui.board;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import javafx.scene.image.Image;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
@@ -14,6 +13,9 @@ import javafx.scene.text.TextAlignment;
  */
 final class Ink {
     private static final double[] SOLID = {};
+
+    /** How far a chord may leave a curve, px. */
+    private static final double CHORD_PX = 0.02;
 
     private final List<Mark> marks = new ArrayList<>(600);
     private Color fill = Color.BLACK;
@@ -45,11 +47,26 @@ final class Ink {
     }
 
     void fillOval(double x, double y, double w, double h) {
-        marks.add(Mark.filled(Mark.Kind.OVAL, fill, x, y, w, h));
+        oval(x, y, w, h);
+        fill();
     }
 
     void strokeOval(double x, double y, double w, double h) {
-        marks.add(Mark.ring(stroke, width, x, y, w, h));
+        oval(x, y, w, h);
+        stroke();
+    }
+
+    private void oval(double x, double y, double w, double h) {
+        int chords = (int) Math.ceil(Math.PI / Math.sqrt(2 * CHORD_PX / (Math.max(w, h) / 2)));
+        beginPath();
+        for (int i = 0; i < chords; i++) {
+            double a = 2 * Math.PI * i / chords;
+            step(
+                    i == 0 ? Mark.MOVE : Mark.LINE,
+                    x + w / 2 * (1 + Math.cos(a)),
+                    y + h / 2 * (1 + Math.sin(a)));
+        }
+        closePath();
     }
 
     /** A frame, of four lines that share no pixel but at the corners. */
@@ -95,7 +112,7 @@ final class Ink {
     }
 
     private void fillRect(Color colour, double x, double y, double w, double h) {
-        marks.add(Mark.filled(Mark.Kind.RECTANGLE, colour, x, y, w, h));
+        marks.add(Mark.rectangle(colour, x, y, w, h));
     }
 
     void beginPath() {
@@ -111,8 +128,27 @@ final class Ink {
         step(Mark.LINE, x, y);
     }
 
+    /**
+     * A cubic, in chords as long as they may be: a chord of one part in n leaves the curve by no
+     * more than an eighth of its greatest second derivative by n squared, and that is six times a
+     * second difference of its control points (the error bound of linear interpolation).
+     */
     void bezierCurveTo(double x1, double y1, double x2, double y2, double x, double y) {
-        step(Mark.CURVE, x1, y1, x2, y2, x, y);
+        double x0 = points[pointCount - 2];
+        double y0 = points[pointCount - 1];
+        double bend =
+                Math.max(
+                        Math.hypot(x0 - 2 * x1 + x2, y0 - 2 * y1 + y2),
+                        Math.hypot(x1 - 2 * x2 + x, y1 - 2 * y2 + y));
+        int chords = (int) Math.max(1, Math.ceil(Math.sqrt(6 * bend / 8 / CHORD_PX)));
+        for (int i = 1; i < chords; i++) {
+            double t = (double) i / chords;
+            double u = 1 - t;
+            lineTo(
+                    u * u * (u * x0 + 3 * t * x1) + t * t * (3 * u * x2 + t * x),
+                    u * u * (u * y0 + 3 * t * y1) + t * t * (3 * u * y2 + t * y));
+        }
+        lineTo(x, y);
     }
 
     void closePath() {
@@ -133,6 +169,9 @@ final class Ink {
     }
 
     void fill() {
+        if (stepCount > 0 && steps[stepCount - 1] != Mark.CLOSE) {
+            closePath();
+        }
         if (pointCount > 0) {
             marks.add(
                     Mark.area(
@@ -158,16 +197,7 @@ final class Ink {
         marks.add(Mark.words(text, font, wide, fill, align, x, y));
     }
 
-    /** A picture, as {@link Mark#picture} has it. */
-    void drawImage(
-            Image image,
-            long[] columns,
-            double alpha,
-            boolean isOpaque,
-            double x,
-            double y,
-            double w,
-            double h) {
-        marks.add(Mark.picture(image, columns, alpha, isOpaque, x, y, w, h));
+    void add(Mark mark) {
+        marks.add(mark);
     }
 }

@@ -1,7 +1,6 @@
 package haftline.ui.board;
 
 import java.util.Arrays;
-import javafx.scene.image.Image;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
@@ -15,10 +14,6 @@ final class Mark {
     enum Kind {
         /** x, y, width, height, filled. */
         RECTANGLE,
-        /** x, y, width, height, filled. */
-        OVAL,
-        /** x, y, width, height, along its edge. */
-        RING,
         /** A path by {@link Mark#steps}, filled. */
         AREA,
         /** A path by {@link Mark#steps}, along it. */
@@ -31,11 +26,13 @@ final class Mark {
 
     static final byte MOVE = 0;
     static final byte LINE = 1;
-    static final byte CURVE = 2;
-    static final byte CLOSE = 3;
+    static final byte CLOSE = 2;
 
     /** Room for ends and joins outside of what is seen, px. */
     static final double BESIDE = 8;
+
+    /** Room beside words, px. */
+    static final double ASIDE = 2;
 
     /** A line moved by less than a sixteenth of a pixel looks as before: 1/px. */
     private static final double FINE = 16;
@@ -51,8 +48,7 @@ final class Mark {
     final double[] numbers;
     final byte[] steps;
     final Object what;
-    final TextAlignment align;
-    final boolean isRun;
+    private final boolean isRun;
 
     /** Whether nothing is seen through any of it. */
     private final boolean isOpaque;
@@ -77,7 +73,6 @@ final class Mark {
             double[] numbers,
             byte[] steps,
             Object what,
-            TextAlignment align,
             double[] box,
             long state,
             long... columns) {
@@ -89,14 +84,12 @@ final class Mark {
         this.numbers = numbers;
         this.steps = steps;
         this.what = what;
-        this.align = align;
         left = box[0];
         top = box[1];
         right = box[2];
         bottom = box[3];
         long d = mixed(kind.ordinal() + 1, state);
         d = mixed(d, colour == null ? 0 : colour.hashCode());
-        d = mixed(d, align == null ? 0 : align.ordinal());
         d = mixed(d, Double.doubleToLongBits(width));
         d = mixed(d, Arrays.hashCode(dashes));
         look = d;
@@ -115,51 +108,26 @@ final class Mark {
         return d ^ d >>> 29;
     }
 
-    static Mark filled(Kind kind, Color colour, double x, double y, double w, double h) {
+    static Mark rectangle(Color colour, double x, double y, double w, double h) {
         return new Mark(
-                kind,
+                Kind.RECTANGLE,
                 colour,
                 0,
                 SOLID,
                 new double[] {x, y, w, h},
                 NO_STEPS,
                 null,
-                null,
                 new double[] {x, y, x + w, y + h},
                 0);
     }
 
-    static Mark ring(Color colour, double width, double x, double y, double w, double h) {
-        double by = width / 2;
-        return new Mark(
-                Kind.RING,
-                colour,
-                width,
-                SOLID,
-                new double[] {x, y, w, h},
-                NO_STEPS,
-                null,
-                null,
-                new double[] {x - by, y - by, x + w + by, y + h + by},
-                0);
-    }
-
     static Mark area(Color colour, byte[] steps, double[] points) {
-        return new Mark(Kind.AREA, colour, 0, SOLID, points, steps, null, null, box(points, 0), 0);
+        return new Mark(Kind.AREA, colour, 0, SOLID, points, steps, null, box(points, 0), 0);
     }
 
     static Mark stroke(Color colour, double width, double[] dashes, byte[] steps, double[] points) {
         return new Mark(
-                Kind.STROKE,
-                colour,
-                width,
-                dashes,
-                points,
-                steps,
-                null,
-                null,
-                box(points, width / 2),
-                0);
+                Kind.STROKE, colour, width, dashes, points, steps, null, box(points, width / 2), 0);
     }
 
     /** Letters keep to the box of their line; its height is well under twice the size. */
@@ -181,9 +149,11 @@ final class Mark {
                 new double[] {x, y},
                 NO_STEPS,
                 new Lettered(text, font),
-                align,
                 new double[] {
-                    x - from * wide - 2, y - 1.3 * size, x + (1 - from) * wide + 2, y + 0.6 * size
+                    x - from * wide - ASIDE,
+                    y - 1.3 * size,
+                    x + (1 - from) * wide + ASIDE,
+                    y + 0.6 * size
                 },
                 mixed(text.hashCode(), font.hashCode()));
     }
@@ -191,15 +161,15 @@ final class Mark {
     record Lettered(String text, Font font) {}
 
     /**
-     * A picture.
+     * A picture, pixel on device pixel.
      *
-     * @param image the picture
+     * @param pixels premultiplied ARGB, row by row
      * @param columns a number for each column of its pixels, another when they are other ones
      * @param alpha how opaque, 0 to 1
      * @param isOpaque whether nothing is seen through any of its pixels
      */
     static Mark picture(
-            Image image,
+            int[] pixels,
             long[] columns,
             double alpha,
             boolean isOpaque,
@@ -214,8 +184,7 @@ final class Mark {
                 SOLID,
                 new double[] {x, y, w, h, alpha},
                 NO_STEPS,
-                image,
-                null,
+                pixels,
                 new double[] {x, y, x + w, y + h},
                 isOpaque ? 1 : 0,
                 columns);
@@ -233,6 +202,24 @@ final class Mark {
             y1 = Math.max(y1, points[i + 1]);
         }
         return new double[] {x0 - by, y0 - by, x1 + by, y1 + by};
+    }
+
+    boolean isOpaque() {
+        return isOpaque;
+    }
+
+    /** How many pixels a picture is wide. */
+    int pictureColumns() {
+        return columns.length;
+    }
+
+    /** How much of another's box lies in its own, 0 to 1. */
+    double shareOf(Mark other) {
+        double wide = Math.min(right, other.right) - Math.max(left, other.left);
+        double tall = Math.min(bottom, other.bottom) - Math.max(top, other.top);
+        return wide <= 0 || tall <= 0
+                ? 0
+                : wide * tall / ((other.right - other.left) * (other.bottom - other.top));
     }
 
     /** Whether nothing is seen through it within a rectangle. */
@@ -271,11 +258,10 @@ final class Mark {
         double along = 0;
         int at = 0;
         for (byte step : steps) {
-            int end = at + (step == CURVE ? 4 : 0);
             if (step == MOVE) {
                 along = 0;
-            } else if (n[end] >= x0 - BESIDE && n[at - 2] <= x1 + BESIDE) {
-                for (int i = at - 2; i <= end; i += 2) {
+            } else if (n[at] >= x0 - BESIDE && n[at - 2] <= x1 + BESIDE) {
+                for (int i = at - 2; i <= at; i += 2) {
                     highest = Math.min(highest, n[i + 1]);
                     lowest = Math.max(lowest, n[i + 1]);
                     d =
@@ -289,10 +275,10 @@ final class Mark {
             if (step == LINE && dashes.length > 0) {
                 along += Math.hypot(n[at] - n[at - 2], n[at + 1] - n[at - 1]);
             }
-            if (n[end] > x1 + BESIDE) {
+            if (n[at] > x1 + BESIDE) {
                 break;
             }
-            at = end + 2;
+            at += 2;
         }
         return highest - width > y1 || lowest + width < y0 ? 0 : d;
     }
@@ -305,10 +291,10 @@ final class Mark {
         int at = 0;
         for (byte step : steps) {
             pieces += step == MOVE ? 1 : 0;
-            if (step == CLOSE || isDashed && (step == CURVE || pieces > 1)) {
+            if (step == CLOSE || isDashed && pieces > 1) {
                 return false;
             }
-            at += step == CURVE ? 6 : 2;
+            at += 2;
             if (numbers[at - 2] < x) {
                 return false;
             }

@@ -29,6 +29,41 @@ final class Tint {
     }
 
     /**
+     * A colour over pixels that may be seen through.
+     *
+     * @param under premultiplied
+     * @param colour opaque
+     * @param share of the pixel that it covers, 0 to 256
+     * @return premultiplied
+     */
+    static int over(int under, int colour, int share) {
+        int keep = 256 - share;
+        // Two parts of the colour at once: their products do not reach each other.
+        int odd = (under >>> 8 & 0xFF00FF) * keep + ((colour | OPAQUE) >>> 8 & 0xFF00FF) * share;
+        int even = (under & 0xFF00FF) * keep + (colour & 0xFF00FF) * share;
+        return odd & 0xFF00FF00 | even >>> 8 & 0xFF00FF;
+    }
+
+    /**
+     * One pixel over another, both premultiplied.
+     *
+     * @param share how much of the upper one there is, 0 to 256
+     */
+    static int laid(int under, int upper, int share) {
+        int alpha = upper >>> 24;
+        if (alpha == 0) {
+            return under;
+        }
+        if (alpha == 255 && share == 256) {
+            return upper;
+        }
+        int keep = 256 - (alpha + (alpha >> 7)) * share / 256;
+        int odd = (under >>> 8 & 0xFF00FF) * keep + (upper >>> 8 & 0xFF00FF) * share;
+        int even = (under & 0xFF00FF) * keep + (upper & 0xFF00FF) * share;
+        return odd & 0xFF00FF00 | even >>> 8 & 0xFF00FF;
+    }
+
+    /**
      * A colour in a light.
      *
      * @param light 256 leaves it as it is

@@ -2,23 +2,32 @@ package haftline.ui.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.util.WaitForAsyncUtils;
 
+@ExtendWith(ApplicationExtension.class)
 class TilesTest {
     private final Tiles tiles = new Tiles();
 
+    /** How many tiles are painted to show it, 768 by 384. */
+    private int painted(Ink ink, double density) {
+        int before = tiles.painted();
+        WaitForAsyncUtils.asyncFx(() -> tiles.show(ink, 768, 384, density));
+        WaitForAsyncUtils.waitForFxEvents();
+        return tiles.painted() - before;
+    }
+
     /** A ground of 4 by 4 tiles, and a dot. */
     private int painted(double dotX, double density) {
-        int before = tiles.painted();
         Ink ink = new Ink();
         ink.setFill(Color.WHITE);
         ink.fillRect(0, 0, 768, 384);
         ink.setFill(Color.BLACK);
         ink.fillOval(dotX, 20, 8, 8);
-        tiles.show(ink, 768, 384, density);
-        return tiles.painted() - before;
+        return painted(ink, density);
     }
 
     @Test
@@ -32,7 +41,6 @@ class TilesTest {
     }
 
     private int paintedLine(double y, double endY, double endX) {
-        int before = tiles.painted();
         Ink ink = new Ink();
         ink.setStroke(Color.BLACK, 2);
         ink.beginPath();
@@ -42,8 +50,7 @@ class TilesTest {
         }
         ink.lineTo(endX, endY);
         ink.stroke();
-        tiles.show(ink, 768, 384, 1);
-        return tiles.painted() - before;
+        return painted(ink, 1);
     }
 
     @Test
@@ -59,14 +66,12 @@ class TilesTest {
     }
 
     private int paintedUnder(double dotX, Color lid) {
-        int before = tiles.painted();
         Ink ink = new Ink();
         ink.fillOval(dotX, 20, 8, 8);
         ink.setFill(lid);
         ink.fillRect(0, 0, 192, 96);
         ink.setFill(Color.BLACK);
-        tiles.show(ink, 768, 384, 1);
-        return tiles.painted() - before;
+        return painted(ink, 1);
     }
 
     @Test
@@ -78,12 +83,11 @@ class TilesTest {
     }
 
     private int paintedPicture(long second) {
-        int before = tiles.painted();
         Ink ink = new Ink();
-        ink.drawImage(
-                new WritableImage(4, 1), new long[] {1, second, 3, 4}, 1, false, 0, 0, 768, 96);
-        tiles.show(ink, 768, 384, 1);
-        return tiles.painted() - before;
+        long[] columns = new long[768];
+        columns[250] = second;
+        ink.add(Mark.picture(new int[768 * 96], columns, 1, false, 0, 0, 768, 96));
+        return painted(ink, 1);
     }
 
     @Test
