@@ -142,14 +142,14 @@ final class CoarseRaster {
         if (count == 0) {
             return;
         }
-        int[] colours =
+        int[] shades =
                 isMetal
                         ? metal(count, most, isCap, middle)
                         : wood(count, most, slices.of(middle, most * columns.step, grain), middle);
         int whole = Math.min(count, (int) least);
         for (int k = 0; k < whole; k++) {
             int at = (axisRow - 1 - k) * width;
-            int colour = colours[k / TALL];
+            int colour = shades[k / TALL];
             for (int i = at + from; i < at + to; i++) {
                 into[i] = colour;
             }
@@ -159,7 +159,7 @@ final class CoarseRaster {
             for (int i = from; i < to; i++) {
                 // The outermost pixel is only partly covered.
                 float share = Math.max(0, Math.min(1, radii[i] / columns.step - k));
-                into[row * width + i] = ground.under(colours[k / TALL], share, row, i);
+                into[row * width + i] = ground.under(shades[k / TALL], share, row, i);
             }
         }
     }

@@ -6,7 +6,7 @@ import haftline.curve.Segment;
 import haftline.curve.StraightLine;
 import haftline.ui.model.View;
 
-/** The outline as a path on the canvas: cubics exactly, arcs and domes in short chords. */
+/** The outline as a path: cubics by their control points, arcs and domes in short chords. */
 final class OutlinePath {
     /** Chords of an arc or a dome; their sagitta stays far under a pixel. */
     private static final int CHORDS = 24;
