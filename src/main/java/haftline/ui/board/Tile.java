@@ -30,11 +30,22 @@ final class Tile {
     private int tall;
 
     /** Two in turn: one may still be on its way to the screen. */
-    private final int[][] pixels = new int[2][];
+    private final List<Plate> plates = new ArrayList<>();
 
-    private final List<PixelBuffer<IntBuffer>> buffers = new ArrayList<>();
-    private final List<WritableImage> images = new ArrayList<>();
     private int turn;
+
+    private record Plate(int[] pixels, PixelBuffer<IntBuffer> buffer, WritableImage image) {
+        static Plate of(int wide, int tall) {
+            int[] pixels = new int[wide * tall];
+            PixelBuffer<IntBuffer> buffer =
+                    new PixelBuffer<>(
+                            wide,
+                            tall,
+                            IntBuffer.wrap(pixels),
+                            PixelFormat.getIntArgbPreInstance());
+            return new Plate(pixels, buffer, new WritableImage(buffer));
+        }
+    }
 
     /** A tile of the board, px; nothing is shown on it. */
     Tile(double x, double y, double width, double height) {
@@ -92,30 +103,25 @@ final class Tile {
     private void make() {
         wide = (int) Math.ceil((right - x) * density);
         tall = (int) Math.ceil((bottom - y) * density);
-        buffers.clear();
-        images.clear();
-        for (int i = 0; i < 2; i++) {
-            pixels[i] = new int[wide * tall];
-            buffers.add(
-                    new PixelBuffer<>(
-                            wide,
-                            tall,
-                            IntBuffer.wrap(pixels[i]),
-                            PixelFormat.getIntArgbPreInstance()));
-            images.add(new WritableImage(buffers.get(i)));
-        }
+        plates.clear();
+        plates.add(Plate.of(wide, tall));
+        plates.add(Plate.of(wide, tall));
         view.setFitWidth(wide / density);
         view.setFitHeight(tall / density);
     }
 
     private void draw(Brush brush) {
         turn = 1 - turn;
-        brush.setOn(pixels[turn], wide, tall, x, y, density);
-        if (drawing.isEmpty() || !drawing.get(0).covers(x, y, right, bottom)) {
+        Plate plate = plates.get(turn);
+        brush.setOn(plate.pixels(), wide, tall, x, y, density);
+        // At the board's edges the last pixels may stick out.
+        double endX = x + wide / density;
+        double endY = y + tall / density;
+        if (drawing.isEmpty() || !drawing.get(0).covers(x, y, endX, endY)) {
             brush.clear();
         }
         drawing.forEach(brush::draw);
-        buffers.get(turn).updateBuffer(buffer -> null);
-        view.setImage(images.get(turn));
+        plate.buffer().updateBuffer(buffer -> null);
+        view.setImage(plate.image());
     }
 }
