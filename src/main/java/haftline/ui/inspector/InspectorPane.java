@@ -104,7 +104,7 @@ public final class InspectorPane extends ScrollPane {
     private List<Node> rows(Group group) {
         List<Node> rows = new ArrayList<>();
         for (var row : group.rows()) {
-            RowView view = new RowView(row);
+            RowView view = new RowView(row, group.labelOf(row));
             stops.add(view::forget);
             rows.add(view);
         }

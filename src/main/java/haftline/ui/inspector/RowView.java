@@ -46,13 +46,23 @@ public final class RowView extends SteadyBox {
      * @param row the row
      */
     public RowView(Row row) {
+        this(row, row.label());
+    }
+
+    /**
+     * A view that stands under a title which says part of its row's label.
+     *
+     * @param row the row
+     * @param words what is left of its label; the whole is its accessible name
+     */
+    RowView(Row row, String words) {
         this.row = row;
         getStyleClass().add("field-row");
-        Label label = new Label(row.label());
+        Label label = new Label(words);
         label.getStyleClass().add("field-label");
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
-        if (row.label().indexOf(' ') < 0) {
+        if (words.indexOf(' ') < 0) {
             // One word is never broken, however much its figure has to say.
             label.setMinWidth(Region.USE_PREF_SIZE);
         }

@@ -62,6 +62,18 @@ public final class InspectorModel {
             return new Group("", Row.figure("", () -> Row.State.figure("", "")), rows);
         }
 
+        /**
+         * What a row is called under the title: "ferrule bore" is the bore of the ferrule.
+         *
+         * @param row one of its rows
+         * @return its label without the part that the title names
+         */
+        public String labelOf(Row row) {
+            String part = title.substring(title.lastIndexOf(' ') + 1);
+            String own = row.label().replaceFirst("^" + part + "('s)? ", "");
+            return title.isEmpty() ? row.label() : own;
+        }
+
         void refresh() {
             summary.refresh();
             rows.forEach(Row::refresh);

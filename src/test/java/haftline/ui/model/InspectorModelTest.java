@@ -60,6 +60,23 @@ class InspectorModelTest {
                 .containsSubsequence("blade length", "tang length", "ferrule bore", "end cap");
     }
 
+    @Test
+    void underTheirTitleRowsAreNamedByTheRest() {
+        var groups = inspector.section(Step.PARTS).groups();
+        assertThat(
+                        groups.stream()
+                                .filter(group -> group.title().equals("ferrule"))
+                                .flatMap(group -> group.rows().stream().map(group::labelOf)))
+                .contains("bore", "outside, lesser axis", "hole in the lip", "made of");
+        assertThat(groups.get(0).rows().stream().map(groups.get(0)::labelOf))
+                .containsExactly("batch in use", "kit");
+        assertThat(
+                        groups.stream()
+                                .filter(group -> group.title().equals("tang"))
+                                .flatMap(group -> group.rows().stream().map(group::labelOf)))
+                .contains("kind of tang", "seat behind the ferrule's face");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
