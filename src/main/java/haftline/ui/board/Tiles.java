@@ -10,7 +10,7 @@ import javafx.scene.Group;
  */
 final class Tiles extends Group {
     /** Whole device pixels at every usual scale of a screen: 1, 1.25, 1.5, 1.75, 2. */
-    static final int WIDE = 192;
+    static final int WIDE = 384;
 
     static final int TALL = 96;
 
