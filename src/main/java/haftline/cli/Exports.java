@@ -108,7 +108,7 @@ final class Exports {
                     PlannedFile.of(
                             FileName.from(set.name()) + "-set.png",
                             () ->
-                                    HandlePictures.set(set.name(), handles, SET_PICTURE_PX)
+                                    HandlePictures.set(set.name(), handles, SET_PICTURE_PX, units)
                                             .content()));
             pieces.add(group);
         }
