@@ -8,6 +8,7 @@ import haftline.adjust.solve.Need;
 import haftline.adjust.solve.Standing;
 import haftline.findings.Finding;
 import haftline.measure.LengthText;
+import haftline.measure.NumberText;
 import haftline.measure.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,12 +18,23 @@ import java.util.Optional;
 final class AdjustPage {
     private static final int FIGURE = 9;
 
+    /** Diameters move in hundredths of a mm: three decimals of an inch would not show it. */
+    private static final int MM_DECIMALS = 2;
+
+    private static final int INCH_DECIMALS = 4;
+
+    /** A wall that is a whole number of steps but for rounding is that number. */
+    private static final double ROUNDING = 1e-6;
+
     private final Paper paper;
     private final LengthText lengths;
 
     AdjustPage(Units units, Ink ink) {
         lengths = new LengthText(units);
-        paper = new Paper(ink, FIGURE, units == Units.MM ? 2 : 3);
+        paper =
+                units == Units.MM
+                        ? new Paper(ink, FIGURE, MM_DECIMALS)
+                        : new Paper(ink, FIGURE + 2, INCH_DECIMALS);
     }
 
     String of(
@@ -108,7 +120,7 @@ final class AdjustPage {
                         : answer.standing() == Standing.MET
                                 ? size(Math.max(0, answer.marginAfterMm())) + " to spare"
                                 : (answer.afterMm() > answer.highMm() ? "over by " : "short by ")
-                                        + size(-answer.marginAfterMm());
+                                        + up(-answer.marginAfterMm());
         String missed =
                 answer.standing() == Standing.MET
                         ? ""
@@ -124,7 +136,10 @@ final class AdjustPage {
     }
 
     private String figure(Answer answer, double mm) {
-        return Double.isFinite(mm) ? size(mm) : "none";
+        if (!Double.isFinite(mm)) {
+            return "none";
+        }
+        return answer.need().group() == Need.Group.WALLS ? down(mm) : size(mm);
     }
 
     private String was(Answer answer) {
@@ -202,7 +217,25 @@ final class AdjustPage {
     }
 
     private String size(double mm) {
-        return lengths.difference(mm).replace('-', '−');
+        return NumberText.fixed(mm / lengths.units().millimetres(), decimals()).replace('-', '−');
+    }
+
+    /** A wall, which is never shown thicker than it is. */
+    private String down(double mm) {
+        return size(Math.floor(mm / step() + ROUNDING) * step());
+    }
+
+    /** What is lacking, which is never shown as nothing. */
+    private String up(double mm) {
+        return size(Math.ceil(mm / step() - ROUNDING) * step());
+    }
+
+    private double step() {
+        return lengths.units().millimetres() * Math.pow(10, -decimals());
+    }
+
+    private int decimals() {
+        return lengths.units() == Units.MM ? MM_DECIMALS : INCH_DECIMALS;
     }
 
     private String signed(double mm) {

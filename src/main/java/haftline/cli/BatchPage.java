@@ -41,6 +41,9 @@ final class BatchPage {
     }
 
     private void table(BatchTable table) {
+        if (table.rows().isEmpty() && table.notes().isEmpty()) {
+            return;
+        }
         paper.line(paper.ink().strong(table.title()));
         if (!table.rows().isEmpty()) {
             rows(table);

@@ -95,10 +95,11 @@ final class Exports {
                         () -> undrawn.add(name));
     }
 
-    /** All pieces that can be drawn, at one scale. */
+    /** All pieces that can be made, at one scale: no picture bears "not to be made". */
     private void addSetPicture() {
         List<Handle> handles =
                 set.pieces().stream()
+                        .filter(piece -> !piece.isStopped())
                         .flatMap(piece -> piece.figures().stream())
                         .map(Figures::handle)
                         .toList();
@@ -108,10 +109,20 @@ final class Exports {
                     PlannedFile.of(
                             FileName.from(set.name()) + "-set.png",
                             () ->
-                                    HandlePictures.set(set.name(), handles, SET_PICTURE_PX)
-                                            .content()));
+                                    HandlePictures.set(set.name(), handles, SET_PICTURE_PX, units)
+                                            .content()),
+                    this::leftOut);
             pieces.add(group);
         }
+    }
+
+    private String leftOut() {
+        List<String> stopped =
+                set.pieces().stream()
+                        .filter(ExaminedPiece::isStopped)
+                        .map(ExaminedPiece::name)
+                        .toList();
+        return stopped.isEmpty() ? "" : "without " + String.join(", ", stopped);
     }
 
     private List<FileGroup> templateGroups() {

@@ -3,6 +3,7 @@ package haftline.cli;
 import haftline.drawing.Drawing;
 import haftline.drawing.LineUpDrawing;
 import haftline.drawing.SheetFormat;
+import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.FileSettings;
 import haftline.write.FileName;
@@ -28,10 +29,15 @@ final class LineUpFiles {
         }
         LineUpDrawing.Sheets drawn = drawn(set, set.family().get(), writers.format(units));
         List<Drawing> sheets = drawn.drawings();
+        String scale =
+                drawn.reduction() == 1
+                        ? ""
+                        : "reduced to 1:" + NumberText.upTo(drawn.reduction(), 0);
         String name = FileName.from(set.name()) + "-line-up";
         for (int i = 0; i < sheets.size() && svg; i++) {
             Supplier<Drawing> sheet = given(sheets.get(i));
-            group.add(writers.framedSvg(sheets.size() == 1 ? name : name + "-" + (i + 1), sheet));
+            String stem = sheets.size() == 1 ? name : name + "-" + (i + 1);
+            group.add(writers.framedSvg(stem, sheet), () -> pdf ? "" : scale);
         }
         if (pdf && !sheets.isEmpty()) {
             Drawing first = sheets.get(0);
@@ -39,7 +45,8 @@ final class LineUpFiles {
                     PlannedFile.of(
                             name + writers.ending(Format.PDF),
                             given(first),
-                            () -> writers.pdfWriter().write(first.title(), sheets).content()));
+                            () -> writers.pdfWriter().write(first.title(), sheets).content()),
+                    () -> scale);
         }
         if (png && !sheets.isEmpty()) {
             PdfOptions paper = PdfOptions.of(FileSettings.COMMON_PRACTICE.withPaper(drawn.paper()));

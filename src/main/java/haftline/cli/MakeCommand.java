@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
         description = {
             "Writes a set's drawings, tables, templates and sheets.",
             "Shows its figures and findings, too, as check does.",
-            "Page, drawings, sheets, gauges and templates follow --units; tables and solids are in mm, as a table's heading says."
+            "Page, drawings, sheets, pictures, gauges and templates follow --units; tables and solids are in mm, as a table's heading says."
         })
 final class MakeCommand extends SetCommand implements Callable<Integer> {
     @Option(

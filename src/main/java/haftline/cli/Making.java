@@ -41,12 +41,14 @@ public final class Making {
     public static final class Plan {
         private final ExaminedSet set;
         private final Workshop workshop;
+        private final Units units;
         private final Once<Templates.Sheets> sheets;
 
-        private Plan(ExaminedSet set, Workshop workshop) {
+        private Plan(ExaminedSet set, Workshop workshop, Units units) {
             this.set = set;
             this.workshop = workshop;
-            sheets = new Once<>(() -> Templates.of(set, workshop.templates(), Units.MM));
+            this.units = units;
+            sheets = new Once<>(() -> Templates.of(set, workshop.templates(), units));
         }
 
         /**
@@ -77,19 +79,31 @@ public final class Making {
                     wanted.add(format);
                 }
             }
-            return Exports.of(set, workshop, Wanted.of(wanted), Units.MM, sheets);
+            return Exports.of(set, workshop, Wanted.of(wanted), units, sheets);
         }
     }
 
     /**
-     * What would be made of a set.
+     * What would be made of a set, lengths in mm.
      *
      * @param loaded the set
      * @return its files
      * @throws CatalogueException where a catalogue that is needed for them has errors
      */
     public static Plan plan(LoadedSet loaded) throws CatalogueException {
-        return new Plan(Examination.of(loaded, Units.MM), loaded.set().workshop());
+        return plan(loaded, Units.MM);
+    }
+
+    /**
+     * What would be made of a set.
+     *
+     * @param loaded the set
+     * @param units unit of the lengths in its drawings, sheets, pictures and templates
+     * @return its files
+     * @throws CatalogueException where a catalogue that is needed for them has errors
+     */
+    public static Plan plan(LoadedSet loaded, Units units) throws CatalogueException {
+        return new Plan(Examination.of(loaded, units), loaded.set().workshop(), units);
     }
 
     /**

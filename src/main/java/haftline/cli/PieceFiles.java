@@ -68,7 +68,7 @@ final class PieceFiles {
         // Neither can bear the words "not to be made", so a stopped piece gets none.
         if (!piece.isStopped()) {
             files.addSolid();
-            files.addPicture();
+            files.addPicture(units);
         }
         Sheets.addTo(files.group, name, set, piece, wanted, units, writers.field());
         return files.group;
@@ -124,12 +124,14 @@ final class PieceFiles {
                 : Optional.empty();
     }
 
-    private void addPicture() {
+    private void addPicture(Units units) {
         if (wanted.has(Part.PICTURES, Format.PNG)) {
             group.add(
                     PlannedFile.of(
                             name + ".png",
-                            () -> HandlePictures.one(figures.handle(), PICTURE_PX).content()));
+                            () ->
+                                    HandlePictures.one(figures.handle(), PICTURE_PX, units)
+                                            .content()));
         }
     }
 }

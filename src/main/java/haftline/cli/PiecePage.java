@@ -160,11 +160,11 @@ final class PiecePage {
             remarks.add("drill " + step.drillName());
         }
         if (lengths.units() == Units.INCH) {
-            remarks.add(
-                    (named ? "" : step.drillName() + " mm ")
-                            + lengths.fraction(step.drillMm())
-                            + ", deep "
-                            + lengths.fraction(step.depthMm()));
+            // A drill of the inch trade has its fraction in its name.
+            if (!named) {
+                remarks.add(step.drillName() + " mm " + lengths.fraction(step.drillMm()));
+            }
+            remarks.add("deep " + lengths.fraction(step.depthMm()));
         }
         remarks.add(end == Bore.End.FERRULE ? "from the tenon's end" : "from the butt");
         remarks.add(

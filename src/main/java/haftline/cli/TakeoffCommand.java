@@ -7,6 +7,7 @@ import haftline.drawing.Drawing;
 import haftline.drawing.TakeOffDrawing;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import haftline.set.FileSettings;
 import haftline.store.DocumentException;
 import haftline.store.ReadingsFile;
 import haftline.store.SaveException;
@@ -70,7 +71,9 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
             names = "--units",
             paramLabel = "mm|in",
             converter = UnitsOption.class,
-            description = "Unit of the table where its heading names none: mm unless said.")
+            description =
+                    "Unit of the page and the plot, and of a table whose heading names none: mm"
+                            + " unless said.")
     private Units units;
 
     @Option(
@@ -86,6 +89,14 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
             converter = PathOption.class,
             description = "Draws readings, outline and what is left: .svg, .pdf or .png.")
     private Path plot;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "PAPER",
+            converter = WordOption.PaperSize.class,
+            defaultValue = "A4",
+            description = "What the plot is printed on: A4, A3 or Letter; A4 unless said.")
+    private FileSettings.Paper paper;
 
     @Option(
             names = "--name",
@@ -183,12 +194,6 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
     /** An option of the other kind of file is refused: left out in silence it would be missed. */
     private void checkKind() {
         boolean traced = ReadingsFile.isTraced(file);
-        if (traced && units != null) {
-            throw usage(
-                    "--units is for a table of readings; "
-                            + file
-                            + " is a drawing: --scale or --known says what its units are");
-        }
         Map<String, Object> forTraced = new LinkedHashMap<>();
         forTraced.put("--scale", scale);
         forTraced.put("--known", known);
@@ -279,7 +284,7 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
     private void write(TakeOff taken, List<Path> written) throws OutputException {
         if (plot != null) {
             Path folder = plot.getParent() == null ? Path.of("") : plot.getParent();
-            byte[] content = drawn(TakeOffDrawing.of(taken, toleranceMm));
+            byte[] content = drawn(TakeOffDrawing.of(taken, toleranceMm, shown()));
             written.add(OutputFolder.at(folder).write(plot.getFileName().toString(), content));
         }
         if (to != null) {
@@ -298,14 +303,18 @@ final class TakeoffCommand extends Verb implements Callable<Integer> {
                     .write(drawing)
                     .getBytes(StandardCharsets.UTF_8);
         }
-        PdfOptions options =
-                PdfOptions.on(haftline.write.pdf.Paper.A4).withOrientation(Orientation.LANDSCAPE);
+        FileSettings files = FileSettings.COMMON_PRACTICE.withPaper(paper);
+        PdfOptions options = PdfOptions.of(files).withOrientation(Orientation.LANDSCAPE);
         byte[] pdf = new PdfWriter(options).write(drawing).content();
         return endsIn(plot, ".pdf") ? pdf : PdfPicture.firstPage(pdf);
     }
 
+    private Units shown() {
+        return units == null ? Units.MM : units;
+    }
+
     private String page(TakeOff taken, List<Path> written) {
-        TakeoffPage page = new TakeoffPage(new Paper(console.ink(), 9, 2));
+        TakeoffPage page = new TakeoffPage(console.ink(), shown());
         List<TakeoffPage.Said> traced = ReadingsFile.isTraced(file) ? traced() : List.of();
         return page.of(taken, traced, written, to != null);
     }

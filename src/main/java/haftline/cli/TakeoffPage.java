@@ -2,7 +2,9 @@ package haftline.cli;
 
 import haftline.adjust.takeoff.Residual;
 import haftline.adjust.takeoff.TakeOff;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
+import haftline.measure.Units;
 import haftline.shape.Detail;
 import haftline.shape.Join;
 import haftline.shape.Node;
@@ -14,10 +16,19 @@ import java.util.Locale;
 
 /** The page about a shape that was taken off. */
 final class TakeoffPage {
+    /** Readings are told from the line in thousandths of a mm, or in ten-thousandths of an inch. */
+    private static final int FINE_MM = 3;
+
+    private static final int FINE_INCH = 4;
+
+    private final LengthText lengths;
+    private final String unit;
     private final Paper paper;
 
-    TakeoffPage(Paper paper) {
-        this.paper = paper;
+    TakeoffPage(Ink ink, Units units) {
+        lengths = new LengthText(units);
+        unit = lengths.unit();
+        paper = units == Units.MM ? new Paper(ink, 9, 2) : new Paper(ink, 11, 4);
     }
 
     /** One thing that was said, or taken where nothing was. */
@@ -39,35 +50,35 @@ final class TakeoffPage {
         paper.row(
                 "Ends",
                 "shoulder",
-                mm(taken.shoulderMm()),
-                "mm",
+                size(taken.shoulderMm()),
+                unit,
                 "across; a kit's ferrule fixes it");
         paper.row(
                 "Ends",
                 "seat",
-                mm(taken.seatMm()),
-                "mm",
+                size(taken.seatMm()),
+                unit,
                 "across; a kit's cap or the butt fixes it");
-        paper.row("Ends", "apart", mm(taken.woodMm()), "mm", "shoulder to butt");
+        paper.row("Ends", "apart", size(taken.woodMm()), unit, "shoulder to butt");
         shape.shoulderSlopeDeg()
                 .ifPresent(deg -> paper.row("Ends", "level", "where the wood leaves the ferrule"));
         shape.seatSlopeDeg()
                 .ifPresent(deg -> paper.row("Ends", "level", "where the wood meets the seat"));
-        paper.cells("Nodes", "", List.of("across", "at"), "mm behind the shoulder");
+        paper.cells("Nodes", "", List.of("across", "at"), unit + " behind the shoulder");
         for (Node node : shape.nodes()) {
             double x = node.place().x(taken.woodMm());
             paper.cells(
                     "Nodes",
                     node.name(),
-                    List.of(mm(((Size.Plain) node.size()).diameterMm()), mm(x)),
+                    List.of(size(((Size.Plain) node.size()).diameterMm()), size(x)),
                     node.join() == Join.CRISP ? "crisp" : "");
         }
         for (Detail detail : shape.details()) {
             paper.cells(
                     "Details",
                     detail.kind(),
-                    List.of("", mm(detail.place().x(taken.woodMm()))),
-                    mm(detail.widthMm()) + " mm wide");
+                    List.of("", size(detail.place().x(taken.woodMm()))),
+                    size(detail.widthMm()) + " " + unit + " wide");
         }
         butt(shape);
         fit(taken);
@@ -82,7 +93,7 @@ final class TakeoffPage {
         double length = shape.butt().lengthMm();
         if (length > 0) {
             String form = shape.butt().getClass().getSimpleName().toLowerCase(Locale.ROOT);
-            paper.row("Butt", form, mm(length), "mm", "long");
+            paper.row("Butt", form, size(length), unit, "long");
         }
     }
 
@@ -91,26 +102,29 @@ final class TakeoffPage {
         paper.row(
                 "Left",
                 "rms",
-                NumberText.fixed(taken.rmsMm(), 3),
-                "mm",
+                fine(taken.rmsMm()),
+                unit,
                 "on the diameter, between reading and line");
         paper.row(
                 "Left",
                 "greatest",
-                NumberText.fixed(greatest.mm(), 2),
-                "mm",
-                "at " + mm(greatest.x()) + " mm" + line(greatest));
+                left(greatest.mm()),
+                unit,
+                "at " + size(greatest.x()) + " " + unit + line(greatest));
         for (Residual stray : taken.strays()) {
             paper.row(
                     "Stray",
                     "left out",
-                    NumberText.fixed(stray.mm(), 2),
-                    "mm",
+                    left(stray.mm()),
+                    unit,
                     "off the line at "
-                            + mm(stray.x())
-                            + " mm, read as "
-                            + mm(stray.reading().diameterMm())
-                            + " mm"
+                            + size(stray.x())
+                            + " "
+                            + unit
+                            + ", read as "
+                            + size(stray.reading().diameterMm())
+                            + " "
+                            + unit
                             + line(stray)
                             + ": measure it again");
         }
@@ -121,7 +135,17 @@ final class TakeoffPage {
         return line > 0 ? ", line " + line : "";
     }
 
-    private static String mm(double value) {
-        return NumberText.fixed(value, 2);
+    private String size(double mm) {
+        return lengths.metal(mm);
+    }
+
+    private String fine(double mm) {
+        Units units = lengths.units();
+        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? FINE_MM : FINE_INCH);
+    }
+
+    /** What is left of one reading: no finer than it was read. */
+    private String left(double mm) {
+        return lengths.units() == Units.MM ? lengths.difference(mm) : fine(mm);
     }
 }

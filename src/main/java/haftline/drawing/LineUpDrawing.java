@@ -15,7 +15,8 @@ import java.util.List;
  * swell and from butt to butt and what differs beside each.
  *
  * <p>At full size where that fits on A3 or A4, else at the first standard reduction that does (ISO
- * 5455, from memory); more pieces than a sheet holds go on further sheets at the same scale.
+ * 5455, from memory): the eye compares what lies on one sheet. More pieces than a sheet holds go on
+ * further sheets at the same scale.
  */
 public final class LineUpDrawing {
     /** ISO 5455: full size and the reductions. */
@@ -80,8 +81,9 @@ public final class LineUpDrawing {
      *
      * @param drawings as many as the pieces want, all at one scale and of one size
      * @param paper what a sheet wants
+     * @param reduction how many times the pieces are larger than they are drawn; 1 at full size
      */
-    public record Sheets(List<Drawing> drawings, Paper paper) {
+    public record Sheets(List<Drawing> drawings, Paper paper, double reduction) {
         /** Copies the list. */
         public Sheets {
             drawings = List.copyOf(drawings);
@@ -101,10 +103,10 @@ public final class LineUpDrawing {
     public static Sheets of(
             String set, String batch, Family family, List<String> stopped, SheetFormat format) {
         if (family.members().isEmpty()) {
-            return new Sheets(List.of(), format.paper());
+            return new Sheets(List.of(), format.paper(), 1);
         }
         LineUpDrawing lineUp = new LineUpDrawing(set, batch, family, format);
-        return new Sheets(lineUp.sheets(stopped), lineUp.frame.paper());
+        return new Sheets(lineUp.sheets(stopped), lineUp.frame.paper(), 1 / lineUp.scale);
     }
 
     private void fit() {

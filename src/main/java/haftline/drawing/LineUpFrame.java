@@ -24,6 +24,9 @@ record LineUpFrame(SheetFormat format, SheetFormat.Frame frame, double scale, St
     /** Room for a check bar, mm. */
     private static final double BAR_ROOM_MM = 50;
 
+    /** Room for the words of a reduced sheet, mm. */
+    private static final double REDUCED_ROOM_MM = 62;
+
     /** How much higher than the foot a check bar's room begins, mm, so that it stands amid it. */
     private static final double BAR_TOP_MM = 5;
 
@@ -48,16 +51,20 @@ record LineUpFrame(SheetFormat format, SheetFormat.Frame frame, double scale, St
                         + " · "
                         + format.units().heading()
                         + " · in brackets: beside the set's middle figure · blades as sketched";
-        double room = width - BAR_ROOM_MM - 3 * PAD_MM;
+        double room = width - (scale == 1 ? BAR_ROOM_MM : REDUCED_ROOM_MM) - 3 * PAD_MM;
         out.add(words(PAD_MM, 2.5, Text.fittingMm(at, room, TEXT_MM), at, room));
         if (scale == 1) {
             double bar = width - PAD_MM - BAR_ROOM_MM;
             out.addAll(format.checkBar(new Vertex(bar, (FOOT_MM + BAR_TOP_MM) / 2)).elements());
         } else {
-            String reduced = "reduced: take no measure from it";
-            out.add(Text.level(Layer.TEXT, width - PAD_MM, 2.5, TEXT_MM, Anchor.END, reduced));
+            out.add(right(width, 7, "reduced: take no measure from it"));
+            out.add(right(width, 2.5, "sections and templates are at full size"));
         }
         return out;
+    }
+
+    private static Text right(double width, double y, String words) {
+        return Text.level(Layer.TEXT, width - PAD_MM, y, TEXT_MM, Anchor.END, words);
     }
 
     private static Text words(double x, double y, double size, String words, double room) {

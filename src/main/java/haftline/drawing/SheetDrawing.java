@@ -1,6 +1,7 @@
 package haftline.drawing;
 
 import haftline.findings.Gravity;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.template.Card;
@@ -53,7 +54,7 @@ public final class SheetDrawing {
         for (int i = 0; i < count; i++) {
             String name = title + ", sheet " + (i + 1) + " of " + count;
             List<String> notes = new ArrayList<>();
-            notes.add(head(name, layout, note));
+            notes.add(head(name, layout, note, units));
             if (i == 0) {
                 layout.findings().forEach(finding -> tell(finding, units, notes));
             }
@@ -74,14 +75,17 @@ public final class SheetDrawing {
         return List.copyOf(drawings);
     }
 
-    private static String head(String name, SheetLayout layout, String note) {
+    private static String head(String name, SheetLayout layout, String note, Units units) {
         SheetSize size = layout.size();
+        LengthText lengths = new LengthText(units);
         return name
                 + " \u00b7 "
-                + NumberText.upTo(size.widthMm(), 1)
+                + lengths.dimension(size.widthMm(), 1)
                 + " x "
-                + NumberText.upTo(size.heightMm(), 1)
-                + " mm \u00b7 "
+                + lengths.dimension(size.heightMm(), 1)
+                + " "
+                + units.symbol()
+                + " \u00b7 "
                 + note
                 + " \u00b7 "
                 + NumberText.fixed(100 * layout.utilisation(), 0)

@@ -2,7 +2,9 @@ package haftline.drawing;
 
 import haftline.adjust.takeoff.Residual;
 import haftline.adjust.takeoff.TakeOff;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
+import haftline.measure.Units;
 import haftline.shape.Detail;
 import haftline.shape.Node;
 import java.util.ArrayList;
@@ -31,10 +33,18 @@ public final class TakeOffDrawing {
     private static final double SMALL_MM = 1.9;
     private static final double TICK_MM = 1;
     private static final double EVERY_MM = 10;
+    private static final double EVERY_IN = 0.5;
+
+    /** What the residuals' scale ends at a whole number of. */
+    private static final double STEP_MM = 0.1;
+
+    private static final double STEP_IN = 0.005;
+
     private static final double LEFT_MM = 3;
 
     private final TakeOff taken;
     private final double tolerance;
+    private final Units units;
     private final double widest;
     private final double middle;
     private final double full;
@@ -43,15 +53,17 @@ public final class TakeOffDrawing {
     private final List<Element> strip = new ArrayList<>();
     private final List<Element> text = new ArrayList<>();
 
-    private TakeOffDrawing(TakeOff taken, double toleranceMm) {
+    private TakeOffDrawing(TakeOff taken, double toleranceMm, Units units) {
         this.taken = taken;
         this.tolerance = toleranceMm;
+        this.units = units;
         this.widest = taken.outline().greatest().r();
         double most = 2 * toleranceMm;
         for (Residual residual : taken.residuals()) {
             most = residual.stray() ? most : Math.max(most, Math.abs(residual.mm()));
         }
-        this.full = Math.ceil(most * 10) / 10;
+        double step = isInch() ? STEP_IN * units.millimetres() : STEP_MM;
+        this.full = Math.ceil(most / step) * step;
         this.middle = -widest - ROOM_MM - STRIP_MM;
     }
 
@@ -60,12 +72,24 @@ public final class TakeOffDrawing {
      *
      * @param taken what was taken off
      * @param toleranceMm the tolerance that was asked for, mm on the diameter
+     * @param units unit of the figures
      * @return the drawing
      */
-    public static Drawing of(TakeOff taken, double toleranceMm) {
-        TakeOffDrawing drawing = new TakeOffDrawing(taken, toleranceMm);
+    public static Drawing of(TakeOff taken, double toleranceMm, Units units) {
+        TakeOffDrawing drawing = new TakeOffDrawing(taken, toleranceMm, units);
         drawing.words();
         return drawing.drawn();
+    }
+
+    /**
+     * Draws it without the words beneath, in mm, for a page that says them itself.
+     *
+     * @param taken what was taken off
+     * @param toleranceMm the tolerance that was asked for, mm on the diameter
+     * @return the drawing
+     */
+    public static Drawing plot(TakeOff taken, double toleranceMm) {
+        return plot(taken, toleranceMm, Units.MM);
     }
 
     /**
@@ -73,10 +97,25 @@ public final class TakeOffDrawing {
      *
      * @param taken what was taken off
      * @param toleranceMm the tolerance that was asked for, mm on the diameter
+     * @param units unit of the figures
      * @return the drawing
      */
-    public static Drawing plot(TakeOff taken, double toleranceMm) {
-        return new TakeOffDrawing(taken, toleranceMm).drawn();
+    public static Drawing plot(TakeOff taken, double toleranceMm, Units units) {
+        return new TakeOffDrawing(taken, toleranceMm, units).drawn();
+    }
+
+    private boolean isInch() {
+        return units == Units.INCH;
+    }
+
+    /** A residual on the scale: in hundredths of a mm or ten-thousandths of an inch at most. */
+    private String scaled(double mm) {
+        String figure = NumberText.upTo(mm / units.millimetres(), isInch() ? 4 : 2);
+        return (mm > 0 ? "+" : "") + figure;
+    }
+
+    private String left(double mm) {
+        return NumberText.fixed(mm / units.millimetres(), isInch() ? 4 : 2);
     }
 
     private Drawing drawn() {
@@ -176,11 +215,13 @@ public final class TakeOffDrawing {
                             y(mm) - SMALL_MM / 2,
                             SMALL_MM,
                             Anchor.END,
-                            (mm > 0 ? "+" : "") + NumberText.upTo(mm, 2)));
+                            scaled(mm)));
         }
         double foot = y(-full) - 2;
         strip.add(Path.line(Layer.DIMENSION, new Vertex(0, foot), new Vertex(wood, foot)));
-        for (double x = 0; x <= wood; x += EVERY_MM) {
+        double every = isInch() ? EVERY_IN * units.millimetres() : EVERY_MM;
+        for (int i = 0; i * every <= wood; i++) {
+            double x = i * every;
             strip.add(
                     Path.line(Layer.DIMENSION, new Vertex(x, foot), new Vertex(x, foot - TICK_MM)));
             text.add(
@@ -190,7 +231,7 @@ public final class TakeOffDrawing {
                             foot - TICK_MM - 1.5 * SMALL_MM,
                             SMALL_MM,
                             Anchor.MIDDLE,
-                            NumberText.fixed(x, 0)));
+                            NumberText.upTo(x / units.millimetres(), 1)));
         }
         for (Residual residual : taken.residuals()) {
             double x = residual.x();
@@ -226,7 +267,7 @@ public final class TakeOffDrawing {
                         at - SMALL_MM / 2,
                         SMALL_MM,
                         isLate ? Anchor.END : Anchor.START,
-                        (mm > 0 ? "+" : "") + NumberText.fixed(mm, 2)));
+                        (mm > 0 ? "+" : "") + left(mm)));
     }
 
     private void rule(double mm, Layer layer) {
@@ -245,12 +286,14 @@ public final class TakeOffDrawing {
                         + (taken.shape().nodes().size() == 1 ? " node, " : " nodes, ")
                         + details());
         lines.add(
-                "Left between reading and line, mm on the diameter: rms "
-                        + NumberText.fixed(taken.rmsMm(), 3)
+                "Left between reading and line, "
+                        + units.heading()
+                        + " on the diameter: rms "
+                        + NumberText.fixed(taken.rmsMm() / units.millimetres(), isInch() ? 4 : 3)
                         + ", greatest "
-                        + NumberText.fixed(greatest.mm(), 2)
+                        + left(greatest.mm())
                         + " at "
-                        + NumberText.fixed(greatest.x(), 1));
+                        + new LengthText(units).contour(greatest.x()));
         int strays = taken.strays().size();
         if (strays > 0) {
             lines.add(

@@ -42,7 +42,7 @@ public enum Code {
     BORE_LOOSE,
     /** The bore is too tight for a glue line, or for the tang. */
     BORE_TIGHT,
-    /** The tang does not pass the hole in the ferrule's lip. */
+    /** The tang does not pass the hole in the ferrule's lip, or its bore. */
     TANG_WILL_NOT_PASS,
     /** A flared root wants a countersink. */
     FLARE_WANTS_COUNTERSINK,

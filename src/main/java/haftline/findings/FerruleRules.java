@@ -34,6 +34,9 @@ final class FerruleRules {
      */
     private static final double TENON_TOO_WIDE = 0.3;
 
+    /** What a tang does not pass, where it is not the lip. */
+    static final String BORE = "bore";
+
     private FerruleRules() {}
 
     static void add(Figures figures, List<Finding> found) {
@@ -44,24 +47,17 @@ final class FerruleRules {
     private static void addMouth(Handle handle, List<Finding> found) {
         Ferrule ferrule = handle.brief().kit().ferrule();
         Tang tang = handle.brief().kit().tang();
-        if (ferrule.lipHoleMm().isPresent() && handle.brief().kit().seatMm() < ferrule.lipMm()) {
-            double hole = ferrule.lipHoleMm().getAsDouble();
-            // A flared root stands in the lip too.
-            double wide =
-                    Math.max(
-                            tang.envelopeMm(0),
-                            tang.flare().map(flare -> flare.diameter().greatest()).orElse(0.0));
-            if (wide > hole + FitRules.ROUNDING) {
-                found.add(
-                        Finding.mm(
-                                Code.TANG_WILL_NOT_PASS,
-                                Gravity.STOP,
-                                Place.FERRULE,
-                                handle.ferruleFaceX(),
-                                wide,
-                                hole,
-                                ""));
-            }
+        // A flared root stands in the ferrule too.
+        double wide =
+                Math.max(
+                        tang.envelopeMm(0),
+                        tang.flare().map(flare -> flare.diameter().greatest()).orElse(0.0));
+        boolean isInLip = handle.brief().kit().seatMm() < ferrule.lipMm();
+        double hole = isInLip ? ferrule.lipHoleMm().orElse(wide) : wide;
+        if (wide > ferrule.bore().least() + FitRules.ROUNDING) {
+            found.add(tooWide(handle, wide, ferrule.bore().least(), BORE));
+        } else if (wide > hole + FitRules.ROUNDING) {
+            found.add(tooWide(handle, wide, hole, ""));
         }
         if (ferrule.lipMm() > handle.brief().kit().seatMm() && ferrule.lipHoleMm().isEmpty()) {
             found.add(
@@ -76,20 +72,31 @@ final class FerruleRules {
                     handle.fit().seatX()
                             + tang.flare().get().length().greatest()
                             - handle.tenonEndX();
-            double wide = tang.flare().get().diameter().greatest();
+            double flare = tang.flare().get().diameter().greatest();
             double bore = handle.tangBore().deepest().diameterMm();
-            if (into > 0 && wide > bore) {
+            if (into > 0 && flare > bore) {
                 found.add(
                         Finding.mm(
                                 Code.FLARE_WANTS_COUNTERSINK,
                                 Gravity.NOTE,
                                 Place.BORE,
                                 handle.tenonEndX(),
-                                wide,
+                                flare,
                                 bore,
                                 ""));
             }
         }
+    }
+
+    private static Finding tooWide(Handle handle, double wide, double hole, String subject) {
+        return Finding.mm(
+                Code.TANG_WILL_NOT_PASS,
+                Gravity.STOP,
+                Place.FERRULE,
+                handle.ferruleFaceX(),
+                wide,
+                hole,
+                subject);
     }
 
     private static void addFerrule(Figures figures, List<Finding> found) {

@@ -143,9 +143,12 @@ public final class Words {
             case TANG_WILL_NOT_PASS ->
                     "The tang, "
                             + length(finding.figure(), 2)
-                            + " across, does not pass the hole of "
-                            + length(finding.limit(), 2)
-                            + " in the ferrule's lip";
+                            + (finding.subject().equals(FerruleRules.BORE)
+                                    ? " across, does not go into the ferrule's bore of "
+                                            + length(finding.limit(), 2)
+                                    : " across, does not pass the hole of "
+                                            + length(finding.limit(), 2)
+                                            + " in the ferrule's lip");
             case FLARE_WANTS_COUNTERSINK ->
                     "The tang's root flares to "
                             + length(finding.figure(), 2)

@@ -25,7 +25,10 @@ final class BoringPlan {
                     + " at it.";
 
     /** What stands beside the speeds. */
-    static final String SPEED_NOTE = "Speeds: common practice, no source. Clear chips every 10 mm.";
+    static String speedNote(Units units) {
+        return "Speeds: common practice, no source. Clear chips every "
+                + (units == Units.MM ? "10 mm." : "3/8 in.");
+    }
 
     /** A narrower hole needs no pilot, mm; common practice, no source. */
     private static final double PILOT_FROM_MM = 5;

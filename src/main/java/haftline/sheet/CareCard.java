@@ -42,7 +42,7 @@ public record CareCard(String name, String identity, List<String> lines) {
         lines.add(
                 (pressed
                                 ? "The blade is pressed into the wood"
-                                : "The blade is held by " + brief.adhesive().name())
+                                : "The blade is glued in (" + brief.adhesive().name() + ")")
                         + ": if it or a ring ever moves, stop using it and have it mended.");
         lines.add("Edges and points cut: store it covered, away from children.");
         if (brief.stock().isCautioned() && !plastic) {

@@ -57,12 +57,6 @@ public record LatheSheet(
     /** What stands across the sheet of a piece that cannot be made. */
     public static final String NOT_TO_BE_MADE = TitleBlock.MARK;
 
-    /** How the stops of the drills are counted. */
-    public static final String DRILLING_NOTE = BoringPlan.NOTE;
-
-    /** Whose speeds the drills' are. */
-    public static final String SPEED_NOTE = BoringPlan.SPEED_NOTE;
-
     /** Copies the lists. */
     public LatheSheet {
         blank = List.copyOf(blank);
@@ -147,6 +141,15 @@ public record LatheSheet(
             }
         }
         return counts.isEmpty() ? "nothing found" : String.join(", ", counts);
+    }
+
+    /**
+     * What stands under the drills: how their stops are counted, and whose speeds they are.
+     *
+     * @return two or three sentences
+     */
+    public String drillingNote() {
+        return BoringPlan.NOTE + " " + BoringPlan.speedNote(units);
     }
 
     private static List<Fact> blank(Handle handle, LengthText lengths) {

@@ -2,10 +2,12 @@ package haftline.stock;
 
 import haftline.measure.NearestWord;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -15,6 +17,9 @@ import java.util.Optional;
  * @param <E> kind of entry
  */
 public final class Catalogue<E extends Keyed> {
+    /** A longer list is no help in a message of one line. */
+    private static final int MOST_LISTED = 8;
+
     private final String kind;
     private final Map<String, E> entries;
     private final List<String> notes;
@@ -94,14 +99,33 @@ public final class Catalogue<E extends Keyed> {
      * What to tell the user about a key that is not here.
      *
      * @param key the key that was not found
-     * @return one sentence, with the nearest key where there is one
+     * @return one sentence, with the keys of which it is a part, else with the nearest key where
+     *     there is one
      */
     public String missing(String key) {
-        String nearest =
-                nearestKey(key)
-                        .map(near -> "; did you mean \"" + near + "\"?")
-                        .orElse("; " + entries.size() + " are known");
-        return "no " + kind + " \"" + key + "\" in the catalogue" + nearest;
+        List<String> kinds = withPart(key.strip().toLowerCase(Locale.ROOT));
+        String hint =
+                kinds.size() > 1
+                        ? "; there are " + String.join(", ", kinds)
+                        : nearestKey(key)
+                                .map(near -> "; did you mean \"" + near + "\"?")
+                                .orElse("; " + entries.size() + " are known");
+        return "no " + kind + " \"" + key + "\" in the catalogue" + hint;
+    }
+
+    /** Keys of which a word is one part: sugar-maple and red-maple of maple. */
+    private List<String> withPart(String word) {
+        List<String> keys =
+                entries.keySet().stream()
+                        .filter(key -> Arrays.asList(key.split("-")).contains(word))
+                        .sorted()
+                        .toList();
+        if (keys.size() <= MOST_LISTED) {
+            return keys;
+        }
+        List<String> some = new ArrayList<>(keys.subList(0, MOST_LISTED));
+        some.add("...");
+        return some;
     }
 
     /**

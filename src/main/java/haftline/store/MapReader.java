@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 
 /**
@@ -18,6 +20,9 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
  * nothing unless all that was read in this map is in order.
  */
 final class MapReader {
+    /** What stands behind a decimal comma. */
+    private static final Pattern DECIMALS = Pattern.compile("[0-9]+ *(mm|in|inch|inches|\")?");
+
     private final Problems problems;
     private final String path;
     private final Value self;
@@ -31,7 +36,7 @@ final class MapReader {
             if (keys.find(entry.name()).isPresent()) {
                 values.put(entry.name(), entry.value());
             } else {
-                problems.add(entry.mark(), entry.value().path(), keys.unknown(entry.name()));
+                problems.add(entry.mark(), entry.value().path(), unknown(keys, map, entry));
             }
         }
         for (Key key : keys.keys()) {
@@ -39,6 +44,20 @@ final class MapReader {
                 self.missing(key);
             }
         }
+    }
+
+    /** A number alone between two commas was the decimals of the one before. */
+    private static String unknown(Keys keys, MappingNode map, Entry entry) {
+        boolean isDecimals =
+                map.getFlowStyle() == FlowStyle.FLOW
+                        && entry.value().isNothing()
+                        && DECIMALS.matcher(entry.name()).matches();
+        return isDecimals
+                ? "found "
+                        + Quote.of(entry.name())
+                        + " after a comma, which divides between { }; write the decimals behind a"
+                        + " point, or the whole figure in quotation marks"
+                : keys.unknown(entry.name());
     }
 
     Value self() {

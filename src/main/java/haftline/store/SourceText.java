@@ -48,7 +48,8 @@ final class SourceText {
     private static String nearest(Path file) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            return "; there is no folder " + Quote.plain(String.valueOf(folder));
+            return "; there is no folder "
+                    + Quote.plain(folder == null ? "" : folder.normalize().toString());
         }
         try (Stream<Path> there = Files.list(folder)) {
             List<String> names =

@@ -28,6 +28,9 @@ final class Value {
     private static final Pattern DECIMAL =
             Pattern.compile("[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]{1,9})?");
 
+    /** Said where a text is no length. */
+    private static final String WAYS = "; lengths are written 12.5, 12.5 mm, 31/64 in or 1 3/8 in";
+
     private final Problems problems;
     private final String path;
     private final Node node;
@@ -75,6 +78,10 @@ final class Value {
     /** Whether it is a number, or a text, rather than nothing, true or false. */
     private boolean hasText() {
         return isScalar() && !tagged(Tag.NULL) && !tagged(Tag.BOOL);
+    }
+
+    boolean isNothing() {
+        return tagged(Tag.NULL);
     }
 
     private boolean tagged(Tag tag) {
@@ -160,7 +167,8 @@ final class Value {
         }
         boolean converted = mm.isPresent() && tagged(Tag.STR);
         String inMm = converted ? " (" + NumberText.shortest(mm.getAsDouble()) + " mm)" : "";
-        problem("found " + found() + inMm + ", expected " + expected);
+        boolean isNoLength = mm.isEmpty() && tagged(Tag.STR);
+        problem("found " + found() + inMm + ", expected " + expected + (isNoLength ? WAYS : ""));
         return range.standIn();
     }
 

@@ -47,7 +47,7 @@ final class YamlTree {
                             ? "the document is empty, expected haftline: 1 and a kind"
                             : "found a document that is no map, expected haftline: 1 and a kind");
         } catch (MarkedYamlEngineException e) {
-            tell(e, problems);
+            tell(e, text, problems);
         } catch (ReaderException e) {
             tell(e, text, problems);
         } catch (YamlEngineException e) {
@@ -117,7 +117,7 @@ final class YamlTree {
         return event instanceof CollectionStartEvent collection && collection.getTag().isPresent();
     }
 
-    private static void tell(MarkedYamlEngineException e, Problems problems) {
+    private static void tell(MarkedYamlEngineException e, String text, Problems problems) {
         String problem = String.valueOf(e.getProblem());
         String message;
         if (problem.contains("TAB")) {
@@ -128,10 +128,32 @@ final class YamlTree {
         } else if (problem.contains("undefined alias")) {
             message = "found an alias (*) of something that is not there before it";
         } else {
+            if (problem.contains("could not find expected ':'")) {
+                problems.add(
+                        e.getContextMark().or(e::getProblemMark),
+                        "",
+                        "not YAML: found a key without a colon behind it");
+                return;
+            }
             String context = e.getContext() == null ? "" : e.getContext() + ": ";
-            message = "not YAML: " + oneLine(context + problem);
+            message = "not YAML: " + oneLine(context + problem) + unclosed(e, text);
         }
         problems.add(e.getProblemMark().or(e::getContextMark), "", message);
+    }
+
+    /** Where what is not closed was opened, and whether a remark may have taken its end. */
+    private static String unclosed(MarkedYamlEngineException e, String text) {
+        boolean isFlow = String.valueOf(e.getContext()).contains("flow");
+        if (!isFlow || e.getContextMark().isEmpty()) {
+            return "";
+        }
+        int line = e.getContextMark().get().getLine();
+        String opened = text.lines().skip(line).findFirst().orElse("");
+        return "; it was opened on line "
+                + (line + 1)
+                + (opened.contains(" #")
+                        ? ", where # begins a remark: such a name stands in quotation marks, \"#7\""
+                        : "");
     }
 
     private static String oneLine(String text) {

@@ -2,6 +2,7 @@ package haftline.template;
 
 import haftline.findings.Gravity;
 import haftline.measure.Checks;
+import haftline.measure.LengthText;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.TemplateSettings;
@@ -340,6 +341,6 @@ public record CopyingCard(
     }
 
     private String length(double mm, int decimals) {
-        return NumberText.upTo(mm / units.millimetres(), units == Units.MM ? decimals : 3);
+        return new LengthText(units).dimension(mm, decimals);
     }
 }

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -167,7 +168,12 @@ class MainTest {
         Run run = Run.of("make", demo.set(), "--to", out.toString());
         assertThat(run.code()).isEqualTo(1);
         assertThat(run.err()).isEmpty();
-        assertThat(run.out()).contains("NOT TO BE MADE: 1 stop");
+        assertThat(run.out())
+                .contains("NOT TO BE MADE: 1 stop")
+                .contains("tidewater-set.png (without citrus zester)");
+        int three = ImageIO.read(out.resolve("tidewater-set.png").toFile()).getHeight();
+        int four = ImageIO.read(Path.of("exports/tidewater-set.png").toFile()).getHeight();
+        assertThat(three).isLessThan(four);
         try (Stream<Path> files = Files.list(out)) {
             // Sheets of templates hold cards of all pieces; their marks are tested where cards are
             // drawn.

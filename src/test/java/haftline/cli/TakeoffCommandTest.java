@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,7 +86,6 @@ class TakeoffCommandTest {
                 "r.csv | --scale 2 | --scale is for a traced outline",
                 "r.csv | --known 0,0,1,0,5 | --known is for a traced outline",
                 "r.csv | --part body | --part is for a traced outline",
-                "r.svg | --units in | --units is for a table",
                 "r.csv | --plot p.jpg | --plot p.jpg: expected a name that ends in .svg, .pdf or .png",
                 "r.csv | --to shape.txt | --to shape.txt: expected a name that ends in .yaml or .yml",
                 "r.svg | --plot r.svg | --plot r.svg: that is the file that is read",
@@ -140,6 +141,27 @@ class TakeoffCommandTest {
                 .contains("apart 50.00 mm");
         assertThat(run.out().replaceAll("\\s", "")).contains("Written" + plot);
         assertThat(folder.resolve("half.png")).isNotEmptyFile();
+    }
+
+    /** 90 mm are 3.543 in, 14 mm 0.551: the table of the cones is in inches, its page as asked. */
+    @Test
+    void pageAndPlotFollowTheUnits() throws Exception {
+        Path readings = file("cones.csv", cones());
+        Path plot = folder.resolve("cones.svg");
+        Run mm = Run.of("takeoff", readings.toString());
+        Run inch =
+                Run.of("takeoff", readings.toString(), "--units", "in", "--plot", plot.toString());
+        assertThat(figure(mm.out(), "apart")).isEqualTo(90);
+        assertThat(figure(inch.out(), "apart")).isEqualTo(3.543);
+        assertThat(figure(inch.out(), "seat")).isCloseTo(0.551, within(0.002));
+        assertThat(inch.out()).contains(" in  across").doesNotContain(" mm ");
+        assertThat(plot).content().contains("inches on the diameter").doesNotContain(">20<");
+    }
+
+    private static double figure(String page, String label) {
+        Matcher row = Pattern.compile(label + " +([0-9.]+) ").matcher(page);
+        assertThat(row.find()).isTrue();
+        return Double.parseDouble(row.group(1));
     }
 
     /** As the tables that the program writes name their units. */

@@ -121,7 +121,9 @@ class LineUpDrawingTest {
         assertThat(texts(sheets.drawings().get(0)))
                 .anyMatch(text -> text.contains("pieces at 1:2"))
                 .contains("reduced: take no measure from it")
+                .contains("sections and templates are at full size")
                 .noneMatch(text -> text.startsWith("check bar"));
+        assertThat(sheets.reduction()).isEqualTo(2);
         assertThat(sheets.drawings().get(0).bounds().widthMm()).isCloseTo(277, within(1e-9));
     }
 

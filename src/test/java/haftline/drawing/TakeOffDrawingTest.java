@@ -6,6 +6,7 @@ import haftline.adjust.takeoff.Ends;
 import haftline.adjust.takeoff.Reading;
 import haftline.adjust.takeoff.TakeOff;
 import haftline.measure.NumberText;
+import haftline.measure.Units;
 import haftline.shape.Node;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +26,7 @@ class TakeOffDrawingTest {
         TakeOff taken = TakeOff.of(readings, 0.1, "barrel", Ends.UNKNOWN).orElseThrow();
         assertThat(taken.strays()).hasSize(2);
         List<Element> drawn =
-                TakeOffDrawing.of(taken, 0.1).groups().stream()
+                TakeOffDrawing.of(taken, 0.1, Units.MM).groups().stream()
                         .flatMap(group -> group.elements().stream())
                         .toList();
         List<Arrowhead> arrows =
@@ -56,7 +57,7 @@ class TakeOffDrawingTest {
         TakeOff taken = TakeOff.of(readings, 0.1, "step", Ends.UNKNOWN).orElseThrow();
         List<String> names = taken.shape().nodes().stream().map(Node::name).toList();
         List<Bounds> places =
-                TakeOffDrawing.of(taken, 0.1).groups().stream()
+                TakeOffDrawing.of(taken, 0.1, Units.MM).groups().stream()
                         .flatMap(group -> group.elements().stream())
                         .filter(one -> one instanceof Text text && names.contains(text.string()))
                         .map(Element::bounds)

@@ -230,6 +230,7 @@ class FindingsTest {
                                         .fit(Fit.PRESSED)
                                         .choose(Choices.builder().tangDrillMm(5.2))),
                 found(Code.TANG_WILL_NOT_PASS, Gravity.STOP, b -> b.ferrule(lipped(5.9))),
+                found(Code.TANG_WILL_NOT_PASS, Gravity.STOP, b -> b.ferrule(5.9, 8, 12)),
                 found(
                         Code.TANG_WILL_NOT_PASS,
                         Gravity.STOP,

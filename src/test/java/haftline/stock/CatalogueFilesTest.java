@@ -405,6 +405,9 @@ class CatalogueFilesTest {
                 .isEqualTo(
                         "no stock \"blakc-cherry\" in the catalogue; did you mean \"black-cherry\"?");
         assertThat(stock.missing("Black Cherry")).endsWith("did you mean \"black-cherry\"?");
+        assertThat(stock.missing("Maple"))
+                .contains("red-maple, silver-maple, sugar-maple")
+                .doesNotContain("sapele");
         assertThat(stock.missing("unobtainium"))
                 .isEqualTo(
                         "no stock \"unobtainium\" in the catalogue; "

@@ -170,6 +170,24 @@ class DamagedFilesTest {
     }
 
     @Test
+    void keyWithoutItsColon() throws IOException {
+        assertThat(problems(Documents.SHAPE.replace("kind: shape", "kind shape")))
+                .containsExactly("shape.yaml:2:1: not YAML: found a key without a colon behind it");
+    }
+
+    /** A remark that was none takes the end of its list with it. */
+    @Test
+    void listThatARemarkLeavesOpen() throws IOException {
+        assertThat(problems("haftline: 1\nkind: set\nrack: [number, #7]\nstock: teak\n"))
+                .singleElement()
+                .asString()
+                .startsWith("shape.yaml:5:1: not YAML: ")
+                .endsWith(
+                        "; it was opened on line 3, where # begins a remark: such a name stands in"
+                                + " quotation marks, \"#7\"");
+    }
+
+    @Test
     void twoDocuments() throws IOException {
         assertThat(problems(Documents.SHAPE + "---\n" + Documents.SHAPE))
                 .containsExactly(

@@ -135,8 +135,7 @@ public final class LatheHtml {
                     .raw("</td></tr>\n");
             end.steps().forEach(this::step);
         }
-        page.raw("</table>\n")
-                .element("p", "small", LatheSheet.DRILLING_NOTE + " " + LatheSheet.SPEED_NOTE);
+        page.raw("</table>\n").element("p", "small", sheet.drillingNote());
     }
 
     private void step(DrillStep step) {

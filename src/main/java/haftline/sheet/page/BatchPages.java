@@ -5,7 +5,7 @@ import haftline.drawing.Drawing;
 import haftline.drawing.Hatching;
 import haftline.drawing.Layer;
 import haftline.drawing.Path;
-import haftline.measure.NumberText;
+import haftline.measure.LengthText;
 import haftline.measure.Units;
 import haftline.set.production.BatchTable;
 import haftline.set.production.BatchTables;
@@ -203,6 +203,6 @@ public final class BatchPages {
     }
 
     private String shown(double mm) {
-        return NumberText.upTo(mm / units.millimetres(), units == Units.MM ? 1 : 3);
+        return new LengthText(units).dimension(mm, 1);
     }
 }

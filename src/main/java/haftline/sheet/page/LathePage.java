@@ -168,7 +168,10 @@ public final class LathePage {
         sections.add(
                 new Section(
                         Side.LEFT,
-                        List.of(heading("Drilling · " + unit), drilling(), note(drillNotes()))));
+                        List.of(
+                                heading("Drilling · " + unit),
+                                drilling(),
+                                note(sheet.drillingNote()))));
         sections.add(new Section(Side.LEFT, facts("Tenon", sheet.tenon())));
         sections.add(
                 new Section(
@@ -186,10 +189,6 @@ public final class LathePage {
         sections.add(new Section(Side.EITHER, Remarks.section(sheet.remarks())));
         sections.add(new Section(Side.RIGHT, bulleted("Cautions", sheet.cautions())));
         return sections;
-    }
-
-    private static String drillNotes() {
-        return LatheSheet.DRILLING_NOTE + " " + LatheSheet.SPEED_NOTE;
     }
 
     private static Block heading(String text) {

@@ -29,6 +29,11 @@ final class Type {
         return lines;
     }
 
+    /** A dot that parts one thing from the next is not wanted where the line ends between them. */
+    private static String withoutDot(String line) {
+        return line.endsWith(" ·") ? line.substring(0, line.length() - 2) : line;
+    }
+
     private static List<String> line(String text, double roomMm, double capMm) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
@@ -38,7 +43,7 @@ final class Type {
             String rest = word;
             double wide = widthMm(rest, capMm);
             if (line.length() > 0 && width + blank + wide > roomMm) {
-                lines.add(line.toString());
+                lines.add(withoutDot(line.toString()));
                 line.setLength(0);
                 width = 0;
             }

@@ -3,7 +3,8 @@ package haftline.write.png;
 import haftline.drawing.Anchor;
 import haftline.handle.Handle;
 import haftline.measure.Checks;
-import haftline.measure.NumberText;
+import haftline.measure.LengthText;
+import haftline.measure.Units;
 import haftline.parts.Blade;
 import haftline.write.lettering.Lettering;
 import haftline.write.lettering.Lettering.Placed;
@@ -39,6 +40,7 @@ public final class HandlePictures {
     private static final double CAPTION_ROOM_MM = 4;
     private static final double FOOT_ROOM_MM = 10;
     private static final double BAR_MM = 50;
+    private static final double BAR_INCHES = 2;
     private static final double SHADOW_RIGHT_MM = 1.2;
     private static final double SHADOW_DOWN_MM = 3.4;
     private static final double SHADOW_BLUR_MM = 1.9;
@@ -48,6 +50,7 @@ public final class HandlePictures {
     private static final Color INK = new Color(0x2F2B25);
     private static final Color SOFT = new Color(0x6E6759);
 
+    private final LengthText lengths;
     private final List<PieceModel> pieces;
     private final String title;
     private final int columns;
@@ -59,7 +62,8 @@ public final class HandlePictures {
     private final int width;
     private final int height;
 
-    private HandlePictures(String title, List<Handle> handles, int widthPx) {
+    private HandlePictures(String title, List<Handle> handles, int widthPx, Units units) {
+        this.lengths = new LengthText(units);
         Checks.within("picture width", widthPx, LEAST_WIDTH, GREATEST_WIDTH);
         if (handles.isEmpty()) {
             throw new IllegalArgumentException("picture: expected at least one handle");
@@ -107,11 +111,12 @@ public final class HandlePictures {
      *
      * @param handle the piece
      * @param widthPx dots across, {@value #LEAST_WIDTH} to {@value #GREATEST_WIDTH}
+     * @param units unit of the lengths in its words
      * @return the picture
      * @throws IllegalArgumentException where the width is out of range
      */
-    public static Picture one(Handle handle, int widthPx) {
-        return new HandlePictures("", List.of(handle), widthPx).picture();
+    public static Picture one(Handle handle, int widthPx, Units units) {
+        return new HandlePictures("", List.of(handle), widthPx, units).picture();
     }
 
     /**
@@ -120,11 +125,12 @@ public final class HandlePictures {
      * @param title what stands above, may be empty
      * @param handles the pieces, from the top
      * @param widthPx dots across, {@value #LEAST_WIDTH} to {@value #GREATEST_WIDTH}
+     * @param units unit of the lengths in its words
      * @return the picture
      * @throws IllegalArgumentException where the width is out of range or there is no piece
      */
-    public static Picture set(String title, List<Handle> handles, int widthPx) {
-        return new HandlePictures(title, handles, widthPx).picture();
+    public static Picture set(String title, List<Handle> handles, int widthPx, Units units) {
+        return new HandlePictures(title, handles, widthPx, units).picture();
     }
 
     private Picture picture() {
@@ -215,34 +221,41 @@ public final class HandlePictures {
         }
         double y = height / dotsPerMm - MARGIN_MM * 0.7;
         double right = width / dotsPerMm - MARGIN_MM;
-        bar(on, right - BAR_MM, right, y);
+        boolean isInch = lengths.units() == Units.INCH;
+        double bar = isInch ? BAR_INCHES * Units.INCH.millimetres() : BAR_MM;
+        // Ticks at centimetres or half inches.
+        bar(on, right - bar, right, y, isInch ? 4 : 5);
         write(on, SOFT, "blades drawn from their sizes alone", MARGIN_MM, y, NOTE_MM, Anchor.START);
         on.dispose();
     }
 
-    private static String note(Handle handle) {
+    private String note(Handle handle) {
         Blade blade = handle.brief().kit().blade();
         return handle.brief().stock().name()
                 + ", handle "
-                + NumberText.upTo(handle.lengths().overallMm(), 1)
-                + " mm, \u2300 "
-                + NumberText.upTo(2 * handle.outline().greatest().r(), 1)
-                + " mm; blade "
-                + NumberText.upTo(blade.length().mean(), 1)
-                + " mm";
+                + shown(handle.lengths().overallMm())
+                + ", \u2300 "
+                + shown(2 * handle.outline().greatest().r())
+                + "; blade "
+                + shown(blade.length().mean());
     }
 
-    /** 50 mm of the pieces' own scale. */
-    private void bar(Graphics2D on, double fromMm, double toMm, double yMm) {
+    private String shown(double mm) {
+        return lengths.dimension(mm, 1) + " " + lengths.unit();
+    }
+
+    /** 50 mm or two inches of the pieces' own scale. */
+    private void bar(Graphics2D on, double fromMm, double toMm, double yMm, int parts) {
         on.setColor(SOFT);
         double thick = 0.25;
         on.fill(rectangle(fromMm, yMm - thick / 2, toMm, yMm + thick / 2));
-        for (int i = 0; i <= 5; i++) {
-            double x = fromMm + (toMm - fromMm) * i / 5;
-            double tick = i % 5 == 0 ? 1.4 : 0.7;
+        for (int i = 0; i <= parts; i++) {
+            double x = fromMm + (toMm - fromMm) * i / parts;
+            double tick = i % parts == 0 ? 1.4 : 0.7;
             on.fill(rectangle(x - thick / 2, yMm - tick, x + thick / 2, yMm));
         }
-        write(on, SOFT, "50 mm", (fromMm + toMm) / 2, yMm - 1.6, NOTE_MM, Anchor.MIDDLE);
+        String words = lengths.units() == Units.INCH ? "2 in" : "50 mm";
+        write(on, SOFT, words, (fromMm + toMm) / 2, yMm - 1.6, NOTE_MM, Anchor.MIDDLE);
     }
 
     private Rectangle2D rectangle(double left, double top, double right, double bottom) {

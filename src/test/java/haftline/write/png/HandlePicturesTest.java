@@ -9,6 +9,7 @@ import haftline.handle.Handle;
 import haftline.handle.P1;
 import haftline.handle.SampleStock;
 import haftline.handle.Wander;
+import haftline.measure.Units;
 import haftline.support.InLocale;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -26,7 +27,7 @@ class HandlePicturesTest {
 
     @Test
     void file_hasItsChunksInOrderAndTellsColourAndScale() {
-        Picture picture = HandlePictures.one(HANDLE, WIDTH);
+        Picture picture = HandlePictures.one(HANDLE, WIDTH, Units.MM);
         Map<String, byte[]> chunks = chunks(picture.content());
         assertThat(chunks.keySet()).containsExactly("IHDR", "sRGB", "pHYs", "IDAT", "IEND");
         ByteBuffer header = ByteBuffer.wrap(chunks.get("IHDR"));
@@ -58,7 +59,7 @@ class HandlePicturesTest {
 
     @Test
     void outline_isTrueToTheScale() throws Exception {
-        Picture picture = HandlePictures.one(HANDLE, 1600);
+        Picture picture = HandlePictures.one(HANDLE, 1600, Units.MM);
         BufferedImage image = read(picture);
         double dots = picture.dotsPerMm();
         // Overall: the blade's tip is as far in front of the ferrule's face as the blade is long.
@@ -109,7 +110,7 @@ class HandlePicturesTest {
     }
 
     private static double[] meanOfWood(Handle handle) throws Exception {
-        Picture picture = HandlePictures.one(handle, 600);
+        Picture picture = HandlePictures.one(handle, 600, Units.MM);
         BufferedImage image = read(picture);
         int right = firstInkedColumn(image, image.getWidth() - 1, -1);
         int x = (int) Math.round(right - (120 - 12 - 65) * picture.dotsPerMm());
@@ -126,27 +127,32 @@ class HandlePicturesTest {
 
     @Test
     void set_isAtOneScaleAndGrowsDownwards() {
-        Picture one = HandlePictures.set("Title", List.of(HANDLE), WIDTH);
-        Picture three = HandlePictures.set("Title", List.of(HANDLE, HANDLE, HANDLE), WIDTH);
+        Picture one = HandlePictures.set("Title", List.of(HANDLE), WIDTH, Units.MM);
+        Picture three =
+                HandlePictures.set("Title", List.of(HANDLE, HANDLE, HANDLE), WIDTH, Units.MM);
         assertThat(three.dotsPerMm()).isEqualTo(one.dotsPerMm());
         assertThat(three.heightPx()).isGreaterThan(2 * one.heightPx());
     }
 
     @Test
     void largeSet_standsInColumns() {
-        Picture many = HandlePictures.set("", RandomHandles.of(5, 24), 500);
+        Picture many = HandlePictures.set("", RandomHandles.of(5, 24), 500, Units.MM);
         assertThat(many.heightPx()).isLessThan(3 * 500);
     }
 
     @Test
     void bytes_areTheSameFromRunToRunAndInEveryLocale() {
-        byte[] once = HandlePictures.set("INDIGO", List.of(HANDLE), 400).content();
+        byte[] once = HandlePictures.set("INDIGO", List.of(HANDLE), 400, Units.MM).content();
         for (String tag : InLocale.TAGS) {
             assertThat(
                             InLocale.get(
                                     tag,
                                     () ->
-                                            HandlePictures.set("INDIGO", List.of(HANDLE), 400)
+                                            HandlePictures.set(
+                                                            "INDIGO",
+                                                            List.of(HANDLE),
+                                                            400,
+                                                            Units.MM)
                                                     .content()))
                     .isEqualTo(once);
         }
@@ -155,10 +161,10 @@ class HandlePicturesTest {
     @Test
     void wishesOutOfRange_areRefused() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HandlePictures.one(HANDLE, 10))
+                .isThrownBy(() -> HandlePictures.one(HANDLE, 10, Units.MM))
                 .withMessageContaining("picture width 10:");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> HandlePictures.set("", List.of(), WIDTH))
+                .isThrownBy(() -> HandlePictures.set("", List.of(), WIDTH, Units.MM))
                 .withMessageContaining("at least one handle");
     }
 }
