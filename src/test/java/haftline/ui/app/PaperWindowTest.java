@@ -10,6 +10,8 @@ import haftline.set.Family;
 import haftline.store.ProgressFile;
 import haftline.ui.model.EditorModel;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
@@ -37,19 +39,20 @@ class PaperWindowTest {
     private EditorModel editor;
     private Workbench workbench;
     private Path progress;
+    private final List<Path> opened = new ArrayList<>();
 
     @Start
     void start(Stage stage) throws Exception {
         Path set = DemoSet.copyTo(folder);
         progress = ProgressFile.beside(set);
         editor = new EditorModel(OpenDocument.of(DemoSet.read(set)));
-        workbench = BenchWindow.of(editor);
+        workbench = BenchWindow.of(editor, opened::add);
         stage.setScene(new Scene(workbench, 1366, 768));
         stage.show();
     }
 
     private static void await(Callable<Boolean> what) throws Exception {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, what);
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, what);
         WaitForAsyncUtils.waitForFxEvents();
     }
 
@@ -125,6 +128,28 @@ class PaperWindowTest {
         robot.push(KeyCode.SHORTCUT, KeyCode.Z);
         assertThat(ticks()).isEqualTo(2);
         assertThat(editor.status().value().isModified()).isFalse();
+    }
+
+    @Test
+    void allIsWrittenByKeysAlone(FxRobot robot) throws Exception {
+        robot.push(KeyCode.SHORTCUT, KeyCode.E);
+        ListView<?> files = robot.lookup("#export-files").queryListView();
+        await(files::isFocused);
+        robot.type(KeyCode.ENTER);
+        Path section = progress.resolveSibling("exports").resolve("shucker-section.svg");
+        Button folder = robot.lookup("#export-open-folder").queryButton();
+        await(folder::isFocused);
+        assertThat(section).exists();
+        assertThat(text(robot, "#export-result")).contains("files in");
+        robot.interact(files::requestFocus);
+        robot.type(KeyCode.DOWN, KeyCode.ENTER);
+        assertThat(opened).containsExactly(section.resolveSibling("shucker-section.dxf"));
+        robot.interact(folder::requestFocus);
+        robot.type(KeyCode.ENTER);
+        assertThat(opened).last().isEqualTo(section.getParent());
+        robot.interact(() -> robot.lookup("#export-back").queryButton().requestFocus());
+        robot.type(KeyCode.ENTER);
+        await(() -> robot.lookup("#board").query().isFocused());
     }
 
     private int ticks() throws Exception {
