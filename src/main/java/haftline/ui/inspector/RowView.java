@@ -84,7 +84,7 @@ public final class RowView extends SteadyBox {
     private Node shown() {
         Control control =
                 switch (row.kind()) {
-                    case READINGS, NUMBER -> field();
+                    case READINGS, NUMBER, PLAIN -> field();
                     case CHOICE -> box();
                     case TICK -> tick();
                     case FIGURE -> figure();
@@ -132,7 +132,9 @@ public final class RowView extends SteadyBox {
     private TextField field() {
         TextField field = new Field();
         field.setMinWidth(Region.USE_PREF_SIZE);
-        field.setTooltip(row.kind() == Row.Kind.READINGS ? READINGS : NUMBER);
+        if (row.kind() != Row.Kind.PLAIN) {
+            field.setTooltip(row.kind() == Row.Kind.READINGS ? READINGS : NUMBER);
+        }
         field.setOnMouseEntered(e -> tellWhole(field));
         field.textProperty().addListener(o -> tellWhole(field));
         field.setOnAction(e -> row.enter(field.getText()));

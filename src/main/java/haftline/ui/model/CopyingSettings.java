@@ -142,7 +142,7 @@ final class CopyingSettings {
     private Row angle() {
         return Row.field(
                 "pointed cutter",
-                Row.Kind.NUMBER,
+                Row.Kind.PLAIN,
                 () ->
                         Row.State.of(
                                 now().cutterAngleDeg().isPresent()

@@ -5,7 +5,9 @@ import haftline.edit.Outcome;
 import haftline.edit.WorkshopEdits;
 import haftline.measure.Length;
 import haftline.measure.OutOfRange;
+import haftline.measure.Units;
 import haftline.set.FileSettings;
+import haftline.set.Piece;
 import haftline.set.TemplateSettings;
 import haftline.set.Workshop;
 import java.util.Arrays;
@@ -37,6 +39,14 @@ final class WorkshopFields {
 
     haftline.handle.Rules.Copying copyingRules() {
         return editor.document().draft().set().rules().copying();
+    }
+
+    List<Piece> pieces() {
+        return editor.document().draft().set().pieces();
+    }
+
+    Units units() {
+        return editor.units().value();
     }
 
     /** A length as it would be typed. */
@@ -107,7 +117,7 @@ final class WorkshopFields {
             BiFunction<TemplateSettings, Double, TemplateSettings> set) {
         return Row.field(
                 label,
-                Row.Kind.NUMBER,
+                Row.Kind.PLAIN,
                 () ->
                         Row.State.of(
                                 Inspected.number(now.applyAsDouble(templates())) + sign,

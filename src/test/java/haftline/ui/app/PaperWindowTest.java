@@ -7,6 +7,7 @@ import haftline.edit.OpenDocument;
 import haftline.edit.OpenProgress;
 import haftline.measure.Units;
 import haftline.set.Family;
+import haftline.set.StockLength;
 import haftline.store.ProgressFile;
 import haftline.ui.model.EditorModel;
 import java.nio.file.Path;
@@ -150,6 +151,50 @@ class PaperWindowTest {
         robot.interact(() -> robot.lookup("#export-back").queryButton().requestFocus());
         robot.type(KeyCode.ENTER);
         await(() -> robot.lookup("#board").query().isFocused());
+    }
+
+    @Test
+    void ratesAndSticksAreTypedBesideThePlanAndTakenBackByKeys(FxRobot robot) throws Exception {
+        robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT6);
+        ListView<?> rows = robot.lookup("#production-rows").queryListView();
+        await(() -> !rows.getItems().isEmpty());
+        List<?> before = List.copyOf(rows.getItems());
+        assertThat(text(robot, "#costs-file")).contains("workshop-tidewater.yaml");
+        TextField kerf = type(robot, "#row-saw-s-kerf", "3,2");
+        await(() -> !rows.getItems().isEmpty() && !rows.getItems().equals(before));
+        assertThat(kerf.getText()).isEqualTo("3.2 mm");
+        type(robot, "#row-saw-s-kerf", "wide");
+        assertThat(kerf.getAccessibleHelp()).contains("Expected a length from 0 to 10 mm");
+        type(robot, "#row-saw-s-kerf", "3.2 mm");
+        type(robot, "#stick-0-count", "7");
+        assertThat(sticks().get(0).count()).isEqualTo(7);
+        // The hand is still in the field.
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(sticks().get(0).count()).isEqualTo(2);
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(kerf.getText()).isEqualTo("1.5 mm");
+        assertThat(editor.status().value().isModified()).isFalse();
+        robot.push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(kerf.getText()).isEqualTo("3.2 mm");
+    }
+
+    private TextField type(FxRobot robot, String id, String text) {
+        TextField field = robot.lookup(id).queryAs(TextField.class);
+        robot.interact(
+                () -> {
+                    field.requestFocus();
+                    field.setText(text);
+                });
+        robot.type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        return field;
+    }
+
+    private List<StockLength> sticks() {
+        return editor.draft().value().set().workshop().stockLengths().orElseThrow().sticks();
     }
 
     private int ticks() throws Exception {

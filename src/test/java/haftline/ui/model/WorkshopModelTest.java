@@ -27,7 +27,7 @@ class WorkshopModelTest {
     void open() {
         file = DemoSet.copyTo(folder);
         editor = new EditorModel(OpenDocument.of(DemoSet.read(file)));
-        model = new WorkshopModel(editor);
+        model = WorkshopModel.ofTemplates(editor);
     }
 
     private Row row(String label) {
