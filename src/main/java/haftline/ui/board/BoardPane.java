@@ -217,7 +217,8 @@ public final class BoardPane extends Region {
         Ink ink = new Ink();
         crossHair.keepOff(
                 new DimensionPainter(new Pen(ink), scene, new Sheet(width, height), view)
-                        .overallWords());
+                        .keptWords(),
+                width);
         painter.paint(ink, scene, width, height, view, density());
         new GripPainter(ink, model, palette.value()).paint(width);
         crossHair.draw(new Pen(ink), palette.value().accent(), editor.document().isInGesture());

@@ -2,6 +2,7 @@ package haftline.ui.inspector;
 
 import haftline.edit.Outcome;
 import haftline.ui.theme.SteadyBox;
+import haftline.ui.words.Shown;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -100,7 +101,7 @@ public abstract class TypedTable extends SteadyBox {
      */
     protected final void tell(Outcome outcome) {
         boolean isRefused = outcome.refusal().isPresent();
-        note.setText(outcome.refusal().orElse(""));
+        note.setText(outcome.refusal().map(Shown::unbroken).orElse(""));
         note.pseudoClassStateChanged(WRONG, isRefused);
         note.setManaged(isRefused);
         note.setVisible(isRefused);

@@ -8,6 +8,7 @@ import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FamilyModel.Matched;
 import haftline.ui.theme.Mark;
 import haftline.ui.theme.WideCell;
+import haftline.ui.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -248,7 +249,7 @@ final class DifferencesPane extends VBox {
             }
             model.ask(stray);
             mark.show(Optional.of(stray.finding().gravity()));
-            sentence.setText(model.message(stray));
+            sentence.setText(Shown.unbroken(model.message(stray)));
             Optional<Remedy> remedy =
                     model.remedies().value().getOrDefault(stray, Optional.empty());
             boolean isLooking = !model.remedies().value().containsKey(stray);
@@ -266,11 +267,11 @@ final class DifferencesPane extends VBox {
                     more.add(capital(remedy.get().aside()));
                 }
             }
-            aside.setText(String.join("; ", more));
+            aside.setText(Shown.unbroken(String.join("; ", more)));
             aside.setManaged(!more.isEmpty());
             apply.setVisible(isChoice);
             apply.setManaged(isChoice);
-            apply.setText(remedy.map(Remedy::change).orElse(""));
+            apply.setText(remedy.map(Remedy::change).map(Shown::unbroken).orElse(""));
             apply.setOnAction(
                     e -> {
                         editor.choose(stray.piece());
