@@ -2,6 +2,8 @@ package haftline.ui.board;
 
 import haftline.ui.model.ReadOut;
 import haftline.ui.words.Shown;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Rectangle2D;
@@ -139,16 +141,23 @@ final class CrossHair {
         }
     }
 
-    /** Right of the line or left of it, as there is room; else on it, at the board's edge. */
+    /**
+     * Right of the line or left of it, as there is room, further off where words stand there; else
+     * on it, at the board's edge.
+     */
     private double beside(double px, double width) {
         double right = px + ASIDE;
         double left = px - ASIDE - wide;
-        boolean isRightFree = right + wide + EDGE < width;
-        boolean isLeftFree = left >= EDGE;
-        if (isRightFree && isLeftFree) {
-            return covers(right) && !covers(left) ? left : right;
+        List<Double> places = new ArrayList<>(List.of(right, left));
+        for (Rectangle2D words : kept) {
+            places.add(words.getMaxX() + EDGE);
+            places.add(words.getMinX() - EDGE - wide);
         }
-        return isRightFree ? right : Math.max(EDGE, left);
+        return places.stream()
+                .filter(x -> x >= right || x <= left)
+                .filter(x -> x >= EDGE && x + wide + EDGE < width && !covers(x))
+                .min(Comparator.comparingDouble(x -> Math.abs(x + wide / 2 - px)))
+                .orElse(right + wide + EDGE < width ? right : Math.max(EDGE, left));
     }
 
     private boolean covers(double x) {
