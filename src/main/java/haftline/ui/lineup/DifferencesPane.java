@@ -20,6 +20,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -29,6 +30,10 @@ import javafx.scene.layout.VBox;
 /** What the eye sees between the pieces, in figures, and what falls out of the family. */
 final class DifferencesPane extends VBox {
     private static final double NAME_WIDTH = 116;
+
+    /** A long name takes no more height than the figures beside it, px. */
+    private static final double TWO_LINES = 34;
+
     private static final double GAP = 6;
 
     /** No column is narrower, px: a narrow table is scrolled. */
@@ -166,6 +171,8 @@ final class DifferencesPane extends VBox {
             super(rows);
             name.setMinWidth(NAME_WIDTH);
             name.setPrefWidth(NAME_WIDTH);
+            name.setMaxHeight(TWO_LINES);
+            name.setWrapText(true);
             name.getStyleClass().add("piece-name");
             row.setAlignment(Pos.CENTER_LEFT);
         }
@@ -179,6 +186,7 @@ final class DifferencesPane extends VBox {
                 return;
             }
             name.setText(places.piece());
+            setTooltip(new Tooltip(places.piece()));
             row.getChildren().setAll(name);
             for (Family.Row trait : model.matched().value().family().rows()) {
                 row.getChildren().add(cell(trait, trait.entry(places.piece())));

@@ -146,13 +146,17 @@ public record NodeSlope(String node, double deg, double leastDeg, double greates
     }
 
     /**
-     * The nearest slope that may be asked for.
+     * The nearest slope that may be asked for, within what {@link #range} tells.
      *
      * @param wanted degrees
      * @return degrees
      */
     public double held(double wanted) {
-        return Math.max(leastDeg, Math.min(greatestDeg, wanted));
+        double least = Math.ceil(leastDeg * SHOWN) / SHOWN;
+        double greatest = Math.floor(greatestDeg * SHOWN) / SHOWN;
+        return least <= greatest
+                ? Math.max(least, Math.min(greatest, wanted))
+                : Math.max(leastDeg, Math.min(greatestDeg, wanted));
     }
 
     /**
