@@ -1,5 +1,7 @@
 package haftline.ui.model;
 
+import haftline.handle.Rules;
+import haftline.set.HandleSet;
 import haftline.set.Workshop;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,6 +19,7 @@ public final class WorkshopModel {
     private final EditorModel editor;
     private final List<Chapter> chapters;
     private final Watched<Workshop> workshop;
+    private Rules.Copying copying;
 
     /**
      * Settings that belong together.
@@ -35,6 +38,7 @@ public final class WorkshopModel {
         this.editor = editor;
         this.chapters = List.copyOf(chapters);
         workshop = new Watched<>(editor.draft().value().set().workshop());
+        copying = editor.draft().value().set().rules().copying();
         editor.draft().watch(draft -> follow());
         editor.units().watch(units -> refresh());
     }
@@ -76,10 +80,13 @@ public final class WorkshopModel {
     }
 
     private void follow() {
-        Workshop now = editor.draft().value().set().workshop();
-        if (!now.equals(workshop.value())) {
+        HandleSet set = editor.draft().value().set();
+        boolean isOther =
+                !set.workshop().equals(workshop.value()) || !set.rules().copying().equals(copying);
+        copying = set.rules().copying();
+        if (isOther) {
             refresh();
-            workshop.set(now);
+            workshop.set(set.workshop());
         }
     }
 

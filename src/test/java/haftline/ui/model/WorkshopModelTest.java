@@ -149,6 +149,25 @@ class WorkshopModelTest {
     }
 
     @Test
+    void noseAndFollowerAreRulesAndSayWhereTheyAreSaved() {
+        assertThat(row("cutter's nose").state().value().because())
+                .contains("rules.yaml, which other sets may name too");
+        row("cutter's nose").enter("1/8 in");
+        row("follower").enter("4,5");
+        var copying = editor.draft().value().set().rules().copying();
+        assertThat(copying.noseMm()).isCloseTo(3.175, within(1e-12));
+        assertThat(copying.followerMm()).isEqualTo(4.5);
+        assertThat(row("follower").state().value().text()).isEqualTo("4.5 mm");
+        row("follower").enter("31");
+        assertThat(row("follower").state().value().wrong())
+                .contains("Expected a length from 0 to 30 mm");
+        assertThat(editor.document().save()).isInstanceOf(SaveResult.Saved.class);
+        assertThat(DemoSet.read(file).set().rules().copying()).isEqualTo(copying);
+        editor.undo();
+        assertThat(row("follower").state().value().text()).isEqualTo("1.5 mm");
+    }
+
+    @Test
     void noTwoSettingsHaveOneLabel() {
         List<String> labels = new ArrayList<>();
         model.chapters()
