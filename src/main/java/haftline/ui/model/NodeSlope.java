@@ -146,17 +146,26 @@ public record NodeSlope(String node, double deg, double leastDeg, double greates
     }
 
     /**
-     * The nearest slope that may be asked for, within what {@link #range} tells.
+     * The nearest slope that may be asked for.
      *
      * @param wanted degrees
      * @return degrees
      */
     public double held(double wanted) {
+        return Math.max(leastDeg, Math.min(greatestDeg, wanted));
+    }
+
+    /**
+     * The nearest slope within what {@link #range} tells: no figure is shown beside a range that it
+     * is outside of.
+     *
+     * @param wanted degrees
+     * @return degrees
+     */
+    double heldAsTold(double wanted) {
         double least = Math.ceil(leastDeg * SHOWN) / SHOWN;
         double greatest = Math.floor(greatestDeg * SHOWN) / SHOWN;
-        return least <= greatest
-                ? Math.max(least, Math.min(greatest, wanted))
-                : Math.max(leastDeg, Math.min(greatestDeg, wanted));
+        return least <= greatest ? Math.max(least, Math.min(greatest, wanted)) : held(wanted);
     }
 
     /**
