@@ -1,5 +1,6 @@
 package haftline.edit;
 
+import haftline.handle.Rules;
 import haftline.parts.PartsList;
 import haftline.set.HandleSet;
 import haftline.set.Piece;
@@ -8,6 +9,7 @@ import haftline.shape.Shape;
 import haftline.store.LoadedSet;
 import haftline.store.PartsFile;
 import haftline.store.References;
+import haftline.store.RulesFile;
 import haftline.store.SaveException;
 import haftline.store.SetFile;
 import haftline.store.ShapeFile;
@@ -56,6 +58,7 @@ final class DocumentFiles {
         watch(references);
         where.resolve(references.parts()).ifPresent(path -> known.know(path, set.parts()));
         where.resolve(references.shape()).ifPresent(path -> known.know(path, set.shape()));
+        references.rules().flatMap(where::resolve).ifPresent(path -> known.know(path, set.rules()));
         references
                 .workshop()
                 .flatMap(where::resolve)
@@ -121,6 +124,11 @@ final class DocumentFiles {
             }
             for (Map.Entry<Path, Shape> each : plan.shapes().entrySet()) {
                 ShapeFile.save(each.getKey(), each.getValue());
+                known.know(each.getKey(), each.getValue());
+                written.add(each.getKey());
+            }
+            for (Map.Entry<Path, Rules> each : plan.rules().entrySet()) {
+                RulesFile.save(each.getKey(), each.getValue());
                 known.know(each.getKey(), each.getValue());
                 written.add(each.getKey());
             }

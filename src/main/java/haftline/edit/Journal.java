@@ -1,10 +1,12 @@
 package haftline.edit;
 
+import haftline.handle.Rules;
 import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.LoadedSet;
 import haftline.store.PartsFile;
 import haftline.store.References;
+import haftline.store.RulesFile;
 import haftline.store.SetFile;
 import haftline.store.ShapeFile;
 import haftline.store.WorkshopFile;
@@ -40,6 +42,7 @@ public final class Journal implements Closeable {
     static final String ORIGIN = "origin.properties";
     private static final String PARTS = "parts.yaml";
     private static final String SHAPE = "shape.yaml";
+    private static final String RULES = "rules.yaml";
     private static final String WORKSHOP = "workshop.yaml";
 
     /** What is to be written: the content, and the file it belongs to, if any. */
@@ -170,7 +173,7 @@ public final class Journal implements Closeable {
                         SHAPE,
                         PARTS,
                         Optional.of(content.set().batch()),
-                        said.rules().map(path -> absolute(content.file(), path)),
+                        rules(to, content.set().rules()),
                         workshop(to, content.set().workshop()),
                         said.catalogues().stream()
                                 .map(path -> absolute(content.file(), path))
@@ -186,6 +189,15 @@ public final class Journal implements Closeable {
                         content.materials());
         write(to.resolve(ORIGIN), Origin.of(content, entry.file()).text());
         write(to.resolve(SET), SetFile.text(moved));
+    }
+
+    /** The rules as they are now: their own file may not say so yet. */
+    private static Optional<String> rules(Path to, Rules rules) throws IOException {
+        if (rules.equals(Rules.COMMON_PRACTICE)) {
+            return Optional.empty();
+        }
+        write(to.resolve(RULES), RulesFile.text(rules));
+        return Optional.of(RULES);
     }
 
     /** The workshop as it is now: its own file may not say so yet. */

@@ -1,10 +1,12 @@
 package haftline.edit;
 
+import haftline.handle.Rules;
 import haftline.parts.PartsList;
 import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.DocumentException;
 import haftline.store.PartsFile;
+import haftline.store.RulesFile;
 import haftline.store.ShapeFile;
 import haftline.store.WorkshopFile;
 import java.nio.file.Files;
@@ -61,6 +63,14 @@ final class KnownFiles {
                 .or(() -> read(file, () -> WorkshopFile.read(file)))
                 .filter(Workshop.class::isInstance)
                 .map(Workshop.class::cast);
+    }
+
+    /** What a rules file says, or empty where there is none that can be read. */
+    Optional<Rules> rules(Path file) {
+        return Optional.ofNullable(contents.get(file))
+                .or(() -> read(file, () -> RulesFile.read(file)))
+                .filter(Rules.class::isInstance)
+                .map(Rules.class::cast);
     }
 
     private interface Reader {

@@ -1,5 +1,6 @@
 package haftline.edit;
 
+import haftline.handle.Rules;
 import haftline.parts.PartsList;
 import haftline.set.HandleSet;
 import haftline.set.Piece;
@@ -15,19 +16,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * What a save writes: the set's own file always; the parts file where readings changed; the shared
  * shape's file where the shape itself was edited; for a piece whose own shape is new or edited a
  * file beside the set's, named after set and piece, so that a shape that other sets may share is
- * never changed by the edit of one piece; the workshop's file where a setting of it was changed, or
- * a new one where the set names none. Under a new name nothing that the old set names is written
- * over: what changed goes to files beside the new one.
+ * never changed by the edit of one piece; the rules' file and the workshop's where a setting of it
+ * was changed, or a new one where the set names none. Under a new name nothing that the old set
+ * names is written over: what changed goes to files beside the new one.
  *
  * @param file the set's own file, written last
  * @param references the files that the set names, seen from it
  * @param parts the parts file to write, if any
  * @param shapes the shape files to write
+ * @param rules the rules' file to write, if any
  * @param workshops the workshop's file to write, if any
  * @param moves files that give way to new ones under a new name
  */
@@ -36,6 +39,7 @@ record SavePlan(
         References references,
         Map<Path, PartsList> parts,
         Map<Path, Shape> shapes,
+        Map<Path, Rules> rules,
         Map<Path, Workshop> workshops,
         Map<Path, Path> moves) {
 
@@ -47,6 +51,7 @@ record SavePlan(
     List<Path> files() {
         List<Path> files = new ArrayList<>(parts.keySet());
         files.addAll(shapes.keySet());
+        files.addAll(rules.keySet());
         files.addAll(workshops.keySet());
         files.add(file);
         return files;
@@ -61,6 +66,7 @@ record SavePlan(
         private final KnownFiles known;
         private final Map<Path, PartsList> parts = new LinkedHashMap<>();
         private final Map<Path, Shape> shapes = new LinkedHashMap<>();
+        private final Map<Path, Rules> rules = new LinkedHashMap<>();
         private final Map<Path, Workshop> workshops = new LinkedHashMap<>();
         private final Map<Path, Path> moves = new LinkedHashMap<>();
 
@@ -80,6 +86,7 @@ record SavePlan(
             Path partsFile = partsFile(where.resolve(said.parts()));
             Path shapeFile = shapeFile(where.resolve(said.shape()));
             Map<String, Path> ownShapes = ownShapes(shapeFile);
+            Optional<Path> rulesFile = rulesFile(said.rules().flatMap(where::resolve));
             Optional<Path> workshopFile = workshopFile(said.workshop().flatMap(where::resolve));
             References seen = where.seenFrom(file, said);
             Map<String, String> named = new TreeMap<>();
@@ -90,12 +97,12 @@ record SavePlan(
                             name(said.shape(), shapeFile),
                             name(said.parts(), partsFile),
                             said.batch().map(batch -> set.batch()),
-                            seen.rules(),
+                            rulesFile.map(path -> name(said.rules().orElse(null), path)),
                             workshopFile.map(path -> name(said.workshop().orElse(null), path)),
                             seen.catalogues(),
                             seen.rack(),
                             named);
-            return new SavePlan(file, references, parts, shapes, workshops, moves);
+            return new SavePlan(file, references, parts, shapes, rules, workshops, moves);
         }
 
         /** A reference as it was written, where it still means the same file from here. */
@@ -131,20 +138,40 @@ record SavePlan(
             return path;
         }
 
+        /** None for a set that names none and goes by the common rules. */
+        private Optional<Path> rulesFile(Optional<Path> now) {
+            return settings(now, set.rules(), Rules.COMMON_PRACTICE, "rules", known::rules, rules);
+        }
+
         /** None for a set that names none and is made in the common workshop. */
         private Optional<Path> workshopFile(Optional<Path> now) {
-            Workshop workshop = set.workshop();
-            if (now.isEmpty() && workshop.equals(Workshop.COMMON_PRACTICE)) {
+            return settings(
+                    now,
+                    set.workshop(),
+                    Workshop.COMMON_PRACTICE,
+                    "workshop",
+                    known::workshop,
+                    workshops);
+        }
+
+        private <T> Optional<Path> settings(
+                Optional<Path> now,
+                T wanted,
+                T usual,
+                String what,
+                Function<Path, Optional<T>> says,
+                Map<Path, T> toWrite) {
+            if (now.isEmpty() && wanted.equals(usual)) {
                 return now;
             }
             boolean isWritten =
-                    now.isPresent() && known.workshop(now.get()).equals(Optional.of(workshop));
+                    now.isPresent() && says.apply(now.get()).equals(Optional.of(wanted));
             if (isWritten && !isLeftBehind(now.get())) {
                 return now;
             }
-            Path path = target(now, beside("workshop"));
-            if (!known.workshop(path).equals(Optional.of(workshop))) {
-                workshops.put(path, workshop);
+            Path path = target(now, beside(what));
+            if (!says.apply(path).equals(Optional.of(wanted))) {
+                toWrite.put(path, wanted);
             }
             return Optional.of(path);
         }

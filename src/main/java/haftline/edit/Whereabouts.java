@@ -67,7 +67,7 @@ final class Whereabouts {
                 current(said.shape()),
                 current(said.parts()),
                 said.batch(),
-                said.rules(),
+                said.rules().map(this::current),
                 said.workshop().map(this::current),
                 said.catalogues(),
                 said.rack(),

@@ -1,6 +1,8 @@
 package haftline.edit;
 
 import haftline.set.FileSettings;
+import haftline.set.Rates;
+import haftline.set.StockLengths;
 import haftline.set.TemplateSettings;
 import haftline.set.Workshop;
 import java.util.function.UnaryOperator;
@@ -34,6 +36,38 @@ public final class WorkshopEdits {
      */
     public static Command files(String name, UnaryOperator<FileSettings> change) {
         return workshop(name, shop -> shop.withFiles(change.apply(shop.files())));
+    }
+
+    /**
+     * Has other sticks, or cuts them otherwise.
+     *
+     * @param name what it does, fit to stand behind "Undo"
+     * @param change the change, of no sticks and no kerf where the workshop says nothing of them;
+     *     throws {@link IllegalArgumentException} where a value is out of range
+     * @return the command
+     */
+    public static Command stockLengths(String name, UnaryOperator<StockLengths> change) {
+        return workshop(
+                name,
+                shop ->
+                        shop.withStockLengths(
+                                change.apply(shop.stockLengths().orElse(StockLengths.NONE))));
+    }
+
+    /**
+     * Reckons with other rates.
+     *
+     * @param name what it does, fit to stand behind "Undo"
+     * @param change the change, of an hour that costs nothing where the workshop says nothing of
+     *     rates; throws {@link IllegalArgumentException} where a value is out of range
+     * @return the command
+     */
+    public static Command rates(String name, UnaryOperator<Rates> change) {
+        return workshop(
+                name,
+                shop ->
+                        shop.withRates(
+                                change.apply(shop.rates().orElseGet(() -> Rates.ofHour(0)))));
     }
 
     private static Command workshop(String name, UnaryOperator<Workshop> change) {

@@ -55,6 +55,16 @@ public record Brief(
     }
 
     /**
+     * The same piece in another shape.
+     *
+     * @param newShape the shape
+     * @return the changed copy
+     */
+    public Brief withShape(Shape newShape) {
+        return new Brief(name, kit, metals, stock, adhesive, newShape, rules, rack, choices);
+    }
+
+    /**
      * The same brief with other parts.
      *
      * @param newKit the parts

@@ -52,6 +52,18 @@ public record Rules(
                     Spreads.COMMON_PRACTICE);
 
     /**
+     * The same rules with another cutter or follower.
+     *
+     * @param other how work is copied
+     * @return the changed copy
+     */
+    public Rules withCopying(Copying other) {
+        return new Rules(
+                lengths, fits, bores, tenons, walls, wander, balance, blanks, climate, other,
+                readings, spreads);
+    }
+
+    /**
      * How long a handle is.
      *
      * @param ratio handle length, ferrule's front face to butt with cap, as a multiple of the
@@ -291,10 +303,13 @@ public record Rules(
     public record Copying(double noseMm, double followerMm, double steepestDeg) {
         static final Copying COMMON_PRACTICE = new Copying(1.5, 1.5, 55);
 
+        /** Greatest radius of nose and follower, mm. */
+        public static final double GREATEST_RADIUS_MM = 30;
+
         /** Checks the ranges. */
         public Copying {
-            Checks.withinMm("cutter nose", noseMm, 0, 30);
-            Checks.withinMm("follower", followerMm, 0, 30);
+            Checks.withinMm("cutter nose", noseMm, 0, GREATEST_RADIUS_MM);
+            Checks.withinMm("follower", followerMm, 0, GREATEST_RADIUS_MM);
             Checks.withinDegrees("steepest slope", steepestDeg, 5, 89);
         }
     }

@@ -322,4 +322,16 @@ public record HandleSet(
                 common,
                 pieces);
     }
+
+    /**
+     * The same set made by other rules.
+     *
+     * @param newRules the maker's rules
+     * @return the changed copy
+     */
+    public HandleSet withRules(Rules newRules) {
+        return new HandleSet(
+                name, note, shape, parts, batch, newRules, workshop, rack, stock, adhesive, common,
+                pieces);
+    }
 }

@@ -69,6 +69,25 @@ public record Rates(
         different("consumable", consumables.stream().map(Consumable::name).toList());
     }
 
+    /**
+     * Rates of a maker who has said nothing but what an hour costs.
+     *
+     * @param hour what an hour at work costs
+     * @return no overhead, margin, spares and prices
+     */
+    public static Rates ofHour(double hour) {
+        return new Rates("", hour, 0, 0, 0, 0, Optional.empty(), List.of(), List.of(), List.of());
+    }
+
+    /**
+     * A builder that starts from these rates.
+     *
+     * @return the builder
+     */
+    public RatesBuilder toBuilder() {
+        return new RatesBuilder(this);
+    }
+
     private static void different(String what, List<String> names) {
         if (names.stream().distinct().count() != names.size()) {
             throw new IllegalArgumentException(what + ": two have one name");

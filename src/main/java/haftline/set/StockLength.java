@@ -55,4 +55,71 @@ public record StockLength(
                 ? OptionalDouble.of(pricePerMetre.getAsDouble() * lengthMm / MM_PER_METRE)
                 : priceEach;
     }
+
+    /**
+     * As many other sticks.
+     *
+     * @param mm another side or diameter, mm
+     * @return the changed copy
+     */
+    public StockLength withAcross(double mm) {
+        return new StockLength(stock, mm, lengthMm, count, priceEach, pricePerMetre);
+    }
+
+    /**
+     * As many other sticks.
+     *
+     * @param mm another length, mm
+     * @return the changed copy
+     */
+    public StockLength withLength(double mm) {
+        return new StockLength(stock, acrossMm, mm, count, priceEach, pricePerMetre);
+    }
+
+    /**
+     * More or fewer of them.
+     *
+     * @param number how many
+     * @return the changed copy
+     */
+    public StockLength withCount(int number) {
+        return new StockLength(stock, acrossMm, lengthMm, number, priceEach, pricePerMetre);
+    }
+
+    /**
+     * The same, of which no price is known.
+     *
+     * @return the changed copy
+     */
+    public StockLength unpriced() {
+        return new StockLength(
+                stock, acrossMm, lengthMm, count, OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /**
+     * The same, bought by the piece.
+     *
+     * @param each price of one
+     * @return the changed copy
+     */
+    public StockLength priced(double each) {
+        return new StockLength(
+                stock, acrossMm, lengthMm, count, OptionalDouble.of(each), OptionalDouble.empty());
+    }
+
+    /**
+     * The same, bought by length.
+     *
+     * @param perMetre price of a metre
+     * @return the changed copy
+     */
+    public StockLength pricedByMetre(double perMetre) {
+        return new StockLength(
+                stock,
+                acrossMm,
+                lengthMm,
+                count,
+                OptionalDouble.empty(),
+                OptionalDouble.of(perMetre));
+    }
 }

@@ -66,4 +66,24 @@ public record Workshop(
                 stockLengths,
                 rates);
     }
+
+    /**
+     * The same workshop with other sticks.
+     *
+     * @param other the sticks on the rack and how they are cut
+     * @return the changed copy
+     */
+    public Workshop withStockLengths(StockLengths other) {
+        return new Workshop(templates, files, Optional.of(other), rates);
+    }
+
+    /**
+     * The same workshop with other rates.
+     *
+     * @param other what time and goods cost
+     * @return the changed copy
+     */
+    public Workshop withRates(Rates other) {
+        return new Workshop(templates, files, stockLengths, Optional.of(other));
+    }
 }

@@ -88,6 +88,10 @@ class RecoveryTest {
         document.apply(
                 WorkshopEdits.templates(
                         "no copying template", t -> t.withCopying(t.copying().withMade(false))));
+        document.apply(
+                RulesEdits.copying(
+                        "follower",
+                        c -> new haftline.handle.Rules.Copying(c.noseMm(), 2.5, c.steepestDeg())));
         journal.settle();
         Draft mine = document.draft();
         Recovery left = copyOfLiveJournal();

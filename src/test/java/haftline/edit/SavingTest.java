@@ -271,6 +271,44 @@ class SavingTest {
         assertThat(Files.readString(file)).doesNotContain("workshop:");
     }
 
+    private static Command nose(double mm) {
+        return RulesEdits.copying(
+                "nose",
+                c -> new haftline.handle.Rules.Copying(mm, c.followerMm(), c.steepestDeg()));
+    }
+
+    @Test
+    void aRuleIsWrittenInTheFileThatTheSetNamesAndGoesAlongUnderANewName() throws IOException {
+        document.apply(nose(2.25));
+        savedAndReadBack();
+        assertThat(changed()).containsExactly("shared/rules.yaml");
+        assertThat(texts().get(Path.of("shared/rules.yaml")))
+                .contains("nose: 2.25")
+                .contains("# degrees from the axis");
+        before = texts();
+        document.apply(nose(2.5));
+        Path there = Files.createDirectories(folder.resolve("else")).resolve("mine.yaml");
+        assertThat(document.saveAs(there)).isInstanceOf(SaveResult.Saved.class);
+        readBack(there);
+        assertThat(changed()).containsExactlyInAnyOrder("else/mine.yaml", "else/mine-rules.yaml");
+        before = texts();
+        document.apply(nose(3));
+        savedAndReadBack();
+        assertThat(changed()).containsExactly("else/mine-rules.yaml");
+    }
+
+    @Test
+    void aSetThatNamesNoRulesGetsAFileOfItsOwn() throws IOException {
+        Files.writeString(file, Files.readString(file).replaceFirst("(?m)^rules:.*\n", ""));
+        document = OpenDocument.of(DemoSet.read(file));
+        before = texts();
+        document.apply(nose(2.25));
+        savedAndReadBack();
+        assertThat(changed())
+                .containsExactlyInAnyOrder(
+                        "profiles/sets/tidewater.yaml", "profiles/sets/tidewater-rules.yaml");
+    }
+
     @Test
     void aChangedWorkshopGoesAlongUnderANewNameAndTheOldOneStays() throws IOException {
         document.apply(laser(0.21));

@@ -282,7 +282,7 @@ public final class AdjustPane extends BorderPane {
 
     private void show(State state) {
         boolean had = isFocusWithin();
-        note.setText(state.note());
+        note.setText(Shown.unbroken(state.note()));
         note.setVisible(!state.note().isEmpty());
         note.setManaged(!state.note().isEmpty());
         switch (state.stage()) {
@@ -312,7 +312,7 @@ public final class AdjustPane extends BorderPane {
 
     private void fill(Proposal proposal) {
         ProposalWords words = new ProposalWords(editor.units().value());
-        verdict.setText(words.verdict(proposal));
+        verdict.setText(Shown.unbroken(words.verdict(proposal)));
         found.getChildren().setAll(verdict);
         for (ProposalWords.Part part : words.parts(proposal)) {
             found.getChildren().add(Words.heading(part.title()));

@@ -5,6 +5,7 @@ import haftline.ui.model.DoubtModel.Stage;
 import haftline.ui.model.DoubtModel.State;
 import haftline.ui.model.DoubtWords;
 import haftline.ui.model.EditorModel;
+import haftline.ui.words.Shown;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -75,8 +76,8 @@ public final class DoubtBar extends HBox {
         stop.setVisible(isRunning);
         stop.setManaged(isRunning);
         DoubtWords words = new DoubtWords(editor.units().value());
-        thin.setText(state.answer().map(words::thin).orElse(said(stage)));
-        rest.setText(state.answer().map(words::rest).orElse(" "));
+        thin.setText(Shown.unbroken(state.answer().map(words::thin).orElse(said(stage))));
+        rest.setText(Shown.unbroken(state.answer().map(words::rest).orElse(" ")));
         Tooltip.uninstall(this, how);
         state.answer().map(words::how).ifPresent(this::tip);
     }

@@ -1,5 +1,6 @@
 package haftline.ui.adjust;
 
+import haftline.ui.words.Shown;
 import javafx.scene.control.Label;
 
 /** Labels of the panels. */
@@ -20,7 +21,7 @@ final class Words {
     }
 
     static Label wrapped(String text) {
-        Label label = new Label(text);
+        Label label = new Label(Shown.unbroken(text));
         label.setWrapText(true);
         label.setMinHeight(javafx.scene.layout.Region.USE_PREF_SIZE);
         return label;

@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -14,6 +15,7 @@ import javafx.scene.layout.Region;
 /** The strip along the top: which set, which view, which units. */
 final class Header extends HBox {
     private final Label name = new Label();
+    private final Tooltip whole = new Tooltip();
     private final Label state = new Label();
     private final ToggleButton board = new ToggleButton("Board");
     private final ToggleButton lineUp = new ToggleButton("Line-up");
@@ -48,6 +50,7 @@ final class Header extends HBox {
         mm.setOnAction(e -> actions.units(Units.MM));
         inch.setOnAction(e -> actions.units(Units.INCH));
         name.setMinWidth(0);
+        name.setTooltip(whole);
         state.setMinWidth(Region.USE_PREF_SIZE);
         export.setMinWidth(Region.USE_PREF_SIZE);
         HBox left = new HBox(8, name, state);
@@ -97,6 +100,7 @@ final class Header extends HBox {
 
     private void refresh() {
         name.setText(editor.draft().value().set().name());
+        whole.setText(name.getText());
         state.setText(editor.status().value().isModified() ? "not saved" : "");
         (editor.units().value() == Units.MM ? mm : inch).setSelected(true);
     }

@@ -87,9 +87,9 @@ final class Menus extends MenuBar {
         all.setToggleGroup(scope);
         alone.setOnAction(e -> editor.scope().set(Scope.THIS_PIECE));
         all.setOnAction(e -> editor.scope().set(Scope.ALL_PIECES));
-        undo.setAccelerator(key(KeyCode.Z));
+        undo.setAccelerator(StepKeys.UNDO);
         undo.setOnAction(e -> editor.undo());
-        redo.setAccelerator(shiftKey(KeyCode.Z));
+        redo.setAccelerator(StepKeys.REDO);
         redo.setOnAction(e -> editor.redo());
         alone.setAccelerator(shiftKey(KeyCode.T));
         all.setAccelerator(shiftKey(KeyCode.A));

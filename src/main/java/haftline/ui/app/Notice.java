@@ -1,6 +1,7 @@
 package haftline.ui.app;
 
 import haftline.ui.model.EditorModel;
+import haftline.ui.words.Shown;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -29,7 +30,7 @@ final class Notice extends HBox {
     }
 
     private void tell(Optional<String> text) {
-        why.setText(text.orElse(""));
+        why.setText(text.map(Shown::unbroken).orElse(""));
         setVisible(text.isPresent());
         setManaged(text.isPresent());
     }

@@ -44,6 +44,7 @@ final class Pages {
     private final Late<Executor> background = new Late<>(ExportPane::background);
     private final Late<ExportModel> exporting = new Late<>(this::exportModel);
     private final Late<SheetPane> sheet = new Late<>(this::sheet);
+    private final Late<ProductionPane> production = new Late<>(this::production);
     private final Late<TemplatesPane> templates;
     private final Map<Showing, Late<? extends Node>> pages = new EnumMap<>(Showing.class);
 
@@ -86,7 +87,7 @@ final class Pages {
         pages.put(Showing.SHEET, sheet);
         pages.put(Showing.TEMPLATES, templates);
         pages.put(Showing.BATCH, new Late<>(this::batch));
-        pages.put(Showing.PRODUCTION, new Late<>(this::production));
+        pages.put(Showing.PRODUCTION, production);
         pages.put(Showing.EXPORT, new Late<>(() -> export(opener, actions)));
     }
 
@@ -125,7 +126,11 @@ final class Pages {
 
     private ProductionPane production() {
         return new ProductionPane(
-                editor, new ProductionModel(editor, latest(), latest()), palette, dialogs::folder);
+                editor,
+                preferences,
+                new ProductionModel(editor, latest(), latest()),
+                palette,
+                dialogs::folder);
     }
 
     private ExportModel exportModel() {
@@ -183,6 +188,15 @@ final class Pages {
     /** The templates' page, while it is shown. */
     Optional<TemplatesPane> templates() {
         return templates.made().filter(Node::isVisible);
+    }
+
+    /**
+     * What stands at the side of the window for the page that is shown, in the inspector's place.
+     */
+    Optional<Node> side() {
+        return templates()
+                .map(TemplatesPane::settings)
+                .or(() -> production.made().filter(Node::isVisible).map(ProductionPane::costs));
     }
 
     /**

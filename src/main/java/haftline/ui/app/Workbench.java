@@ -132,6 +132,7 @@ public final class Workbench extends BorderPane implements Actions {
             showGuide();
         }
         acceptFiles();
+        StepKeys.keep(this, editor);
         Ground.lay(this, palette);
     }
 
@@ -236,7 +237,7 @@ public final class Workbench extends BorderPane implements Actions {
     private void show(Showing showing) {
         pages.show(showing);
         Optional<TemplatesPane> templates = pages.templates();
-        setRight(templates.map(TemplatesPane::settings).orElseGet(() -> aids.beside(inspector)));
+        setRight(pages.side().orElseGet(() -> aids.beside(inspector)));
         foot.getChildren().setAll(templates.map(TemplatesPane::remarks).orElse(found));
         if (guide != null) {
             // It speaks of the board.

@@ -306,7 +306,7 @@ public final class BatchPane extends BorderPane {
             }
             mark.show(gravity(piece));
             name.setText(piece.change().name());
-            String words = piece.todo();
+            String words = Shown.unbroken(piece.todo());
             todo.setText(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1));
             setAccessibleText(piece.change().name() + ": " + words);
             show(box);
@@ -372,7 +372,7 @@ public final class BatchPane extends BorderPane {
             what.setPrefWidth(isAlone ? Region.USE_COMPUTED_SIZE : WHAT_WIDTH);
             before.setText(line.before());
             after.setText(line.after());
-            words.setText(line.difference());
+            words.setText(Shown.unbroken(line.difference()));
             String tone = "tone-" + line.tone().name().toLowerCase(Locale.ROOT);
             for (Label label : List.of(after, words)) {
                 label.getStyleClass().setAll("label", tone);

@@ -11,8 +11,11 @@ import haftline.ui.model.View;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.layout.Region;
@@ -215,11 +218,13 @@ public final class BoardPane extends Region {
         View view = model.viewpoint().view().value();
         heldRoom = scene.room(view);
         Ink ink = new Ink();
-        crossHair.keepOff(
-                new DimensionPainter(new Pen(ink), scene, new Sheet(width, height), view)
-                        .overallWords());
         painter.paint(ink, scene, width, height, view, density());
-        new GripPainter(ink, model, palette.value()).paint(width);
+        List<Rectangle2D> words =
+                new ArrayList<>(new GripPainter(ink, model, palette.value()).paint(width));
+        words.addAll(
+                new DimensionPainter(new Pen(ink), scene, new Sheet(width, height), view)
+                        .keptWords());
+        crossHair.keepOff(words, width);
         crossHair.draw(new Pen(ink), palette.value().accent(), editor.document().isInGesture());
         if (isFocused()) {
             frame(ink, width, height);

@@ -2,6 +2,9 @@ package haftline.ui.board;
 
 import haftline.ui.model.ReadOut;
 import haftline.ui.words.Shown;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.control.Label;
@@ -33,7 +36,7 @@ final class CrossHair {
     private final GridPane card = new GridPane();
     private double wide;
     private double tall;
-    private Rectangle2D kept = Rectangle2D.EMPTY;
+    private List<Rectangle2D> kept = List.of();
     private final Label first = new Label();
     private final Label[] values = new Label[NAMES.length];
 
@@ -120,24 +123,45 @@ final class CrossHair {
             wide = card.prefWidth(-1);
             tall = card.prefHeight(wide);
         }
-        card.resizeRelocate(Math.round(beside(px, width)), TOP, wide, tall);
+        place(width);
     }
 
-    /** Words of the board that stay readable while the card is shown. */
-    void keepOff(Rectangle2D words) {
-        kept = words;
+    private void place(double width) {
+        card.resizeRelocate(Math.round(beside(line.getStartX(), width)), TOP, wide, tall);
     }
 
-    /** Right of the line or left of it, as there is room; else on it, at the board's edge. */
+    /**
+     * Words of the board that stay readable while the card is shown. They moved with the board
+     * under a hand at rest: the card makes way for them too.
+     */
+    void keepOff(List<Rectangle2D> words, double width) {
+        kept = List.copyOf(words);
+        if (card.isVisible()) {
+            place(width);
+        }
+    }
+
+    /**
+     * Right of the line or left of it, as there is room, further off where words stand there; else
+     * on it, at the board's edge.
+     */
     private double beside(double px, double width) {
         double right = px + ASIDE;
         double left = px - ASIDE - wide;
-        boolean isRightFree = right + wide + EDGE < width;
-        boolean isLeftFree = left >= EDGE;
-        if (isRightFree && isLeftFree) {
-            return kept.intersects(right, TOP, wide, tall) ? left : right;
+        List<Double> places = new ArrayList<>(List.of(right, left));
+        for (Rectangle2D words : kept) {
+            places.add(words.getMaxX() + EDGE);
+            places.add(words.getMinX() - EDGE - wide);
         }
-        return isRightFree ? right : Math.max(EDGE, left);
+        return places.stream()
+                .filter(x -> x >= right || x <= left)
+                .filter(x -> x >= EDGE && x + wide + EDGE < width && !covers(x))
+                .min(Comparator.comparingDouble(x -> Math.abs(x + wide / 2 - px)))
+                .orElse(right + wide + EDGE < width ? right : Math.max(EDGE, left));
+    }
+
+    private boolean covers(double x) {
+        return kept.stream().anyMatch(words -> words.intersects(x, TOP, wide, tall));
     }
 
     private static String bend(ReadOut at, Shown shown) {

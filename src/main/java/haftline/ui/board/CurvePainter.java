@@ -3,7 +3,6 @@ package haftline.ui.board;
 import haftline.adjust.doubt.Band;
 import haftline.adjust.doubt.Doubt;
 import haftline.figures.Wall;
-import haftline.figures.Zone;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import javafx.scene.paint.Color;
@@ -90,7 +89,7 @@ final class CurvePainter {
         limits(columns, bottom, scale);
         curve(columns, columns.nominal, bottom, scale, palette.soft(), 1, 2, 3);
         curve(columns, columns.worst, bottom, scale, palette.ink(), 1.7);
-        least(columns, bottom, scale);
+        new LeastWalls(pen, scene, sheet, view).paint(columns, bottom, scale);
     }
 
     /** The wall at the top of the curves, mm; lower where bands are to be told apart. */
@@ -264,54 +263,6 @@ final class CurvePainter {
             }
         }
         return Math.abs(rise) < chord;
-    }
-
-    private void least(Columns columns, double bottom, double scale) {
-        for (Wall wall : scene.figures().walls()) {
-            double x = view.px(wall.atX());
-            double y = bottom - Math.max(0, wall.worstMm()) * scale;
-            if (y < sheet.wallTop()) {
-                continue;
-            }
-            boolean kept = wall.marginMm() >= 0;
-            Color colour = kept ? palette.good() : palette.stop();
-            ink.setFill(colour);
-            if (kept) {
-                ink.fillOval(x - 3.5, y - 3.5, 7, 7);
-            } else {
-                ink.fillPolygon(new double[] {x - 5, x + 5, x}, new double[] {y + 9, y + 9, y + 1});
-            }
-            String text = scene.shown().wall(wall.worstMm());
-            // The label keeps clear of the limit's line: over a wall that is kept, under one that
-            // is not. A body's wall mostly rises from there: its label stands clear of the curve,
-            // and on the other side where the curve is steep.
-            boolean body = kept && wall.zone() == Zone.BODY;
-            boolean before =
-                    wall.zone() == Zone.TENON
-                            || x + 8 + Pen.width(text) > sheet.width()
-                            || body && isCrossed(columns, x + 8, text, y - 20, bottom, scale);
-            double low = kept ? y - (body && !before ? 20 : 9) : y + 13;
-            pen.text(
-                    text,
-                    before ? x - 8 : x + 8,
-                    Math.min(bottom - 3, wall.zone() == Zone.TENON && !kept ? y + 15 : low),
-                    colour,
-                    before ? TextAlignment.RIGHT : TextAlignment.LEFT);
-        }
-    }
-
-    /** Whether the worst wall's line runs through words that begin at a place. */
-    private boolean isCrossed(
-            Columns columns, double x, String text, double y, double bottom, double scale) {
-        double end = Math.min(columns.count, x + Pen.width(text));
-        for (int i = (int) Math.max(0, x); i < end; i++) {
-            double line = bottom - columns.worst[i] * scale;
-            boolean isDrawn = columns.worst[i] != Columns.NO_WALL && line >= sheet.wallTop();
-            if (isDrawn && line < y + 3) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private void diameter(Columns columns) {

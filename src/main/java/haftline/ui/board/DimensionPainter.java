@@ -60,9 +60,23 @@ final class DimensionPainter {
     }
 
     /**
-     * Where the words of the overall length stand on the board, px; what is read keeps off them.
+     * Where words stand on the board, px, that what is read keeps off: the overall length's, and
+     * the diameter of the chosen node.
      */
-    Rectangle2D overallWords() {
+    List<Rectangle2D> keptWords() {
+        List<Rectangle2D> kept = new ArrayList<>();
+        kept.add(overallWords());
+        scene.selected()
+                .ifPresent(
+                        name ->
+                                placedDiameters().stream()
+                                        .filter(each -> each.node().name().equals(name))
+                                        .map(Diameter::box)
+                                        .forEach(kept::add));
+        return kept;
+    }
+
+    private Rectangle2D overallWords() {
         Dimension overall = overall();
         double wide = overall.width + 2 * APART;
         double line = view.axisY() - scene.room(view) - OVERALL_ROW;
@@ -202,9 +216,17 @@ final class DimensionPainter {
         return isCrossed && behind + width / 2 + 14 < b ? behind : middle;
     }
 
+    /** The words of one diameter, and how high they would stand over their node alone, px. */
+    private record Diameter(PlacedNode node, String text, Rectangle2D box, double rest) {
+        /** The line on which the letters stand. */
+        double line() {
+            return box.getMinY() + 11;
+        }
+    }
+
     /** The diameters over their nodes; each is lifted until it lies on none before it. */
-    private void diameters() {
-        List<Rectangle2D> taken = new ArrayList<>();
+    private List<Diameter> placedDiameters() {
+        List<Diameter> placed = new ArrayList<>();
         for (PlacedNode node : handle.nodes()) {
             double x = view.px(node.x());
             double rest = view.py(node.radiusMm()) - LIFT;
@@ -217,24 +239,31 @@ final class DimensionPainter {
                             ? Math.min(sheet.width() - wide / 2 - 2, x + shift)
                             : x + shift;
             Rectangle2D box = new Rectangle2D(middle - wide / 2, rest - 11, wide, LIFT);
-            while (lies(box, taken)) {
+            while (lies(box, placed)) {
                 box = new Rectangle2D(box.getMinX(), box.getMinY() - LIFT, wide, LIFT);
             }
-            double y = box.getMinY() + 11;
-            if (y < Sheet.RULER + 12) {
-                continue;
+            Diameter diameter = new Diameter(node, text, box, rest);
+            if (diameter.line() >= Sheet.RULER + 12) {
+                placed.add(diameter);
             }
-            taken.add(box);
-            if (y < rest) {
+        }
+        return placed;
+    }
+
+    private void diameters() {
+        for (Diameter each : placedDiameters()) {
+            double x = Pen.sharp(view.px(each.node().x()));
+            if (each.line() < each.rest()) {
                 pen.style(palette.soft(), 1);
-                pen.line(Pen.sharp(x), y + 3, Pen.sharp(x), rest + LIFT - 7);
+                pen.line(x, each.line() + 3, x, each.rest() + LIFT - 7);
             }
-            pen.patched(text, middle, y, palette.ink(), palette.paper());
+            double middle = each.box().getMinX() + each.box().getWidth() / 2;
+            pen.patched(each.text(), middle, each.line(), palette.ink(), palette.paper());
         }
     }
 
-    private static boolean lies(Rectangle2D box, List<Rectangle2D> taken) {
-        return taken.stream().anyMatch(box::intersects);
+    private static boolean lies(Rectangle2D box, List<Diameter> taken) {
+        return taken.stream().map(Diameter::box).anyMatch(box::intersects);
     }
 
     /** From the ferrule's face, mm. */

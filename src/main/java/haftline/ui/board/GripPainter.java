@@ -8,8 +8,10 @@ import haftline.ui.model.Hit;
 import haftline.ui.model.SlopeGrip;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Rectangle2D;
 
 /**
  * The grips of what is chosen, over everything else: edges and depth of a detail, the arm of a
@@ -21,6 +23,9 @@ final class GripPainter {
     /** The figures stand clear over the grips, px. */
     private static final double OVER = 18;
 
+    /** And clear over the diameters of the nodes beside them, px. */
+    private static final double OVER_DIAMETERS = 30;
+
     /** Room that the card of the cross-hair takes beside its line, px. */
     private static final double CARD = 290;
 
@@ -28,6 +33,7 @@ final class GripPainter {
     private final BoardModel model;
     private final Palette palette;
     private final View view;
+    private final List<Rectangle2D> words = new ArrayList<>();
 
     GripPainter(Ink ink, BoardModel model, Palette palette) {
         pen = new Pen(ink);
@@ -36,24 +42,32 @@ final class GripPainter {
         view = model.viewpoint().view().value();
     }
 
-    void paint(double width) {
+    /**
+     * Draws the grips of what is chosen.
+     *
+     * @param width of the board, px
+     * @return where their words stand, px
+     */
+    List<Rectangle2D> paint(double width) {
         Optional<Handle> handle = model.handle();
-        if (handle.isEmpty()) {
-            return;
-        }
+        handle.ifPresent(chosen -> paint(chosen, width));
+        return List.copyOf(words);
+    }
+
+    private void paint(Handle handle, double width) {
         model.details()
                 .detail()
                 .ifPresent(
                         detail ->
                                 detail(
                                         Grip.of(
-                                                handle.get(),
+                                                handle,
                                                 model.details().chosen().value().orElseThrow(),
                                                 view),
                                         width));
         model.selected()
                 .value()
-                .flatMap(node -> SlopeGrip.of(handle.get(), node, view))
+                .flatMap(node -> SlopeGrip.of(handle, node, view))
                 .ifPresent(arm -> slope(arm, width));
     }
 
@@ -73,7 +87,8 @@ final class GripPainter {
             square(grip.px(), grip.py(), hovered);
         }
         double middle = (grips.get(0).px() + grips.get(1).px()) / 2;
-        words(model.details().words().orElse(""), middle, top - OVER, width);
+        double over = Math.min(top - OVER, grips.get(0).py() - OVER_DIAMETERS);
+        words(model.details().words().orElse(""), middle, over, width);
     }
 
     /** Squares for what is sized, so that they are not taken for nodes. */
@@ -105,6 +120,8 @@ final class GripPainter {
         boolean cardIsRight = at + CARD < width;
         double middle = cardIsRight ? at - half : at + half;
         double x = Math.max(half, Math.min(width - half, middle));
-        pen.patched(text, x, Math.max(Sheet.RULER + 14, y), palette.accent(), palette.paper());
+        double line = Math.max(Sheet.RULER + 14, y);
+        pen.patched(text, x, line, palette.accent(), palette.paper());
+        words.add(new Rectangle2D(x - half, line - 11, 2 * half, 14));
     }
 }

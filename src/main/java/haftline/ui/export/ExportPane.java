@@ -15,6 +15,7 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,6 +25,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -117,13 +119,22 @@ public final class ExportPane extends VBox {
         HBox.setHgrow(preview, Priority.ALWAYS);
         HBox page = new HBox(18, form, preview);
         VBox.setVgrow(page, Priority.ALWAYS);
-        getChildren().addAll(title, page, row(result, bar, openFile, open, back, write));
+        for (Button each : List.of(other, openFile, open, back, write)) {
+            each.setMinWidth(Region.USE_PREF_SIZE);
+        }
+        result.setMinHeight(Region.USE_PREF_SIZE);
+        Region gap = new Region();
+        getChildren().addAll(title, page, result, row(gap, bar, openFile, open, back, write));
+        // A list keeps Enter to itself otherwise.
+        list.setOnKeyPressed(this::enter);
+        setOnKeyPressed(this::enter);
         visibleProperty()
                 .addListener(
                         (o, was, is) -> {
                             if (is) {
                                 model.plan();
-                                list.requestFocus();
+                                // It gets into the window only after it is visible.
+                                Platform.runLater(list::requestFocus);
                             }
                         });
         model.formats().follow(this::tick);
@@ -146,7 +157,9 @@ public final class ExportPane extends VBox {
 
     private void files() {
         list.setId("export-files");
-        list.setAccessibleText("Files that will be written; the chosen one is shown beside");
+        list.setAccessibleText(
+                "Files that will be written; the chosen one is shown beside. Enter writes all of"
+                        + " them, and once they are written opens the chosen one");
         list.setPlaceholder(placeholder);
         list.setCellFactory(view -> new FileCell());
         list.getSelectionModel()
@@ -164,13 +177,25 @@ public final class ExportPane extends VBox {
                         openChosen();
                     }
                 });
-        list.setOnKeyPressed(
-                e -> {
-                    if (e.getCode() == KeyCode.ENTER) {
-                        openChosen();
-                        e.consume();
-                    }
-                });
+    }
+
+    /** Enter does what the button under the hand does; in the form it writes, as in any form. */
+    private void enter(KeyEvent event) {
+        if (event.getCode() != KeyCode.ENTER) {
+            return;
+        }
+        if (event.getTarget() instanceof Button button) {
+            button.fire();
+        } else if (event.getTarget() == list && isWritten()) {
+            openChosen();
+        } else {
+            model.write();
+        }
+        event.consume();
+    }
+
+    private boolean isWritten() {
+        return model.progress().value().stage() == Stage.WRITTEN;
     }
 
     private static final class FileCell extends ListCell<Planned> {
@@ -186,7 +211,7 @@ public final class ExportPane extends VBox {
 
     private void openChosen() {
         Planned chosen = list.getSelectionModel().getSelectedItem();
-        if (chosen != null && model.progress().value().stage() == Stage.WRITTEN) {
+        if (chosen != null && isWritten()) {
             opener.accept(model.folder().value().resolve(chosen.name()));
         }
     }

@@ -8,6 +8,7 @@ import haftline.ui.model.RuleSource;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
 import haftline.ui.theme.SteadyBox;
+import haftline.ui.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -238,7 +239,7 @@ public final class FindingsPane extends VBox {
         void tell(List<Finding> found) {
             if (!isEmpty() && getIndex() >= 0 && getIndex() < found.size()) {
                 mark.show(Optional.of(found.get(getIndex()).gravity()));
-                sentence.setText(model.message(found.get(getIndex())));
+                sentence.setText(Shown.unbroken(model.message(found.get(getIndex()))));
                 // What was tried on the piece as it was keeps its room and says nothing.
                 for (Node tried : List.of(aside, advice, apply)) {
                     tried.setVisible(tried.isVisible() && !remediesWait);
@@ -268,7 +269,7 @@ public final class FindingsPane extends VBox {
             mark.show(Optional.of(finding.gravity()));
             String message = model.message(finding);
             String whose = model.rule(finding);
-            sentence.setText(message);
+            sentence.setText(Shown.unbroken(message));
             rule.setVisited(false);
             rule.setAccessibleText("whose rule: " + whose);
             rule.setTooltip(new Tooltip("Whose rule: " + whose));
@@ -284,17 +285,19 @@ public final class FindingsPane extends VBox {
             aside.setText(
                     more.isEmpty()
                             ? ""
-                            : Character.toUpperCase(more.charAt(0)) + more.substring(1));
+                            : Shown.unbroken(
+                                    Character.toUpperCase(more.charAt(0)) + more.substring(1)));
             aside.setVisible(!more.isEmpty());
             aside.setManaged(!more.isEmpty());
-            advice.setText(byChoice ? "" : remedy.map(Remedy::text).orElse(""));
+            advice.setText(
+                    byChoice ? "" : remedy.map(Remedy::text).map(Shown::unbroken).orElse(""));
             advice.setVisible(remedy.isPresent() && !byChoice);
             advice.setManaged(remedy.isPresent() && !byChoice);
             apply.setVisible(byChoice);
             apply.setManaged(byChoice);
             remedy.ifPresent(
                     r -> {
-                        apply.setText(r.change());
+                        apply.setText(Shown.unbroken(r.change()));
                         apply.setAccessibleText("Apply: " + r.text());
                         apply.setTooltip(
                                 new Tooltip(r.text() + ". Tried on this piece; press to apply it"));

@@ -1,6 +1,7 @@
 package haftline.ui.findings;
 
 import haftline.ui.model.RuleSource;
+import haftline.ui.words.Shown;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Consumer;
@@ -50,7 +51,7 @@ public final class RuleCard extends VBox {
         title.getStyleClass().add("guide-title");
         getChildren().add(title);
         for (String line : source.lines()) {
-            Label label = new Label(line);
+            Label label = new Label(Shown.unbroken(line));
             label.setWrapText(true);
             getChildren().add(label);
         }

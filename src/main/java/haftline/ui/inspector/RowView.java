@@ -2,6 +2,7 @@ package haftline.ui.inspector;
 
 import haftline.ui.model.Row;
 import haftline.ui.theme.SteadyBox;
+import haftline.ui.words.Shown;
 import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -94,7 +95,7 @@ public final class RowView extends SteadyBox {
     private Node shown() {
         Control control =
                 switch (row.kind()) {
-                    case READINGS, NUMBER -> field();
+                    case READINGS, NUMBER, PLAIN -> field();
                     case CHOICE -> box();
                     case TICK -> tick();
                     case FIGURE -> figure();
@@ -115,7 +116,7 @@ public final class RowView extends SteadyBox {
 
     private void explain(Row.State state) {
         boolean wrong = state.wrong().isPresent();
-        note.setText(state.wrong().orElse(state.because()));
+        note.setText(Shown.unbroken(state.wrong().orElse(state.because())));
         note.setManaged(!note.getText().isEmpty());
         note.setVisible(!note.getText().isEmpty());
         note.pseudoClassStateChanged(WRONG, wrong);
@@ -124,7 +125,7 @@ public final class RowView extends SteadyBox {
         Node shown = line.getChildren().get(1);
         shown.pseudoClassStateChanged(WRONG, wrong);
         shown.pseudoClassStateChanged(OWN, state.source() == Row.Source.PIECE);
-        shown.setAccessibleHelp(note.getText());
+        shown.setAccessibleHelp(state.wrong().orElse(state.because()));
         if (shown instanceof TextField field) {
             // What was typed wrongly is left to be mended while the hand is still there.
             if (!(wrong && field.isFocused()) && !field.getText().equals(state.text())) {
@@ -133,7 +134,7 @@ public final class RowView extends SteadyBox {
         } else if (shown instanceof CheckBox tick) {
             tick.setSelected(state.text().equals("yes"));
         } else if (shown instanceof Label figure) {
-            figure.setText(state.text());
+            figure.setText(Shown.unbroken(state.text()));
         } else {
             choose((ComboBox<?>) shown, state.text());
         }
@@ -142,7 +143,9 @@ public final class RowView extends SteadyBox {
     private TextField field() {
         TextField field = new Field();
         field.setMinWidth(Region.USE_PREF_SIZE);
-        field.setTooltip(row.kind() == Row.Kind.READINGS ? READINGS : NUMBER);
+        if (row.kind() != Row.Kind.PLAIN) {
+            field.setTooltip(row.kind() == Row.Kind.READINGS ? READINGS : NUMBER);
+        }
         field.setOnMouseEntered(e -> tellWhole(field));
         field.textProperty().addListener(o -> tellWhole(field));
         field.setOnAction(e -> row.enter(field.getText()));

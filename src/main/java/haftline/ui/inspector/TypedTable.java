@@ -2,6 +2,7 @@ package haftline.ui.inspector;
 
 import haftline.edit.Outcome;
 import haftline.ui.theme.SteadyBox;
+import haftline.ui.words.Shown;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -11,7 +12,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 
 /** A table whose cells are typed in; why a figure is refused stands beneath. */
-abstract class TypedTable extends SteadyBox {
+public abstract class TypedTable extends SteadyBox {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
     /** Most names are read whole, px. */
@@ -21,7 +22,12 @@ abstract class TypedTable extends SteadyBox {
     private final Label note = new Label();
     private final String[] heads;
 
-    TypedTable(String... heads) {
+    /**
+     * An empty table.
+     *
+     * @param heads what stands over its columns
+     */
+    protected TypedTable(String... heads) {
         this.heads = heads.clone();
         getStyleClass().add("node-table");
         grid.getStyleClass().add("node-grid");
@@ -36,7 +42,7 @@ abstract class TypedTable extends SteadyBox {
     }
 
     /** Empties the table but for its heading, row 0. */
-    void clear() {
+    protected final void clear() {
         grid.getChildren().clear();
         for (int i = 0; i < heads.length; i++) {
             Label head = new Label(heads[i]);
@@ -45,24 +51,57 @@ abstract class TypedTable extends SteadyBox {
         }
     }
 
-    void put(Node cell, int column, int row) {
+    /**
+     * Puts something in its cell.
+     *
+     * @param cell what
+     * @param column from 0
+     * @param row from 1
+     */
+    protected final void put(Node cell, int column, int row) {
         grid.add(cell, column, row);
     }
 
-    String head(int column) {
+    /**
+     * Puts a heading over the rows below, as wide as the table.
+     *
+     * @param heading what
+     * @param row from 1
+     */
+    protected final void putAcross(Node heading, int row) {
+        grid.add(heading, 0, row, heads.length, 1);
+    }
+
+    /**
+     * What stands over a column.
+     *
+     * @param column from 0
+     * @return its words
+     */
+    protected final String head(int column) {
         return heads[column];
     }
 
-    /** Takes what is typed on Enter and when the field is left; tells when it is entered. */
-    static void listen(TextField field, Runnable entered, Runnable taken) {
+    /**
+     * Takes what is typed on Enter and when the field is left; tells when it is entered.
+     *
+     * @param field where it is typed
+     * @param entered called when the field is entered
+     * @param taken called when something was typed
+     */
+    protected static void listen(TextField field, Runnable entered, Runnable taken) {
         field.setOnAction(e -> taken.run());
         field.focusedProperty().addListener((o, was, is) -> (is ? entered : taken).run());
     }
 
-    /** Says why something was refused, nothing where it was not. */
-    void tell(Outcome outcome) {
+    /**
+     * Says why something was refused, nothing where it was not.
+     *
+     * @param outcome what came of it
+     */
+    protected final void tell(Outcome outcome) {
         boolean isRefused = outcome.refusal().isPresent();
-        note.setText(outcome.refusal().orElse(""));
+        note.setText(outcome.refusal().map(Shown::unbroken).orElse(""));
         note.pseudoClassStateChanged(WRONG, isRefused);
         note.setManaged(isRefused);
         note.setVisible(isRefused);

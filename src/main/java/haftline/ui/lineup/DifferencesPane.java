@@ -8,6 +8,7 @@ import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FamilyModel.Matched;
 import haftline.ui.theme.Mark;
 import haftline.ui.theme.WideCell;
+import haftline.ui.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -28,6 +30,10 @@ import javafx.scene.layout.VBox;
 /** What the eye sees between the pieces, in figures, and what falls out of the family. */
 final class DifferencesPane extends VBox {
     private static final double NAME_WIDTH = 116;
+
+    /** A long name takes no more height than the figures beside it, px. */
+    private static final double TWO_LINES = 34;
+
     private static final double GAP = 6;
 
     /** No column is narrower, px: a narrow table is scrolled. */
@@ -165,6 +171,8 @@ final class DifferencesPane extends VBox {
             super(rows);
             name.setMinWidth(NAME_WIDTH);
             name.setPrefWidth(NAME_WIDTH);
+            name.setMaxHeight(TWO_LINES);
+            name.setWrapText(true);
             name.getStyleClass().add("piece-name");
             row.setAlignment(Pos.CENTER_LEFT);
         }
@@ -178,6 +186,7 @@ final class DifferencesPane extends VBox {
                 return;
             }
             name.setText(places.piece());
+            setTooltip(new Tooltip(places.piece()));
             row.getChildren().setAll(name);
             for (Family.Row trait : model.matched().value().family().rows()) {
                 row.getChildren().add(cell(trait, trait.entry(places.piece())));
@@ -248,7 +257,7 @@ final class DifferencesPane extends VBox {
             }
             model.ask(stray);
             mark.show(Optional.of(stray.finding().gravity()));
-            sentence.setText(model.message(stray));
+            sentence.setText(Shown.unbroken(model.message(stray)));
             Optional<Remedy> remedy =
                     model.remedies().value().getOrDefault(stray, Optional.empty());
             boolean isLooking = !model.remedies().value().containsKey(stray);
@@ -266,11 +275,11 @@ final class DifferencesPane extends VBox {
                     more.add(capital(remedy.get().aside()));
                 }
             }
-            aside.setText(String.join("; ", more));
+            aside.setText(Shown.unbroken(String.join("; ", more)));
             aside.setManaged(!more.isEmpty());
             apply.setVisible(isChoice);
             apply.setManaged(isChoice);
-            apply.setText(remedy.map(Remedy::change).orElse(""));
+            apply.setText(remedy.map(Remedy::change).map(Shown::unbroken).orElse(""));
             apply.setOnAction(
                     e -> {
                         editor.choose(stray.piece());

@@ -63,6 +63,16 @@ public final class LineUpPane extends StackPane {
     /** Air over and under each piece, px. */
     private static final double AIR = 34;
 
+    /** A lower row gives its pieces the air's room. */
+    private static final double ROOMY = 80;
+
+    private static final double LEAST_AIR = 22;
+
+    /** Three lines of figures, px. */
+    private static final double LEAST_ROW = 52;
+
+    private static final double NAME_LINE = 16;
+
     private static final Font NAME = Font.font(null, FontWeight.BOLD, 13);
     private static final Font SMALL = Font.font(11);
     private static final Text RULE = new Text();
@@ -195,10 +205,12 @@ public final class LineUpPane extends StackPane {
         figures += FIGURES_GAP;
         double room = getWidth() - names - figures - 2 * MARGIN - ASIDE;
         // A handful of pieces is seen whole; a long set is read row by row.
-        double tall = (list.getHeight() - 8) / Math.min(SEEN_WHOLE, pieces().size()) - AIR;
+        double row = (list.getHeight() - 8) / Math.min(SEEN_WHOLE, pieces().size());
+        double air = row < ROOMY ? LEAST_AIR : AIR;
+        double tall = row - air;
         scale = Math.max(LEAST_SCALE, Math.min(room / (front + back), tall / widestMm));
         shoulder = names + MARGIN + front * scale;
-        list.setFixedCellSize(Math.ceil(widestMm * scale + AIR));
+        list.setFixedCellSize(Math.max(LEAST_ROW, Math.ceil(widestMm * scale + air)));
         if (!list.getItems().equals(pieces())) {
             list.getItems().setAll(pieces());
         }
@@ -247,10 +259,17 @@ public final class LineUpPane extends StackPane {
             gc.setTextAlign(TextAlignment.LEFT);
             gc.setFill(p.ink());
             gc.setFont(NAME);
-            gc.fillText(piece.name(), 4, axis - 2, names - NAMES_GAP);
+            List<String> name =
+                    NameLines.of(
+                            piece.name(), names - NAMES_GAP, text -> LineUpPane.width(text, NAME));
+            double base = axis - 2 - (name.size() - 1) * NAME_LINE / 2;
+            for (String line : name) {
+                gc.fillText(line, 4, base);
+                base += NAME_LINE;
+            }
             gc.setFont(SMALL);
             gc.setFill(p.soft());
-            gc.fillText(stock(piece), 4, axis + 14, names - NAMES_GAP);
+            gc.fillText(stock(piece), 4, base, names - NAMES_GAP);
             gc.setStroke(p.soft());
             gc.setLineWidth(1);
             gc.setLineDashes(16, 3, 3, 3);
@@ -295,7 +314,9 @@ public final class LineUpPane extends StackPane {
                 gc.fillText("swell line", shoulder + here.swellX() * scale + 12, 11);
                 gc.setTextAlign(TextAlignment.LEFT);
                 gc.setFill(p.soft());
-                gc.fillText("butt line", shoulder + here.buttX() * scale - 12, 11);
+                double behind = shoulder + here.swellX() * scale + 20;
+                gc.fillText(
+                        "butt line", Math.max(behind, shoulder + here.buttX() * scale - 12), 11);
             }
         }
 

@@ -1,6 +1,7 @@
 package haftline.ui.model;
 
 import haftline.edit.Outcome;
+import haftline.handle.Rules;
 import haftline.set.CopyingBuilder;
 import haftline.set.TemplateSettings;
 import haftline.set.TemplateSettings.Copying;
@@ -21,6 +22,7 @@ final class CopyingSettings {
     /** Screws that the panel shows; a set may have more in its file. */
     static final int HOLES_SHOWN = 6;
 
+    private static final Limits RADIUS = new Limits(0, Rules.Copying.GREATEST_RADIUS_MM);
     private static final Limits ANGLE = new Limits(10, 150);
 
     private final WorkshopFields fields;
@@ -78,8 +80,19 @@ final class CopyingSettings {
                         new Limits(0, 50),
                         Copying::runOffMm,
                         CopyingBuilder::runOffMm));
-        all.add(made(rule("cutter's nose", () -> fields.copyingRules().noseMm())));
-        all.add(made(rule("follower", () -> fields.copyingRules().followerMm())));
+        all.add(
+                made(
+                        rule(
+                                "cutter's nose",
+                                Rules.Copying::noseMm,
+                                (c, mm) ->
+                                        new Rules.Copying(mm, c.followerMm(), c.steepestDeg()))));
+        all.add(
+                made(
+                        rule(
+                                "follower",
+                                Rules.Copying::followerMm,
+                                (c, mm) -> new Rules.Copying(c.noseMm(), mm, c.steepestDeg()))));
         all.add(
                 made(
                         fields.number(
@@ -130,19 +143,18 @@ final class CopyingSettings {
     }
 
     /** Nose and follower stand with the rules, for findings on the handle need them too. */
-    private Row rule(String label, java.util.function.DoubleSupplier now) {
-        return Row.figure(
-                label,
-                () ->
-                        Row.State.figure(
-                                fields.text(now.getAsDouble()), "radius, as the rules have it"));
+    private Row rule(
+            String label,
+            ToDoubleFunction<Rules.Copying> now,
+            BiFunction<Rules.Copying, Double, Rules.Copying> set) {
+        return fields.ruleLength(label, RADIUS, now, set);
     }
 
     /** Nothing typed: the cutter is not pointed, and the rules' steepest slope holds alone. */
     private Row angle() {
         return Row.field(
                 "pointed cutter",
-                Row.Kind.NUMBER,
+                Row.Kind.PLAIN,
                 () ->
                         Row.State.of(
                                 now().cutterAngleDeg().isPresent()

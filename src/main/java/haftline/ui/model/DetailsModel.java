@@ -120,7 +120,15 @@ public final class DetailsModel {
      * @return done, or why not
      */
     public Outcome remove(Hit.OnDetail detail) {
-        return editor.runIfDrawable(edits().remove(detail.index(), detail.kind()));
+        Optional<Integer> before = chosen.value();
+        Outcome outcome = editor.runIfDrawable(edits().remove(detail.index(), detail.kind()));
+        if (outcome.refusal().isEmpty()) {
+            // Another one is never chosen in its place: the next press of the key would take it.
+            chosen.set(
+                    before.filter(i -> i != detail.index())
+                            .map(i -> i > detail.index() ? i - 1 : i));
+        }
+        return outcome;
     }
 
     /** Takes the chosen detail off. */

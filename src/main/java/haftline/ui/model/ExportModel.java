@@ -66,6 +66,8 @@ public final class ExportModel {
         List<PlannedFile> ofTemplates(Set<String> formats);
     }
 
+    private static final String AWAITED = "Written as soon as the sheets are laid out";
+
     private final EditorModel editor;
     private final Preferences preferences;
     private final Maker maker;
@@ -84,6 +86,9 @@ public final class ExportModel {
 
     /** Tells a plan that was overtaken by a later one. */
     private int planNumber;
+
+    /** Whether what is being planned is to be written once it is. */
+    private boolean isAwaited;
 
     /**
      * An export of an editor's set; all formats are chosen.
@@ -216,6 +221,7 @@ public final class ExportModel {
             return;
         }
         int number = ++planNumber;
+        isAwaited = false;
         LoadedSet set = editor.document().loaded();
         Set<String> wanted = formats.value();
         Path to = folder.value();
@@ -249,7 +255,10 @@ public final class ExportModel {
                 () -> {
                     if (number == planNumber) {
                         files = List.copyOf(found);
-                        progress.set(next);
+                        progress.set(isAwaited ? next.saying(AWAITED) : next);
+                        if (isAwaited && next.stage() == Stage.READY) {
+                            write();
+                        }
                     }
                 });
     }
@@ -302,11 +311,19 @@ public final class ExportModel {
                 : Optional.of("The folder cannot be made there; choose another");
     }
 
-    /** Makes and writes what was planned, again too. Does nothing while there is nothing to. */
+    /**
+     * Makes and writes what was planned, again too. While it is not yet known what that is, it is
+     * written as soon as it is; does nothing while there is nothing to.
+     */
     public void write() {
+        if (progress.value().isBeingPlanned()) {
+            isAwaited = true;
+            progress.set(progress.value().saying(AWAITED));
+        }
         if (!progress.value().canWrite()) {
             return;
         }
+        isAwaited = false;
         List<ExportProgress.Planned> planned = progress.value().planned();
         List<PlannedFile> now = files;
         Path to = folder.value();

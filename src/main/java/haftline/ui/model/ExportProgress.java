@@ -26,6 +26,20 @@ public record ExportProgress(Stage stage, List<Planned> planned, double share, S
                 && (stage == Stage.READY || stage == Stage.WRITTEN || stage == Stage.FAILED);
     }
 
+    /**
+     * Whether it is still being looked what will be written.
+     *
+     * @return true until all files are known or it is known that there are none
+     */
+    public boolean isBeingPlanned() {
+        return stage == Stage.PLANNING || stage == Stage.LAYING_OUT;
+    }
+
+    /** The same, with other words where it has none of its own. */
+    ExportProgress saying(String words) {
+        return text.isEmpty() ? new ExportProgress(stage, planned, share, words) : this;
+    }
+
     /** The stages of an export. */
     public enum Stage {
         /** It is looked which files there will be. */

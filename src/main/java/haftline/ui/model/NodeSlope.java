@@ -1,13 +1,20 @@
 package haftline.ui.model;
 
+import haftline.curve.Outline;
 import haftline.curve.SlopeRange;
 import haftline.edit.NodeEdits;
+import haftline.handle.Brief;
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
+import haftline.handle.Resolution;
+import haftline.handle.Resolve;
 import haftline.measure.NumberText;
 import haftline.shape.Join;
+import haftline.shape.Node;
+import haftline.shape.Shape;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The slope of the outline at a node: what it is, and what it may be made without a ripple between
@@ -54,12 +61,59 @@ public record NodeSlope(String node, double deg, double leastDeg, double greates
                         : i == last
                                 ? SlopeRange.beside(chord(handle, last - 1))
                                 : SlopeRange.between(chord(handle, i - 1), chord(handle, i));
-        double x = nodes.get(i).x();
+        String name = nodes.get(i).name();
+        OptionalDouble asked = asked(handle.brief().shape(), name);
         return new NodeSlope(
-                nodes.get(i).name(),
-                degrees(handle.outline().slope(i == last ? x - BEFORE_MM : x)),
+                name,
+                asked.isPresent() ? asked.getAsDouble() : free(handle, i, last),
                 degrees(range.least()),
                 degrees(range.greatest()));
+    }
+
+    /**
+     * The slope that is asked for at a node.
+     *
+     * @param shape the shape
+     * @param name the node's name, an end's too
+     * @return degrees, or empty where it is left to the batten
+     */
+    static OptionalDouble asked(Shape shape, String name) {
+        return switch (name) {
+            case Shape.SHOULDER -> shape.shoulderSlopeDeg();
+            case Shape.SEAT -> shape.seatSlopeDeg();
+            default ->
+                    shape.nodes().stream()
+                            .filter(node -> node.name().equals(name))
+                            .findFirst()
+                            .map(Node::slopeDeg)
+                            .orElse(OptionalDouble.empty());
+        };
+    }
+
+    /** The slope that the batten takes there, whatever detail lies over it. */
+    private static double free(Handle handle, int i, int last) {
+        double x = handle.nodes().get(i).x();
+        double at = i == last ? x - BEFORE_MM : x;
+        Brief brief = handle.brief();
+        boolean isBare =
+                brief.shape().details().stream()
+                        .noneMatch(
+                                detail ->
+                                        Math.abs(
+                                                        detail.place()
+                                                                        .x(
+                                                                                handle.lengths()
+                                                                                        .visibleWoodMm())
+                                                                - x)
+                                                <= detail.widthMm());
+        Outline body =
+                isBare
+                        ? handle.outline()
+                        : Resolve.of(brief.withShape(brief.shape().withDetails(List.of())))
+                                        instanceof Resolution.Resolved bare
+                                ? bare.handle().outline()
+                                : handle.outline();
+        return degrees(body.slope(at));
     }
 
     /** A given slope is held against the nodes as they stand before they slide. */
@@ -99,6 +153,19 @@ public record NodeSlope(String node, double deg, double leastDeg, double greates
      */
     public double held(double wanted) {
         return Math.max(leastDeg, Math.min(greatestDeg, wanted));
+    }
+
+    /**
+     * The nearest slope within what {@link #range} tells: no figure is shown beside a range that it
+     * is outside of.
+     *
+     * @param wanted degrees
+     * @return degrees
+     */
+    double heldAsTold(double wanted) {
+        double least = Math.ceil(leastDeg * SHOWN) / SHOWN;
+        double greatest = Math.floor(greatestDeg * SHOWN) / SHOWN;
+        return least <= greatest ? Math.max(least, Math.min(greatest, wanted)) : held(wanted);
     }
 
     /**

@@ -12,7 +12,6 @@ import haftline.handle.PlacedNode;
 import haftline.measure.Length;
 import haftline.measure.NumberText;
 import haftline.shape.Join;
-import haftline.shape.Node;
 import haftline.shape.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -129,17 +128,7 @@ public final class NodeTableModel {
     }
 
     private static String slope(Shape shape, String name) {
-        OptionalDouble asked =
-                switch (name) {
-                    case Shape.SHOULDER -> shape.shoulderSlopeDeg();
-                    case Shape.SEAT -> shape.seatSlopeDeg();
-                    default ->
-                            shape.nodes().stream()
-                                    .filter(node -> node.name().equals(name))
-                                    .findFirst()
-                                    .map(Node::slopeDeg)
-                                    .orElse(OptionalDouble.empty());
-                };
+        OptionalDouble asked = NodeSlope.asked(shape, name);
         return asked.isPresent() ? NumberText.upTo(asked.getAsDouble(), 2) + DEGREES : FREE_SLOPE;
     }
 

@@ -23,8 +23,10 @@ public final class Row {
     public enum Kind {
         /** One or several readings are typed. */
         READINGS,
-        /** A number is typed. */
+        /** A length or an angle is typed. */
         NUMBER,
+        /** A number without a length's unit, or a word, is typed. */
+        PLAIN,
         /** One of {@link Row#options()} is chosen. */
         CHOICE,
         /** Yes or no. */

@@ -34,7 +34,8 @@ final class SlopeDrag implements Drag {
         return hasMoved
                 ? Optional.of(
                         edits.slope(
-                                grip.slope().node(), OptionalDouble.of(grip.slope().held(wanted))))
+                                grip.slope().node(),
+                                OptionalDouble.of(grip.slope().heldAsTold(wanted))))
                 : Optional.empty();
     }
 }

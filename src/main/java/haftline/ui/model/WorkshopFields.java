@@ -2,17 +2,23 @@ package haftline.ui.model;
 
 import haftline.edit.Command;
 import haftline.edit.Outcome;
+import haftline.edit.RulesEdits;
 import haftline.edit.WorkshopEdits;
+import haftline.handle.Rules;
 import haftline.measure.Length;
 import haftline.measure.OutOfRange;
+import haftline.measure.Units;
 import haftline.set.FileSettings;
+import haftline.set.Piece;
 import haftline.set.TemplateSettings;
 import haftline.set.Workshop;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
+import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -35,8 +41,43 @@ final class WorkshopFields {
         return shop().templates();
     }
 
-    haftline.handle.Rules.Copying copyingRules() {
+    private Rules.Copying copyingRules() {
         return editor.document().draft().set().rules().copying();
+    }
+
+    /** A length of the rules, which stand in a file of their own. */
+    Row ruleLength(
+            String label,
+            Limits range,
+            ToDoubleFunction<Rules.Copying> now,
+            BiFunction<Rules.Copying, Double, Rules.Copying> set) {
+        return typed(
+                label,
+                () -> "radius, a rule: " + rulesSavedIn(),
+                range,
+                () -> now.applyAsDouble(copyingRules()),
+                mm -> RulesEdits.copying("change " + label, c -> set.apply(c, mm)));
+    }
+
+    private String rulesSavedIn() {
+        return editor.document()
+                .loaded()
+                .references()
+                .rules()
+                .map(
+                        file ->
+                                "saved in "
+                                        + Path.of(file).getFileName()
+                                        + ", which other sets may name too")
+                .orElse("saved in a rules file of its own beside the set");
+    }
+
+    List<Piece> pieces() {
+        return editor.document().draft().set().pieces();
+    }
+
+    Units units() {
+        return editor.units().value();
     }
 
     /** A length as it would be typed. */
@@ -53,9 +94,9 @@ final class WorkshopFields {
             BiFunction<TemplateSettings, Double, TemplateSettings> set) {
         return typed(
                 label,
-                because,
+                () -> because,
                 range,
-                shop -> now.applyAsDouble(shop.templates()),
+                () -> now.applyAsDouble(shop().templates()),
                 mm -> changed(label, t -> set.apply(t, mm)));
     }
 
@@ -68,22 +109,22 @@ final class WorkshopFields {
             BiFunction<FileSettings, Double, FileSettings> set) {
         return typed(
                 label,
-                because,
+                () -> because,
                 range,
-                shop -> now.applyAsDouble(shop.files()),
+                () -> now.applyAsDouble(shop().files()),
                 mm -> WorkshopEdits.files("change " + label, f -> set.apply(f, mm)));
     }
 
     private Row typed(
             String label,
-            String because,
+            Supplier<String> because,
             Limits range,
-            ToDoubleFunction<Workshop> now,
+            DoubleSupplier now,
             DoubleFunction<Command> command) {
         return Row.field(
                 label,
                 Row.Kind.NUMBER,
-                () -> Row.State.of(text(now.applyAsDouble(shop())), because, Row.Source.SET),
+                () -> Row.State.of(text(now.getAsDouble()), because.get(), Row.Source.SET),
                 entry -> {
                     OptionalDouble mm = Length.parse(entry, editor.units().value());
                     return mm.isEmpty() || !range.holds(mm.getAsDouble())
@@ -107,7 +148,7 @@ final class WorkshopFields {
             BiFunction<TemplateSettings, Double, TemplateSettings> set) {
         return Row.field(
                 label,
-                Row.Kind.NUMBER,
+                Row.Kind.PLAIN,
                 () ->
                         Row.State.of(
                                 Inspected.number(now.applyAsDouble(templates())) + sign,

@@ -1,17 +1,25 @@
 package haftline.ui.model;
 
+import haftline.handle.Rules;
+import haftline.set.HandleSet;
 import haftline.set.Workshop;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The settings by which gauges and copying templates are made, in the order in which they are
- * decided. All rows are there from the beginning; which of them mean anything goes by the others.
+ * Settings of the workshop, in the order in which they are decided: those by which gauges and
+ * copying templates are made, or those by which a batch is cut and priced. All rows are there from
+ * the beginning; which of them mean anything goes by the others.
  */
 public final class WorkshopModel {
+    /** The chapter under which the sticks stand. */
+    public static final String SAW = "Saw and sticks";
+
     private final EditorModel editor;
     private final List<Chapter> chapters;
     private final Watched<Workshop> workshop;
+    private Rules.Copying copying;
 
     /**
      * Settings that belong together.
@@ -26,33 +34,59 @@ public final class WorkshopModel {
         }
     }
 
+    private WorkshopModel(EditorModel editor, List<Chapter> chapters) {
+        this.editor = editor;
+        this.chapters = List.copyOf(chapters);
+        workshop = new Watched<>(editor.draft().value().set().workshop());
+        copying = editor.draft().value().set().rules().copying();
+        editor.draft().watch(draft -> follow());
+        editor.units().watch(units -> refresh());
+    }
+
     /**
-     * The settings of an editor's set.
+     * How gauges and copying templates of an editor's set are made.
      *
      * @param editor the editor
+     * @return the settings
      */
-    public WorkshopModel(EditorModel editor) {
-        this.editor = editor;
+    public static WorkshopModel ofTemplates(EditorModel editor) {
         WorkshopFields fields = new WorkshopFields(editor);
         CuttingSettings cutting = new CuttingSettings(fields);
-        chapters =
+        return new WorkshopModel(
+                editor,
                 List.of(
                         new Chapter("Cut with", cutting.tools()),
                         new Chapter("Sheet to cut from", cutting.sheet()),
                         new Chapter("Gauges", new GaugeSettings(fields).all()),
                         new Chapter("Copying templates", new CopyingSettings(fields).all()),
                         new Chapter("Lettering", cutting.lettering()),
-                        new Chapter("Files and paper", cutting.files()));
-        workshop = new Watched<>(editor.draft().value().set().workshop());
-        editor.draft().watch(draft -> follow());
-        editor.units().watch(units -> refresh());
+                        new Chapter("Files and paper", cutting.files())));
+    }
+
+    /**
+     * How a batch of an editor's set is cut and priced.
+     *
+     * @param editor the editor
+     * @return the settings
+     */
+    public static WorkshopModel ofCosts(EditorModel editor) {
+        CostSettings costs = new CostSettings(new WorkshopFields(editor));
+        return new WorkshopModel(
+                editor,
+                List.of(
+                        new Chapter(SAW, costs.saw()),
+                        new Chapter("Rates", costs.all()),
+                        new Chapter("Adhesive", costs.adhesive())));
     }
 
     private void follow() {
-        Workshop now = editor.draft().value().set().workshop();
-        if (!now.equals(workshop.value())) {
+        HandleSet set = editor.draft().value().set();
+        boolean isOther =
+                !set.workshop().equals(workshop.value()) || !set.rules().copying().equals(copying);
+        copying = set.rules().copying();
+        if (isOther) {
             refresh();
-            workshop.set(now);
+            workshop.set(set.workshop());
         }
     }
 
@@ -99,15 +133,30 @@ public final class WorkshopModel {
      * @return a sentence
      */
     public String savedIn() {
+        return file().map(
+                        file ->
+                                "Saved with the set in "
+                                        + file
+                                        + ", which other sets may name too.")
+                .orElse("Saved with the set, in a workshop file of its own beside it.");
+    }
+
+    /**
+     * Where what goes into a batch's cost besides these settings is said.
+     *
+     * @return a sentence
+     */
+    public String restIn() {
+        return "Steps of the work with their minutes, and what is used up, are listed in "
+                + file().map(file -> file + "; change them there.")
+                        .orElse("the workshop file, once there is one.");
+    }
+
+    private Optional<Path> file() {
         return editor.draft()
                 .value()
                 .references()
                 .workshop()
-                .map(
-                        file ->
-                                "Saved with the set in "
-                                        + java.nio.file.Path.of(file).getFileName()
-                                        + ", which other sets may name too.")
-                .orElse("Saved with the set, in a workshop file of its own beside it.");
+                .map(file -> Path.of(file).getFileName());
     }
 }

@@ -325,7 +325,7 @@ public final class PhotoPanel extends BorderPane {
     }
 
     private static void show(Label label, String text) {
-        label.setText(text);
+        label.setText(Shown.unbroken(text));
         show((Node) label, !text.isEmpty());
     }
 
@@ -341,8 +341,8 @@ public final class PhotoPanel extends BorderPane {
         show(picture, state.picture().map(words::picture).orElse(""));
         show(rest, state.picture().isPresent());
         show(remove, state.picture().isPresent());
-        placing.setText(words.placing(state));
-        traced.setText(words.trace(state));
+        placing.setText(Shown.unbroken(words.placing(state)));
+        traced.setText(Shown.unbroken(words.trace(state)));
         onAxis.setSelected(state.isOnAxis());
         Shown shown = new Shown(editor.units().value());
         fill(

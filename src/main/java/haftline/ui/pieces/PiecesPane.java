@@ -201,7 +201,8 @@ public final class PiecesPane extends VBox {
                                     + summary.differences().stream()
                                             .map(Difference::words)
                                             .collect(Collectors.joining(", "));
-            setTooltip(ways.isEmpty() ? null : new Tooltip(ways));
+            // Of a name that is cut short the rest is told too.
+            setTooltip(new Tooltip(piece.name() + (ways.isEmpty() ? "" : ". " + ways)));
             setAccessibleText(
                     piece.name()
                             + ", "

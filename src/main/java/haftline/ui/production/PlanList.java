@@ -12,6 +12,7 @@ import haftline.ui.model.PlanRows.Stick;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Palette;
 import haftline.ui.theme.WideCell;
+import haftline.ui.words.Shown;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -78,7 +79,7 @@ final class PlanList extends ListView<Row> {
                 show(sentence(heading.text(), "line-heading"));
                 setAccessibleText(heading.text());
             } else if (row instanceof Note note) {
-                show(sentence(note.text(), "small"));
+                show(sentence(Shown.unbroken(note.text()), "small"));
                 setAccessibleText(note.text());
             } else if (row instanceof Stick stick) {
                 StickPicture picture = new StickPicture();

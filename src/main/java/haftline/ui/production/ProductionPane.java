@@ -1,6 +1,7 @@
 package haftline.ui.production;
 
 import haftline.ui.model.EditorModel;
+import haftline.ui.model.Preferences;
 import haftline.ui.model.ProductionModel;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -40,21 +42,26 @@ public final class ProductionPane extends BorderPane {
     private final ToggleButton showProgress = new ToggleButton("Progress");
     private final Label says = new Label();
     private final Button begin = new Button();
+    private final Preferences preferences;
+    private Optional<Node> costs = Optional.empty();
 
     /**
      * The view.
      *
      * @param editor what all views share
+     * @param preferences what is folded away
      * @param model the batch
      * @param palette colours of the theme
      * @param folder asks for a folder to write into
      */
     public ProductionPane(
             EditorModel editor,
+            Preferences preferences,
             ProductionModel model,
             Watched<Palette> palette,
             Function<Path, Optional<Path>> folder) {
         this.editor = editor;
+        this.preferences = preferences;
         this.model = model;
         getStyleClass().add("paged");
         setId("production-view");
@@ -138,32 +145,23 @@ public final class ProductionPane extends BorderPane {
         counts.setAccessibleText("Pieces and how many of each are made");
         counts.setCellFactory(view -> new CountCell());
         VBox.setVgrow(counts, Priority.ALWAYS);
-        Label where = new Label();
-        where.setWrapText(true);
-        where.getStyleClass().addAll("small", "side-foot");
-        where.setMinHeight(Region.USE_PREF_SIZE);
-        VBox side = new VBox(head, counts, where);
+        VBox side = new VBox(head, counts);
         side.setPrefWidth(SIDE_WIDTH);
         side.setMinWidth(SIDE_WIDTH);
         side.getStyleClass().add("side");
-        editor.draft().follow(draft -> where.setText(words()));
         return side;
     }
 
-    /** Where what is not asked here is said. */
-    private String words() {
-        return editor.draft()
-                .value()
-                .references()
-                .workshop()
-                .map(
-                        file ->
-                                "Sticks, kerf, rates and margin are read from "
-                                        + Path.of(file).getFileName()
-                                        + "; change them there.")
-                .orElse(
-                        "The set names no workshop document: without its sticks and rates there are"
-                                + " no cuts and no cost.");
+    /**
+     * Sticks and rates by which the batch is cut and priced, for the side of the window.
+     *
+     * @return the panel
+     */
+    public Node costs() {
+        if (costs.isEmpty()) {
+            costs = Optional.of(new CostsPane(editor, preferences));
+        }
+        return costs.get();
     }
 
     private void follow() {

@@ -7,6 +7,7 @@ import haftline.ui.model.LaidOut.Remark;
 import haftline.ui.model.TemplatesModel;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Mark;
+import haftline.ui.words.Shown;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Insets;
@@ -96,7 +97,8 @@ final class RemarksPane extends VBox {
             }
             TemplateFinding finding = remark.finding();
             mark.show(Optional.of(finding.gravity()));
-            sentence.setText(finding.subject() + ": " + finding.message(units.value()));
+            sentence.setText(
+                    Shown.unbroken(finding.subject() + ": " + finding.message(units.value())));
             where.setText(remark.sheet() < 0 ? "on no sheet" : "sheet " + (remark.sheet() + 1));
             setAccessibleText(
                     Mark.words(Optional.of(finding.gravity()))

@@ -42,6 +42,12 @@ final class SettingsPane extends ScrollPane {
         setId("template-settings");
         VBox folds = new VBox();
         folds.getStyleClass().add("folds");
+        Label saved = new Label();
+        saved.getStyleClass().addAll("small", "aside");
+        saved.setWrapText(true);
+        saved.setId("workshop-file");
+        folds.getChildren().add(saved);
+        followers.add(() -> saved.setText(model.savedIn()));
         for (WorkshopModel.Chapter chapter : model.chapters()) {
             List<Node> rows = new ArrayList<>();
             for (Setting setting : chapter.settings()) {
@@ -55,12 +61,6 @@ final class SettingsPane extends ScrollPane {
                                     preferences,
                                     () -> rows));
         }
-        Label saved = new Label();
-        saved.getStyleClass().add("small");
-        saved.setWrapText(true);
-        saved.setId("workshop-file");
-        folds.getChildren().add(saved);
-        followers.add(() -> saved.setText(model.savedIn()));
         setContent(folds);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);

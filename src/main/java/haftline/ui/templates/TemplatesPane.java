@@ -184,7 +184,10 @@ public final class TemplatesPane extends BorderPane {
             settings =
                     Optional.of(
                             new SettingsPane(
-                                    new WorkshopModel(editor), editor, preferences, palette));
+                                    WorkshopModel.ofTemplates(editor),
+                                    editor,
+                                    preferences,
+                                    palette));
         }
         return settings.get();
     }

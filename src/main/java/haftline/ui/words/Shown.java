@@ -3,6 +3,7 @@ package haftline.ui.words;
 import haftline.measure.Length;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
+import java.util.regex.Pattern;
 
 /**
  * Figures as they stand on the screen, each with its unit.
@@ -10,6 +11,9 @@ import haftline.measure.Units;
  * @param units unit of lengths
  */
 public record Shown(Units units) {
+    private static final Pattern BEFORE_UNIT =
+            Pattern.compile("(?<=[0-9]) (?=(mm|in|g|ml|%)(?![\\w]))");
+
     /** An inch wants this many decimals more than a millimetre for the same worth. */
     private static final int INCH_DECIMALS = 2;
 
@@ -49,6 +53,16 @@ public record Shown(Units units) {
     public String wall(double mm) {
         double step = units == Units.MM ? 0.1 : Units.INCH.millimetres() / 1000;
         return length(Math.floor(mm / step + ROUNDING) * step, 1);
+    }
+
+    /**
+     * A sentence for a label that wraps: no number is parted from its unit.
+     *
+     * @param sentence with a plain space between each number and its unit
+     * @return the same with no-break spaces there
+     */
+    public static String unbroken(String sentence) {
+        return BEFORE_UNIT.matcher(sentence).replaceAll("\u00a0");
     }
 
     /**

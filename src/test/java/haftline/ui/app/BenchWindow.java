@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The window for measuring: remembers nothing, asks nothing. */
 public final class BenchWindow {
@@ -58,6 +59,10 @@ public final class BenchWindow {
      * @throws IOException where there is no room for passing files
      */
     public static Workbench of(EditorModel editor) throws IOException {
+        return of(editor, where -> {});
+    }
+
+    static Workbench of(EditorModel editor, Consumer<Path> opener) throws IOException {
         Path kept = Files.createTempDirectory("bench");
         Preferences preferences = new Preferences(kept.resolve("editor.properties"));
         preferences.guideDismissed(true);
@@ -66,6 +71,6 @@ public final class BenchWindow {
                 preferences,
                 new FilesModel(editor, preferences, kept.resolve("unsaved")),
                 new Silent(),
-                where -> {});
+                opener);
     }
 }

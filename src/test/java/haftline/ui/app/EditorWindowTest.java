@@ -188,7 +188,7 @@ class EditorWindowTest {
                                                     s.startsWith(
                                                             "It balances "
                                                                     + NumberText.fixed(balance, 1)
-                                                                    + " mm")));
+                                                                    + "\u00a0mm")));
         }
         robot.drop();
     }

@@ -7,9 +7,12 @@ import haftline.edit.OpenDocument;
 import haftline.edit.OpenProgress;
 import haftline.measure.Units;
 import haftline.set.Family;
+import haftline.set.StockLength;
 import haftline.store.ProgressFile;
 import haftline.ui.model.EditorModel;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
@@ -37,19 +40,20 @@ class PaperWindowTest {
     private EditorModel editor;
     private Workbench workbench;
     private Path progress;
+    private final List<Path> opened = new ArrayList<>();
 
     @Start
     void start(Stage stage) throws Exception {
         Path set = DemoSet.copyTo(folder);
         progress = ProgressFile.beside(set);
         editor = new EditorModel(OpenDocument.of(DemoSet.read(set)));
-        workbench = BenchWindow.of(editor);
+        workbench = BenchWindow.of(editor, opened::add);
         stage.setScene(new Scene(workbench, 1366, 768));
         stage.show();
     }
 
     private static void await(Callable<Boolean> what) throws Exception {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, what);
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, what);
         WaitForAsyncUtils.waitForFxEvents();
     }
 
@@ -125,6 +129,72 @@ class PaperWindowTest {
         robot.push(KeyCode.SHORTCUT, KeyCode.Z);
         assertThat(ticks()).isEqualTo(2);
         assertThat(editor.status().value().isModified()).isFalse();
+    }
+
+    @Test
+    void allIsWrittenByKeysAlone(FxRobot robot) throws Exception {
+        robot.push(KeyCode.SHORTCUT, KeyCode.E);
+        ListView<?> files = robot.lookup("#export-files").queryListView();
+        await(files::isFocused);
+        robot.type(KeyCode.ENTER);
+        Path section = progress.resolveSibling("exports").resolve("shucker-section.svg");
+        Button folder = robot.lookup("#export-open-folder").queryButton();
+        await(folder::isFocused);
+        assertThat(section).exists();
+        assertThat(text(robot, "#export-result")).contains("files in");
+        robot.interact(files::requestFocus);
+        robot.type(KeyCode.DOWN, KeyCode.ENTER);
+        assertThat(opened).containsExactly(section.resolveSibling("shucker-section.dxf"));
+        robot.interact(folder::requestFocus);
+        robot.type(KeyCode.ENTER);
+        assertThat(opened).last().isEqualTo(section.getParent());
+        robot.interact(() -> robot.lookup("#export-back").queryButton().requestFocus());
+        robot.type(KeyCode.ENTER);
+        await(() -> robot.lookup("#board").query().isFocused());
+    }
+
+    @Test
+    void ratesAndSticksAreTypedBesideThePlanAndTakenBackByKeys(FxRobot robot) throws Exception {
+        robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT6);
+        ListView<?> rows = robot.lookup("#production-rows").queryListView();
+        await(() -> !rows.getItems().isEmpty());
+        List<?> before = List.copyOf(rows.getItems());
+        assertThat(text(robot, "#costs-file")).contains("workshop-tidewater.yaml");
+        TextField kerf = type(robot, "#row-saw-s-kerf", "3,2");
+        await(() -> !rows.getItems().isEmpty() && !rows.getItems().equals(before));
+        assertThat(kerf.getText()).isEqualTo("3.2 mm");
+        type(robot, "#row-saw-s-kerf", "wide");
+        assertThat(kerf.getAccessibleHelp()).contains("Expected a length from 0 to 10 mm");
+        type(robot, "#row-saw-s-kerf", "3.2 mm");
+        type(robot, "#stick-0-count", "7");
+        assertThat(sticks().get(0).count()).isEqualTo(7);
+        // The hand is still in the field.
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(sticks().get(0).count()).isEqualTo(2);
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(kerf.getText()).isEqualTo("1.5 mm");
+        assertThat(editor.status().value().isModified()).isFalse();
+        robot.push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(kerf.getText()).isEqualTo("3.2 mm");
+    }
+
+    private TextField type(FxRobot robot, String id, String text) {
+        TextField field = robot.lookup(id).queryAs(TextField.class);
+        robot.interact(
+                () -> {
+                    field.requestFocus();
+                    field.setText(text);
+                });
+        robot.type(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        return field;
+    }
+
+    private List<StockLength> sticks() {
+        return editor.draft().value().set().workshop().stockLengths().orElseThrow().sticks();
     }
 
     private int ticks() throws Exception {

@@ -101,7 +101,7 @@ class PhotographWindowTest {
         assertThat(apart.isFocused()).isTrue();
         robot.write("73 mm").type(KeyCode.ENTER);
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(text(robot, "#photo-placing")).contains("To scale: a pixel is 0.09 mm");
+        assertThat(text(robot, "#photo-placing")).contains("To scale: a pixel is 0.09\u00a0mm");
         // A pixel of the screen is 0.15 mm: the points are no better than that.
         assertThat(photo.state().value().lying().turnDeg()).isCloseTo(-6, within(0.3));
 

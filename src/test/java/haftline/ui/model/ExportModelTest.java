@@ -122,6 +122,27 @@ class ExportModelTest {
     }
 
     @Test
+    void whatIsAskedForBeforeTheSheetsAreLaidOutIsWrittenWhenTheyAre() {
+        Path to = folder.resolve("out");
+        export.choose(to);
+        export.write();
+        assertThat(stage()).isEqualTo(Stage.PLANNING);
+        assertThat(export.progress().value().text()).contains("as soon as");
+        work();
+        assertThat(stage()).isEqualTo(Stage.WRITTEN);
+        assertThat(to.resolve("shucker.svg")).hasContent("x");
+        export.write();
+        // Another choice is another plan: it is looked at before it is written.
+        export.choose("svg", false);
+        work();
+        export.choose("dxf", false);
+        export.write();
+        export.choose("dxf", true);
+        work();
+        assertThat(stage()).isEqualTo(Stage.READY);
+    }
+
+    @Test
     void sheetsOfTemplatesAreWrittenAloneWhereThatIsWanted() {
         export.choose("svg", false);
         export.choose("svg", true);

@@ -27,7 +27,7 @@ class WorkshopModelTest {
     void open() {
         file = DemoSet.copyTo(folder);
         editor = new EditorModel(OpenDocument.of(DemoSet.read(file)));
-        model = new WorkshopModel(editor);
+        model = WorkshopModel.ofTemplates(editor);
     }
 
     private Row row(String label) {
@@ -146,6 +146,25 @@ class WorkshopModelTest {
         assertThat(again).isEqualTo(editor.draft().value().set().workshop());
         assertThat(again.files().printer()).isEqualTo(new FileSettings.Printer(100, 99.6));
         assertThat(again.templates().copying().radialRatio()).isEqualTo(2);
+    }
+
+    @Test
+    void noseAndFollowerAreRulesAndSayWhereTheyAreSaved() {
+        assertThat(row("cutter's nose").state().value().because())
+                .contains("rules.yaml, which other sets may name too");
+        row("cutter's nose").enter("1/8 in");
+        row("follower").enter("4,5");
+        var copying = editor.draft().value().set().rules().copying();
+        assertThat(copying.noseMm()).isCloseTo(3.175, within(1e-12));
+        assertThat(copying.followerMm()).isEqualTo(4.5);
+        assertThat(row("follower").state().value().text()).isEqualTo("4.5 mm");
+        row("follower").enter("31");
+        assertThat(row("follower").state().value().wrong())
+                .contains("Expected a length from 0 to 30 mm");
+        assertThat(editor.document().save()).isInstanceOf(SaveResult.Saved.class);
+        assertThat(DemoSet.read(file).set().rules().copying()).isEqualTo(copying);
+        editor.undo();
+        assertThat(row("follower").state().value().text()).isEqualTo("1.5 mm");
     }
 
     @Test
