@@ -84,17 +84,6 @@ public final class Making {
     }
 
     /**
-     * What would be made of a set, lengths in mm.
-     *
-     * @param loaded the set
-     * @return its files
-     * @throws CatalogueException where a catalogue that is needed for them has errors
-     */
-    public static Plan plan(LoadedSet loaded) throws CatalogueException {
-        return plan(loaded, Units.MM);
-    }
-
-    /**
      * What would be made of a set.
      *
      * @param loaded the set

@@ -82,17 +82,6 @@ public final class TakeOffDrawing {
     }
 
     /**
-     * Draws it without the words beneath, in mm, for a page that says them itself.
-     *
-     * @param taken what was taken off
-     * @param toleranceMm the tolerance that was asked for, mm on the diameter
-     * @return the drawing
-     */
-    public static Drawing plot(TakeOff taken, double toleranceMm) {
-        return plot(taken, toleranceMm, Units.MM);
-    }
-
-    /**
      * Draws it without the words beneath, for a page that says them itself.
      *
      * @param taken what was taken off

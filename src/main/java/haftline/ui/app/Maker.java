@@ -1,6 +1,7 @@
 package haftline.ui.app;
 
 import haftline.cli.Making;
+import haftline.measure.Units;
 import haftline.stock.CatalogueException;
 import haftline.store.LoadedSet;
 import haftline.ui.model.ExportModel;
@@ -21,8 +22,8 @@ final class Maker implements ExportModel.Maker {
     }
 
     @Override
-    public ExportModel.Plan plan(LoadedSet set) throws CatalogueException {
-        Making.Plan plan = Making.plan(set);
+    public ExportModel.Plan plan(LoadedSet set, Units units) throws CatalogueException {
+        Making.Plan plan = Making.plan(set, units);
         return new ExportModel.Plan() {
             @Override
             public List<PlannedFile> ofPieces(Set<String> formats) {

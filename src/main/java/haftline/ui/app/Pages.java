@@ -139,18 +139,23 @@ final class Pages {
     }
 
     private ExportPane export(Consumer<Path> opener, Actions actions) {
-        return new ExportPane(
-                exporting.get(),
-                dialogs::folder,
-                opener,
-                () -> {
-                    // Back to where the page was called from.
-                    if (exporting.get().templatesAlone().value()) {
-                        actions.showTemplates();
-                    } else {
-                        actions.showBoard();
-                    }
-                });
+        ExportPane page =
+                new ExportPane(
+                        exporting.get(),
+                        dialogs::folder,
+                        opener,
+                        () -> {
+                            // Back to where the page was called from.
+                            if (exporting.get().templatesAlone().value()) {
+                                actions.showTemplates();
+                            } else {
+                                actions.showBoard();
+                            }
+                        });
+        // The inspector and the unit are at hand beside it: what is written follows them.
+        editor.draft().watch(draft -> page.planAgain());
+        editor.units().watch(units -> page.planAgain());
+        return page;
     }
 
     /** Shows one page, or the bare board. */

@@ -179,6 +179,13 @@ public final class ExportPane extends VBox {
                 });
     }
 
+    /** Plans anew where the page is seen: something has changed that the files follow from. */
+    public void planAgain() {
+        if (isVisible()) {
+            model.plan();
+        }
+    }
+
     /** Enter does what the button under the hand does; in the form it writes, as in any form. */
     private void enter(KeyEvent event) {
         if (event.getCode() != KeyCode.ENTER) {

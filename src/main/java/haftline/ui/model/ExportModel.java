@@ -1,5 +1,6 @@
 package haftline.ui.model;
 
+import haftline.measure.Units;
 import haftline.store.LoadedSet;
 import haftline.ui.model.ExportProgress.Stage;
 import haftline.write.OutputException;
@@ -41,10 +42,11 @@ public final class ExportModel {
          * What would be made of a set.
          *
          * @param set the set
+         * @param units unit of the lengths in drawings, sheets, pictures and templates
          * @return the plan
          * @throws Exception where something that it needs cannot be read; its message tells what
          */
-        Plan plan(LoadedSet set) throws Exception;
+        Plan plan(LoadedSet set, Units units) throws Exception;
     }
 
     /** The files of a set. Whichever are asked for, nothing is drawn before it must be. */
@@ -223,6 +225,7 @@ public final class ExportModel {
         int number = ++planNumber;
         isAwaited = false;
         LoadedSet set = editor.document().loaded();
+        Units units = editor.units().value();
         Set<String> wanted = formats.value();
         Path to = folder.value();
         boolean alone = templatesAlone.value();
@@ -230,7 +233,7 @@ public final class ExportModel {
         background.execute(
                 () -> {
                     try {
-                        Plan plan = maker.plan(set);
+                        Plan plan = maker.plan(set, units);
                         List<PlannedFile> found =
                                 new ArrayList<>(alone ? List.of() : plan.ofPieces(wanted));
                         List<PlannedFile> first = List.copyOf(found);

@@ -42,8 +42,10 @@ public record LaidOut(
      * @param batch id of the batch
      * @param briefs one a piece
      * @param settings the workshop's
+     * @param units unit of the lettering
      */
-    public record Asked(String set, String batch, List<Brief> briefs, TemplateSettings settings) {
+    public record Asked(
+            String set, String batch, List<Brief> briefs, TemplateSettings settings, Units units) {
         /** Copies the list. */
         public Asked {
             briefs = List.copyOf(briefs);
@@ -94,7 +96,8 @@ public record LaidOut(
             Handle handle = worked.figures().get().handle();
             boolean stopped = worked.findings().stream().anyMatch(f -> f.gravity() == Gravity.STOP);
             Workpiece work = Workpiece.of(handle, asked.batch(), stopped);
-            cards.addAll(WorkCards.of(work, brief.rules().copying(), asked.settings(), Units.MM));
+            cards.addAll(
+                    WorkCards.of(work, brief.rules().copying(), asked.settings(), asked.units()));
         }
         SheetLayout layout = SheetLayout.of(cards, SheetSize.of(asked.settings().sheet()), step);
         CardDrawing drawing = new CardDrawing(LetteringStyle.of(asked.settings().lettering()));

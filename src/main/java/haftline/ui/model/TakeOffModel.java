@@ -136,6 +136,7 @@ public final class TakeOffModel {
         this.background = background;
         this.drawing = drawing;
         settings.watch(changed -> work());
+        editor.units().watch(changed -> work());
     }
 
     /**
@@ -324,11 +325,12 @@ public final class TakeOffModel {
         Source readings = source.value().get();
         Settings how = settings.value();
         Ends ends = ends();
+        Units units = editor.units().value();
         int mine = ++number;
         state.set(State.of(Stage.WORKING, ""));
         background.execute(
                 () -> {
-                    State found = taken(readings, how, ends);
+                    State found = taken(readings, how, ends, units);
                     drawing.execute(
                             () -> {
                                 if (mine == number) {
@@ -338,7 +340,7 @@ public final class TakeOffModel {
                 });
     }
 
-    private static State taken(Source from, Settings how, Ends ends) {
+    private static State taken(Source from, Settings how, Ends ends, Units units) {
         try {
             List<Reading> readings =
                     from.file().isEmpty() ? from.traced() : read(from.file().get(), how);
@@ -348,7 +350,9 @@ public final class TakeOffModel {
                                     new State(
                                             Stage.READY,
                                             taken,
-                                            Optional.of(TakeOffDrawing.plot(t, how.toleranceMm())),
+                                            Optional.of(
+                                                    TakeOffDrawing.plot(
+                                                            t, how.toleranceMm(), units)),
                                             ""))
                     .orElseGet(
                             () ->

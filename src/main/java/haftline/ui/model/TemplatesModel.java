@@ -44,6 +44,7 @@ public final class TemplatesModel {
         this.background = background;
         this.drawing = drawing;
         editor.draft().watch(draft -> ask());
+        editor.units().watch(units -> ask());
     }
 
     /**
@@ -128,7 +129,13 @@ public final class TemplatesModel {
         LoadedSet loaded = editor.document().loaded();
         HandleSet set = loaded.set();
         List<Brief> briefs = loaded.briefs();
-        Asked now = new Asked(set.name(), set.batch(), briefs, set.workshop().templates());
+        Asked now =
+                new Asked(
+                        set.name(),
+                        set.batch(),
+                        briefs,
+                        set.workshop().templates(),
+                        editor.units().value());
         if (asked.equals(Optional.of(now))) {
             return;
         }

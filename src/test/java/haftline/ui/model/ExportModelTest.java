@@ -3,6 +3,7 @@ package haftline.ui.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import haftline.edit.DemoSet;
+import haftline.measure.Units;
 import haftline.set.Piece;
 import haftline.store.LoadedSet;
 import haftline.ui.model.ExportProgress.Stage;
@@ -28,6 +29,7 @@ class ExportModelTest {
     private boolean isSpoilt;
     private boolean isLaidOut;
     private int drawn;
+    private Units asked;
 
     /** One file a piece and format. */
     private final class OneEach implements ExportModel.Maker {
@@ -42,7 +44,8 @@ class ExportModelTest {
         }
 
         @Override
-        public ExportModel.Plan plan(LoadedSet set) throws IOException {
+        public ExportModel.Plan plan(LoadedSet set, Units units) throws IOException {
+            asked = units;
             if (isSpoilt) {
                 throw new IOException("metals.csv is spoilt");
             }
@@ -96,6 +99,19 @@ class ExportModelTest {
 
     private Stage stage() {
         return export.progress().value().stage();
+    }
+
+    @Test
+    void filesAreInTheUnitOfTheBoard() {
+        EditorModel editor =
+                new EditorModel(
+                        haftline.edit.OpenDocument.of(
+                                DemoSet.read(DemoSet.copyTo(folder.resolve("inches")))));
+        export = model(editor);
+        editor.units().set(Units.INCH);
+        export.plan();
+        work();
+        assertThat(asked).isEqualTo(Units.INCH);
     }
 
     /** A table that was measured into is worth more than any that is written over it. */

@@ -95,7 +95,9 @@ class PaperModelTest {
         background.work();
         assertThat(papers.saved().value()).isEqualTo("Saved as mine.pdf");
         byte[] made =
-                haftline.cli.Making.plan(DemoSet.load()).ofPieces(java.util.Set.of("pdf")).stream()
+                haftline.cli.Making.plan(DemoSet.load(), haftline.measure.Units.MM)
+                        .ofPieces(java.util.Set.of("pdf"))
+                        .stream()
                         .filter(planned -> planned.name().equals("shucker-lathe.pdf"))
                         .findFirst()
                         .orElseThrow()

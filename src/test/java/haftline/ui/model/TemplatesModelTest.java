@@ -94,7 +94,9 @@ class TemplatesModelTest {
                         CuttingTool.of(settings.cutting()).note(),
                         Units.MM);
         List<Drawing> made =
-                Making.plan(editor.document().loaded()).ofTemplates(Set.of("dxf")).stream()
+                Making.plan(editor.document().loaded(), Units.MM)
+                        .ofTemplates(Set.of("dxf"))
+                        .stream()
                         .map(file -> file.drawing().orElseThrow().get())
                         .toList();
         assertThat(shown).isEqualTo(made);
@@ -190,5 +192,15 @@ class TemplatesModelTest {
         assertThat(model.toolNote()).contains("0.2 mm").contains("outside");
         editor.units().set(Units.INCH);
         assertThat(model.toolNote()).contains("0.0079 in");
+    }
+
+    @Test
+    void lettersCardsInTheUnitsOfTheScreen() {
+        model.show(true);
+        work();
+        editor.units().set(Units.INCH);
+        work();
+        assertThat(laid().asked().units()).isEqualTo(Units.INCH);
+        assertThat(laid().sheets().get(0).get(0).drawing().toString()).contains(" in");
     }
 }
