@@ -21,9 +21,12 @@ final class Notice extends HBox {
         Button close = new Button("Dismiss");
         close.getStyleClass().add("quiet");
         close.setOnAction(e -> editor.notice().set(Optional.empty()));
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        getChildren().addAll(why, gap, close);
+        // A reason is read whole, however long.
+        close.setMinWidth(Region.USE_PREF_SIZE);
+        why.setMinHeight(Region.USE_PREF_SIZE);
+        why.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(why, Priority.ALWAYS);
+        getChildren().addAll(why, close);
         getStyleClass().add("notice");
         setAlignment(Pos.CENTER_LEFT);
         editor.notice().follow(this::tell);

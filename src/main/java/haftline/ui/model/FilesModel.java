@@ -128,7 +128,10 @@ public final class FilesModel {
             show(OpenDocument.of(SetFile.read(file)));
             remember(file);
         } catch (DocumentException wrong) {
-            editor.refuse(wrong.getMessage());
+            editor.refuse(
+                    file.getFileName()
+                            + " could not be opened; another set is still shown.\n"
+                            + wrong.getMessage());
         }
     }
 
