@@ -66,7 +66,7 @@ class WorkshopOptionsTest {
                 .doesNotContain("lengths in mm");
         assertThat(Files.readString(out().resolve(table))).startsWith("station,from shoulder [mm]");
         assertThat(Run.of("make", "--help").out().replaceAll("\\s+", " "))
-                .contains("drawings, sheets, gauges and templates follow --units")
+                .contains("drawings, sheets, pictures, gauges and templates follow --units")
                 .contains("tables and solids are in mm");
     }
 
