@@ -345,21 +345,12 @@ public final class TakeOffModel {
             List<Reading> readings =
                     from.file().isEmpty() ? from.traced() : read(from.file().get(), how);
             Optional<TakeOff> taken = TakeOff.of(readings, how.toleranceMm(), from.plain(), ends);
-            return taken.map(
-                            t ->
-                                    new State(
-                                            Stage.READY,
-                                            taken,
-                                            Optional.of(
-                                                    TakeOffDrawing.plot(
-                                                            t, how.toleranceMm(), units)),
-                                            ""))
-                    .orElseGet(
-                            () ->
-                                    State.of(
-                                            Stage.REFUSED,
-                                            "No outline that can be turned passes these"
-                                                    + " readings."));
+            if (taken.isEmpty()) {
+                return State.of(
+                        Stage.REFUSED, "No outline that can be turned passes these readings.");
+            }
+            Drawing plot = TakeOffDrawing.plot(taken.get(), how.toleranceMm(), units);
+            return new State(Stage.READY, taken, Optional.of(plot), "");
         } catch (DocumentException | IllegalArgumentException refused) {
             return State.of(Stage.REFUSED, refused.getMessage());
         }
