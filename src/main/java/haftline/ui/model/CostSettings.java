@@ -3,9 +3,6 @@ package haftline.ui.model;
 import haftline.edit.Command;
 import haftline.edit.Outcome;
 import haftline.edit.WorkshopEdits;
-import haftline.measure.Length;
-import haftline.measure.NumberText;
-import haftline.measure.OutOfRange;
 import haftline.set.Piece;
 import haftline.set.Rates;
 import haftline.set.Rates.AdhesivePrice;
@@ -32,9 +29,6 @@ final class CostSettings {
     private static final Limits MARGIN = new Limits(0, Rates.GREATEST_MARGIN);
     private static final Limits SPARE = new Limits(0, 100);
     private static final String PERCENT = " %";
-
-    /** Prices of small things have more places than a coin. */
-    private static final int PLACES = 4;
 
     private final WorkshopFields fields;
 
@@ -90,7 +84,7 @@ final class CostSettings {
     List<Setting> all() {
         return List.of(
                 Setting.of(
-                        number(
+                        fields.number(
                                 "an hour at work",
                                 () ->
                                         hasRates()
@@ -120,7 +114,7 @@ final class CostSettings {
                                 Rates::marginPercent,
                                 RatesBuilder::marginPercent)),
                 rate(
-                        number(
+                        fields.number(
                                 "price rounded up to",
                                 () -> "a multiple of it; 0 for the hundredth",
                                 "",
@@ -143,7 +137,7 @@ final class CostSettings {
     List<Setting> adhesive() {
         return List.of(
                 rate(
-                        number(
+                        fields.number(
                                 "a ml of adhesive",
                                 () -> "mixed; empty: it has no price",
                                 "",
@@ -155,7 +149,7 @@ final class CostSettings {
                                                 "a ml of adhesive",
                                                 r -> r.adhesive(boxed(price).map(this::priced))))),
                 Setting.of(
-                                number(
+                                fields.number(
                                         "adhesive for waste",
                                         () -> "mixed beyond what the joints hold",
                                         PERCENT,
@@ -185,7 +179,7 @@ final class CostSettings {
 
     Row kit(String kit) {
         String label = "kit " + kit;
-        return number(
+        return fields.number(
                 label,
                 () -> price(kit).isPresent() ? "" : "has no price",
                 "",
@@ -259,7 +253,7 @@ final class CostSettings {
             Limits range,
             ToDoubleFunction<Rates> now,
             BiFunction<RatesBuilder, Double, RatesBuilder> set) {
-        return number(
+        return fields.number(
                 label,
                 () -> because,
                 PERCENT,
@@ -269,41 +263,6 @@ final class CostSettings {
                 share -> change(label, r -> set.apply(r, share.orElseThrow())));
     }
 
-    private Row number(
-            String label,
-            Supplier<String> because,
-            String sign,
-            Limits range,
-            boolean mayBeEmpty,
-            Supplier<OptionalDouble> now,
-            Function<OptionalDouble, Command> command) {
-        return Row.field(
-                label,
-                Row.Kind.PLAIN,
-                () ->
-                        Row.State.of(
-                                boxed(now.get()).map(x -> plain(x) + sign).orElse(""),
-                                because.get(),
-                                Row.Source.SET),
-                entry -> {
-                    OptionalDouble number = Entry.number(entry, sign.strip());
-                    boolean isGood = number.isPresent() && range.holds(number.getAsDouble());
-                    return isGood || mayBeEmpty && entry.isBlank()
-                            ? fields.run(command.apply(number))
-                            : new Outcome.Refused(
-                                    "Expected a number from "
-                                            + plain(range.least())
-                                            + " to "
-                                            + plain(range.greatest())
-                                            + sign
-                                            + (mayBeEmpty ? ", or nothing" : ""));
-                });
-    }
-
-    static String plain(double value) {
-        return NumberText.upTo(value, PLACES);
-    }
-
     private Row length(
             String label,
             Supplier<String> because,
@@ -311,28 +270,12 @@ final class CostSettings {
             boolean mayBeEmpty,
             Function<StockLengths, OptionalDouble> now,
             BiFunction<StockLengths, OptionalDouble, StockLengths> set) {
-        return Row.field(
+        return fields.length(
                 label,
-                Row.Kind.NUMBER,
-                () ->
-                        Row.State.of(
-                                rack().flatMap(r -> boxed(now.apply(r)))
-                                        .map(fields::text)
-                                        .orElse(""),
-                                because.get(),
-                                Row.Source.SET),
-                entry -> {
-                    OptionalDouble mm = Length.parse(entry, fields.units());
-                    boolean isGood = mm.isPresent() && range.holds(mm.getAsDouble());
-                    return isGood || mayBeEmpty && entry.isBlank()
-                            ? fields.run(
-                                    WorkshopEdits.stockLengths(
-                                            "change " + label, r -> set.apply(r, mm)))
-                            : new Outcome.Refused(
-                                    "Expected a length "
-                                            + OutOfRange.range(
-                                                    range.least(), range.greatest(), fields.units())
-                                            + (mayBeEmpty ? ", or nothing" : ""));
-                });
+                because,
+                range,
+                mayBeEmpty,
+                () -> rack().map(now).orElse(OptionalDouble.empty()),
+                mm -> WorkshopEdits.stockLengths("change " + label, r -> set.apply(r, mm)));
     }
 }

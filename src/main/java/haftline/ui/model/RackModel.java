@@ -139,14 +139,14 @@ public final class RackModel {
 
     private String price(StockLength stick) {
         if (stick.priceEach().isPresent()) {
-            return CostSettings.plain(stick.priceEach().getAsDouble()) + " " + EACH;
+            return WorkshopFields.plain(stick.priceEach().getAsDouble()) + " " + EACH;
         }
         if (stick.pricePerMetre().isEmpty()) {
             return "";
         }
         double perMetre = stick.pricePerMetre().getAsDouble();
         return units() == Units.MM
-                ? CostSettings.plain(perMetre) + PER_METRE
+                ? WorkshopFields.plain(perMetre) + PER_METRE
                 : NumberText.upTo(perMetre * MM_PER_FOOT / MM_PER_METRE, FOOT_PLACES) + PER_FOOT;
     }
 

@@ -6,6 +6,7 @@ import haftline.edit.RulesEdits;
 import haftline.edit.WorkshopEdits;
 import haftline.handle.Rules;
 import haftline.measure.Length;
+import haftline.measure.NumberText;
 import haftline.measure.OutOfRange;
 import haftline.measure.Units;
 import haftline.set.FileSettings;
@@ -18,7 +19,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
-import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -27,6 +27,9 @@ import java.util.function.UnaryOperator;
 
 /** How a setting of the workshop becomes a row; a change is one step that can be undone. */
 final class WorkshopFields {
+    /** Prices of small things have more places than a coin. */
+    private static final int PLACES = 4;
+
     private final EditorModel editor;
 
     WorkshopFields(EditorModel editor) {
@@ -51,12 +54,13 @@ final class WorkshopFields {
             Limits range,
             ToDoubleFunction<Rules.Copying> now,
             BiFunction<Rules.Copying, Double, Rules.Copying> set) {
-        return typed(
+        return length(
                 label,
                 () -> "radius, a rule: " + rulesSavedIn(),
                 range,
-                () -> now.applyAsDouble(copyingRules()),
-                mm -> RulesEdits.copying("change " + label, c -> set.apply(c, mm)));
+                false,
+                () -> OptionalDouble.of(now.applyAsDouble(copyingRules())),
+                mm -> RulesEdits.copying("change " + label, c -> set.apply(c, mm.orElseThrow())));
     }
 
     private String rulesSavedIn() {
@@ -92,12 +96,13 @@ final class WorkshopFields {
             Limits range,
             ToDoubleFunction<TemplateSettings> now,
             BiFunction<TemplateSettings, Double, TemplateSettings> set) {
-        return typed(
+        return length(
                 label,
                 () -> because,
                 range,
-                () -> now.applyAsDouble(shop().templates()),
-                mm -> changed(label, t -> set.apply(t, mm)));
+                false,
+                () -> OptionalDouble.of(now.applyAsDouble(templates())),
+                mm -> changed(label, t -> set.apply(t, mm.orElseThrow())));
     }
 
     /** A length of the settings for files. */
@@ -107,35 +112,37 @@ final class WorkshopFields {
             Limits range,
             ToDoubleFunction<FileSettings> now,
             BiFunction<FileSettings, Double, FileSettings> set) {
-        return typed(
+        return length(
                 label,
                 () -> because,
                 range,
-                () -> now.applyAsDouble(shop().files()),
-                mm -> WorkshopEdits.files("change " + label, f -> set.apply(f, mm)));
+                false,
+                () -> OptionalDouble.of(now.applyAsDouble(shop().files())),
+                mm -> WorkshopEdits.files("change " + label, f -> set.apply(f, mm.orElseThrow())));
     }
 
-    private Row typed(
+    /** A length that may be left empty or not. */
+    Row length(
             String label,
             Supplier<String> because,
             Limits range,
-            DoubleSupplier now,
-            DoubleFunction<Command> command) {
+            boolean mayBeEmpty,
+            Supplier<OptionalDouble> now,
+            Function<OptionalDouble, Command> command) {
         return Row.field(
                 label,
                 Row.Kind.NUMBER,
-                () -> Row.State.of(text(now.getAsDouble()), because.get(), Row.Source.SET),
-                entry -> {
-                    OptionalDouble mm = Length.parse(entry, editor.units().value());
-                    return mm.isEmpty() || !range.holds(mm.getAsDouble())
-                            ? new Outcome.Refused(
-                                    "Expected a length "
-                                            + OutOfRange.range(
-                                                    range.least(),
-                                                    range.greatest(),
-                                                    editor.units().value()))
-                            : run(command.apply(mm.getAsDouble()));
-                });
+                () -> state(now.get(), this::text, because),
+                entry ->
+                        taken(
+                                entry,
+                                Length.parse(entry, units()),
+                                range,
+                                mayBeEmpty,
+                                "Expected a length "
+                                        + OutOfRange.range(
+                                                range.least(), range.greatest(), units()),
+                                command));
     }
 
     /** A plain number of the templates' settings, with a sign behind it or none. */
@@ -146,25 +153,65 @@ final class WorkshopFields {
             Limits range,
             ToDoubleFunction<TemplateSettings> now,
             BiFunction<TemplateSettings, Double, TemplateSettings> set) {
+        return number(
+                label,
+                () -> because,
+                sign,
+                range,
+                false,
+                () -> OptionalDouble.of(now.applyAsDouble(templates())),
+                number -> changed(label, t -> set.apply(t, number.orElseThrow())));
+    }
+
+    /** A plain number that may be left empty or not, with a sign behind it or none. */
+    Row number(
+            String label,
+            Supplier<String> because,
+            String sign,
+            Limits range,
+            boolean mayBeEmpty,
+            Supplier<OptionalDouble> now,
+            Function<OptionalDouble, Command> command) {
         return Row.field(
                 label,
                 Row.Kind.PLAIN,
-                () ->
-                        Row.State.of(
-                                Inspected.number(now.applyAsDouble(templates())) + sign,
-                                because,
-                                Row.Source.SET),
-                entry -> {
-                    OptionalDouble number = Entry.number(entry, sign.strip());
-                    return number.isEmpty() || !range.holds(number.getAsDouble())
-                            ? new Outcome.Refused(
-                                    "Expected a number from "
-                                            + Inspected.number(range.least())
-                                            + " to "
-                                            + Inspected.number(range.greatest())
-                                            + sign)
-                            : run(changed(label, t -> set.apply(t, number.getAsDouble())));
-                });
+                () -> state(now.get(), value -> plain(value) + sign, because),
+                entry ->
+                        taken(
+                                entry,
+                                Entry.number(entry, sign.strip()),
+                                range,
+                                mayBeEmpty,
+                                "Expected a number from "
+                                        + plain(range.least())
+                                        + " to "
+                                        + plain(range.greatest())
+                                        + sign,
+                                command));
+    }
+
+    private static Row.State state(
+            OptionalDouble now, DoubleFunction<String> shown, Supplier<String> because) {
+        String text = now.isPresent() ? shown.apply(now.getAsDouble()) : "";
+        return Row.State.of(text, because.get(), Row.Source.SET);
+    }
+
+    private Outcome taken(
+            String entry,
+            OptionalDouble value,
+            Limits range,
+            boolean mayBeEmpty,
+            String expected,
+            Function<OptionalDouble, Command> command) {
+        boolean isGood = value.isPresent() && range.holds(value.getAsDouble());
+        return isGood || mayBeEmpty && entry.isBlank()
+                ? run(command.apply(value))
+                : new Outcome.Refused(expected + (mayBeEmpty ? ", or nothing" : ""));
+    }
+
+    /** A number as it would be typed. */
+    static String plain(double value) {
+        return NumberText.upTo(value, PLACES);
     }
 
     /** One of several, each in a few words. */
