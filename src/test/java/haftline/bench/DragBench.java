@@ -23,6 +23,8 @@ import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.Rectangle;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 
@@ -33,13 +35,20 @@ import javafx.stage.StageStyle;
  * <p>First part: event and layout one after the other, without the screen. Second part: one drag
  * event a pulse, on the screen; the work of a frame is the processor time that the thread of the
  * window, the thread that paints and the threads of the pool have taken from one pulse to the next,
- * so that neither the wait for the pulse nor other programs count.
+ * so that neither the wait for the pulse nor other programs count. Third part: pulses in which one
+ * pixel of the window changes, for what the toolkit takes whatever is drawn: it copies the whole
+ * window and hands it over.
  */
 public final class DragBench extends Application {
     /** Frames before those that count; more with {@code -Dwarm=}. */
     private static final int WARM = Integer.getInteger("warm", 900);
 
     private static final int FRAMES = 600;
+
+    /** Frames in which one pixel changes, after some that let the board settle. */
+    private static final int BARE = 300;
+
+    private static final int SETTLING = 90;
 
     /** A pulse later than this after the one before was missed, ms (60 a second). */
     private static final double MISSED_MS = 1.5 * 1000 / 60;
@@ -52,6 +61,7 @@ public final class DragBench extends Application {
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
+    private final Rectangle pixel = new Rectangle(1, 1);
     private BoardPane board;
     private Point2D node;
     private long inEvent;
@@ -88,6 +98,8 @@ public final class DragBench extends Application {
         stage.setScene(new Scene(window, 1920, 1080));
         stage.show();
         board = (BoardPane) window.lookup("#board");
+        pixel.setManaged(false);
+        window.getChildren().add(pixel);
         Platform.runLater(this::work);
     }
 
@@ -199,7 +211,7 @@ public final class DragBench extends Application {
                     print("event to the next frame", eventToFrame);
                     long missed = Arrays.stream(apart).filter(ms -> ms > MISSED_MS).count();
                     System.out.printf(Locale.ROOT, "missed %d of %d pulses%n", missed, FRAMES);
-                    Platform.exit();
+                    bare(spent, all);
                     return;
                 }
                 // The event comes between two pulses, as from a hand.
@@ -210,6 +222,34 @@ public final class DragBench extends Application {
                             fire(MouseEvent.MOUSE_DRAGGED, at);
                             inEvent = THREADS.getCurrentThreadCpuTime() - start;
                         });
+            }
+        }.start();
+    }
+
+    /** What a frame costs in which one pixel changes, and what one of a drag takes beyond that. */
+    private void bare(Spent spent, double[] drag) {
+        double[] all = new double[BARE];
+        new AnimationTimer() {
+            private int at = -SETTLING;
+
+            @Override
+            public void handle(long now) {
+                long before = spent.window + spent.painter + spent.pool;
+                spent.read();
+                if (at >= 0) {
+                    all[at] = (spent.window + spent.painter + spent.pool - before) / 1e6;
+                }
+                spent.skip();
+                pixel.setFill(at % 2 == 0 ? Color.BLACK : Color.GRAY);
+                if (++at == BARE) {
+                    stop();
+                    print("only one pixel changes", all);
+                    Arrays.sort(all);
+                    print(
+                            "a drag beyond its median",
+                            Arrays.stream(drag).map(ms -> ms - all[BARE / 2]).toArray());
+                    Platform.exit();
+                }
             }
         }.start();
     }
