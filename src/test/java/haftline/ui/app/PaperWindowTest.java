@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import haftline.edit.DemoSet;
 import haftline.edit.OpenDocument;
 import haftline.edit.OpenProgress;
+import haftline.edit.PieceEdits;
 import haftline.measure.Units;
 import haftline.set.Family;
 import haftline.set.Rates;
@@ -27,6 +28,7 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -216,6 +218,16 @@ class PaperWindowTest {
         type(robot, "#used-0-name", "wax");
         assertThat(rates().consumables().get(0).name()).isEqualTo("wax");
         assertThat(robot.lookup("#used-0-name").query().isFocused()).isTrue();
+    }
+
+    @Test
+    void aLongNameIsReadWholeInTheListOfPieces(FxRobot robot) {
+        String name = "butter spreader of the long table";
+        robot.interact(() -> editor.run(PieceEdits.rename("butter spreader", name)));
+        WaitForAsyncUtils.waitForFxEvents();
+        Label label = robot.lookup(".piece-name").lookup(name).queryAs(Label.class);
+        // What a label has no room for gives way to dots in the text that it draws.
+        assertThat(((Text) label.lookup(".text")).getText()).isEqualTo(name);
     }
 
     @Test
