@@ -289,6 +289,7 @@ public final class BatchPane extends BorderPane {
             super(pieces);
             name.getStyleClass().add("piece-name");
             name.setMinWidth(0);
+            name.setWrapText(true);
             todo.getStyleClass().add("small");
             todo.setWrapText(true);
             HBox line = new HBox(7, mark, name);
