@@ -44,6 +44,7 @@ public final class NewSet {
      */
     public static LoadedSet in(Path folder, LoadedSet like) {
         HandleSet shop = like.set();
+        Path file = folder.resolve("new-set.yaml");
         String metal = like.materials().metals().keys().iterator().next();
         HandleSet set =
                 new HandleSet(
@@ -71,24 +72,17 @@ public final class NewSet {
                         "",
                         Optional.of(BATCH),
                         Optional.empty(),
-                        like.references().workshop().map(path -> absolute(like, path)),
-                        absolute(like),
+                        like.references().workshop().map(path -> seenFrom(file, like, path)),
+                        like.references().catalogues().stream()
+                                .map(path -> seenFrom(file, like, path))
+                                .toList(),
                         like.references().rack(),
                         Map.of());
-        return new LoadedSet(
-                folder.resolve("new-set.yaml"),
-                set,
-                references,
-                like.catalogues(),
-                like.materials());
+        return new LoadedSet(file, set, references, like.catalogues(), like.materials());
     }
 
-    private static List<String> absolute(LoadedSet like) {
-        return like.references().catalogues().stream().map(path -> absolute(like, path)).toList();
-    }
-
-    private static String absolute(LoadedSet like, String path) {
-        return Whereabouts.normal(like.file().resolveSibling(path)).toString();
+    private static String seenFrom(Path file, LoadedSet like, String path) {
+        return Whereabouts.reference(file, Whereabouts.normal(like.file().resolveSibling(path)));
     }
 
     /** One long shallow curve, widest in the middle: common practice, no source. */

@@ -180,6 +180,56 @@ public record Rates(
         }
 
         /**
+         * The same step under another name.
+         *
+         * @param other what is done, in a word or two
+         * @return the changed copy
+         */
+        public WorkStep withName(String other) {
+            return new WorkStep(other, setupMinutes, eachMinutes, isGluing, pieces);
+        }
+
+        /**
+         * The same step, set up in another time.
+         *
+         * @param minutes once for the batch
+         * @return the changed copy
+         */
+        public WorkStep withSetup(double minutes) {
+            return new WorkStep(name, minutes, eachMinutes, isGluing, pieces);
+        }
+
+        /**
+         * The same step at another pace.
+         *
+         * @param minutes for each piece
+         * @return the changed copy
+         */
+        public WorkStep withEach(double minutes) {
+            return new WorkStep(name, setupMinutes, minutes, isGluing, pieces);
+        }
+
+        /**
+         * The same step, with adhesive or without.
+         *
+         * @param other whether adhesive is mixed for it
+         * @return the changed copy
+         */
+        public WorkStep withGluing(boolean other) {
+            return new WorkStep(name, setupMinutes, eachMinutes, other, pieces);
+        }
+
+        /**
+         * The same step with other exceptions.
+         *
+         * @param other pieces that take another time
+         * @return the changed copy
+         */
+        public WorkStep withPieces(List<PieceMinutes> other) {
+            return new WorkStep(name, setupMinutes, eachMinutes, isGluing, other);
+        }
+
+        /**
          * Time for one piece.
          *
          * @param piece the piece's name
@@ -222,6 +272,46 @@ public record Rates(
             Checks.named("consumable", name);
             Checks.within("amount of " + name, each, 0, MOST_OF_A_CONSUMABLE);
             Checks.within("price of " + name, price, 0, GREATEST_PRICE);
+        }
+
+        /**
+         * The same under another name.
+         *
+         * @param other what it is
+         * @return the changed copy
+         */
+        public Consumable withName(String other) {
+            return new Consumable(other, unit, each, price);
+        }
+
+        /**
+         * The same, counted otherwise.
+         *
+         * @param other what it is counted in, may be empty
+         * @return the changed copy
+         */
+        public Consumable withUnit(String other) {
+            return new Consumable(name, other, each, price);
+        }
+
+        /**
+         * More or less of it.
+         *
+         * @param other how much one piece takes
+         * @return the changed copy
+         */
+        public Consumable withEach(double other) {
+            return new Consumable(name, unit, other, price);
+        }
+
+        /**
+         * The same at another price.
+         *
+         * @param other price of one unit
+         * @return the changed copy
+         */
+        public Consumable withPrice(double other) {
+            return new Consumable(name, unit, each, other);
         }
     }
 }

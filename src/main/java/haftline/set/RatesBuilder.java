@@ -16,8 +16,8 @@ public final class RatesBuilder {
     private double sparePercent;
     private Optional<Rates.AdhesivePrice> adhesive;
     private List<Rates.KitPrice> kits;
-    private final List<Rates.WorkStep> steps;
-    private final List<Rates.Consumable> consumables;
+    private List<Rates.WorkStep> steps;
+    private List<Rates.Consumable> consumables;
 
     RatesBuilder(Rates from) {
         currency = from.currency();
@@ -69,6 +69,16 @@ public final class RatesBuilder {
 
     public RatesBuilder kits(List<Rates.KitPrice> other) {
         kits = other;
+        return this;
+    }
+
+    public RatesBuilder steps(List<Rates.WorkStep> other) {
+        steps = other;
+        return this;
+    }
+
+    public RatesBuilder consumables(List<Rates.Consumable> other) {
+        consumables = other;
         return this;
     }
 

@@ -49,8 +49,9 @@ final class Document {
      * without it, should it change the meaning.
      */
     static void save(Path file, Tree.Fields tree, OldText old) throws SaveException {
-        String bare = TreeWriter.write(tree, old.bare());
         String text = TreeWriter.write(tree, old);
+        // By now the old fields are known by the names that their items have got.
+        String bare = TreeWriter.write(tree, old.bare());
         String saved = SameMeaning.of(text, bare) ? text : bare;
         AtomicSave.write(file, saved.getBytes(StandardCharsets.UTF_8));
     }

@@ -13,6 +13,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToIntBiFunction;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.comments.CommentType;
@@ -57,6 +58,9 @@ final class OldText {
     private final Map<String, List<String>> above = new LinkedHashMap<>();
     private final Map<String, Behind> behind = new LinkedHashMap<>();
     private final List<String> foot = new ArrayList<>();
+
+    /** Names of the items of each list, in their order. */
+    private final Map<String, List<String>> items = new HashMap<>();
 
     private final int[] codePoints;
 
@@ -125,7 +129,9 @@ final class OldText {
         } else if (node instanceof SequenceNode list) {
             int i = 0;
             for (Node item : list.getValue()) {
-                String child = path(path, id(item).orElse(Integer.toString(i++)));
+                Optional<String> name = id(item);
+                name.ifPresent(n -> items.computeIfAbsent(path, p -> new ArrayList<>()).add(n));
+                String child = path(path, name.orElse(Integer.toString(i++)));
                 begin(item, child, flow);
                 walk(child, item, seen);
             }
@@ -145,10 +151,13 @@ final class OldText {
 
     /** Items that have a name are known by it, so that they may change places. */
     private static Optional<String> id(Node item) {
-        if (item instanceof MappingNode map) {
+        if (!(item instanceof MappingNode map)) {
+            return Optional.empty();
+        }
+        for (String naming : Tree.Fields.NAMING) {
             for (NodeTuple tuple : map.getValue()) {
                 if (tuple.getKeyNode() instanceof ScalarNode key
-                        && Tree.Fields.NAMING.contains(key.getValue())
+                        && naming.equals(key.getValue())
                         && tuple.getValueNode() instanceof ScalarNode value) {
                     return Optional.of(value.getValue());
                 }
@@ -172,6 +181,60 @@ final class OldText {
         var next = pathByLine.higherEntry(line);
         (next == null ? foot : above.computeIfAbsent(next.getValue(), p -> new ArrayList<>()))
                 .add(text);
+    }
+
+    /**
+     * Lets what belongs to items that were given another name follow them. An item that is new is
+     * one that is gone under another name where both stand behind the same item and have something
+     * in common: of several the one with most.
+     *
+     * @param list the list's path
+     * @param now names of the items in their order
+     * @param inCommon how much an item that is gone and one that is new have in common; 0 for
+     *     nothing
+     */
+    void rename(String list, List<String> now, ToIntBiFunction<String, String> inCommon) {
+        List<String> before = List.copyOf(items.getOrDefault(list, List.of()));
+        int at = 0;
+        for (String name : now) {
+            if (before.contains(name)) {
+                at = before.indexOf(name) + 1;
+                continue;
+            }
+            int next = at;
+            int most = 0;
+            for (int i = at; i < before.size() && !now.contains(before.get(i)); i++) {
+                int own = inCommon.applyAsInt(before.get(i), name);
+                if (own > most) {
+                    most = own;
+                    next = i + 1;
+                }
+            }
+            if (most > 0) {
+                move(path(list, before.get(next - 1)), path(list, name));
+                at = next;
+            }
+        }
+    }
+
+    private void move(String from, String to) {
+        for (Map<String, ?> map : List.of(scalars, above, behind, items)) {
+            moveKeys(map, from, to);
+        }
+        for (Set<String> set : List.of(paths, tall, onOneLine, inFlow)) {
+            List<String> moving = set.stream().filter(path -> isWithin(path, from)).toList();
+            moving.forEach(set::remove);
+            moving.forEach(path -> set.add(to + path.substring(from.length())));
+        }
+    }
+
+    private static <T> void moveKeys(Map<String, T> map, String from, String to) {
+        List<String> moving = map.keySet().stream().filter(path -> isWithin(path, from)).toList();
+        moving.forEach(path -> map.put(to + path.substring(from.length()), map.remove(path)));
+    }
+
+    private static boolean isWithin(String path, String around) {
+        return path.equals(around) || path.startsWith(around + STEP);
     }
 
     /**

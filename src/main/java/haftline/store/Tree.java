@@ -38,8 +38,8 @@ sealed interface Tree {
 
     /** A map; fields may be marked as usual, which are written only where the old file has them. */
     final class Fields implements Tree {
-        /** Fields by which an item of a list is known. */
-        static final List<String> NAMING = List.of("name", "batch");
+        /** Fields by which an item of a list is known, the first of them that it has. */
+        static final List<String> NAMING = List.of("name", "batch", "step", "kit", "piece");
 
         private final Map<String, Tree> fields = new LinkedHashMap<>();
         private final List<String> usual = new ArrayList<>();

@@ -3,6 +3,7 @@ package haftline.store;
 import haftline.measure.NumberText;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,9 +35,46 @@ final class TreeWriter {
     /** All paths that will be written. */
     private void collect(Tree tree, String path, Set<String> paths) {
         paths.add(path);
+        if (tree instanceof Tree.Rows rows) {
+            rename(rows, path);
+        }
         for (Map.Entry<String, Tree> child : children(tree, path)) {
             collect(child.getValue(), OldText.path(path, child.getKey()), paths);
         }
+    }
+
+    private void rename(Tree.Rows rows, String path) {
+        Map<String, Tree.Fields> named = new LinkedHashMap<>();
+        for (Tree item : rows.items()) {
+            if (item instanceof Tree.Fields map) {
+                map.name().ifPresent(name -> named.put(name, map));
+            }
+        }
+        old.rename(
+                path,
+                List.copyOf(named.keySet()),
+                (gone, name) -> inCommon(named.get(name), OldText.path(path, gone)));
+    }
+
+    /** How many of a map's plain fields the old text had already. */
+    private int inCommon(Tree.Fields map, String path) {
+        return (int)
+                map.all().entrySet().stream()
+                        .filter(
+                                field ->
+                                        isSaid(
+                                                field.getValue(),
+                                                OldText.path(path, field.getKey())))
+                        .count();
+    }
+
+    private boolean isSaid(Tree value, String path) {
+        if (value instanceof Tree.Number number) {
+            return old.spelling(path, number.value()).isPresent();
+        }
+        Optional<String> said = old.text(path);
+        return value instanceof Tree.Text text && said.equals(Optional.of(text.text()))
+                || value instanceof Tree.Word word && said.equals(Optional.of(word.word()));
     }
 
     /**

@@ -226,6 +226,21 @@ class SavingTest {
         assertThat(changed()).isEmpty();
     }
 
+    @Test
+    void aNewSetBesideAnotherNamesItsWorkshopByTheWayFromThere() {
+        LoadedSet demo = DemoSet.read(file);
+        Path beside = demo.file().getParent();
+        OpenDocument fresh = OpenDocument.unsaved(NewSet.in(beside, demo));
+        assertThat(fresh.saveAs(beside.resolve("spike.yaml"))).isInstanceOf(SaveResult.Saved.class);
+        assertThat(DemoSet.read(beside.resolve("spike.yaml")).references().workshop())
+                .contains("../../shared/workshop-tidewater.yaml");
+        Path other = folder.resolve("other.yaml");
+        OpenDocument elsewhere = OpenDocument.unsaved(NewSet.in(beside, demo));
+        assertThat(elsewhere.saveAs(other)).isInstanceOf(SaveResult.Saved.class);
+        assertThat(DemoSet.read(other).references().workshop())
+                .contains("shared/workshop-tidewater.yaml");
+    }
+
     private static Command laser(double kerfMm) {
         return WorkshopEdits.templates(
                 "cut with laser",

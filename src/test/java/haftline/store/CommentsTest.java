@@ -95,6 +95,13 @@ class CommentsTest {
     }
 
     @Test
+    void commentsFollowANodeThatGotAnotherName() throws Exception {
+        Node neck = shape.nodes().get(0).withName("neck");
+        assertThat(saved(shape.withNodes(List.of(neck, shape.nodes().get(1)))))
+                .isEqualTo(COMMENTED.replace("waist ", "neck  ").replace("\"3 mm\"", "3"));
+    }
+
+    @Test
     void commentsOfWhatIsGoneStayNearBy() throws Exception {
         String text = saved(shape.withNodes(List.of()));
         assertThat(text)

@@ -132,7 +132,7 @@ public final class BatchPane extends BorderPane {
     private HBox second() {
         tolerance.setId("batch-tolerance");
         tolerance.setAccessibleText("Tolerance of gauges and templates");
-        tolerance.getStyleClass().add("short");
+        tolerance.getStyleClass().add("tolerance");
         tolerance.setMinWidth(Region.USE_PREF_SIZE);
         tolerance.setOnAction(e -> judge());
         tolerance
@@ -289,6 +289,7 @@ public final class BatchPane extends BorderPane {
             super(pieces);
             name.getStyleClass().add("piece-name");
             name.setMinWidth(0);
+            name.setWrapText(true);
             todo.getStyleClass().add("small");
             todo.setWrapText(true);
             HBox line = new HBox(7, mark, name);

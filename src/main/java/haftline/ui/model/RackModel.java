@@ -11,14 +11,16 @@ import haftline.set.Rates;
 import haftline.set.StockLength;
 import haftline.set.StockLengths;
 import haftline.stock.Stock;
+import haftline.ui.model.WorkshopFields.Limits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 
 /** The sticks that blanks are cut from, every figure of them open to the keyboard. */
-public final class RackModel {
+public final class RackModel extends TypedLines<RackModel.Column, RackModel.Line> {
     /** What a new stick begins as: a square and a length that are often sold, mm. */
     private static final double USUAL_ACROSS_MM = 32;
 
@@ -33,9 +35,6 @@ public final class RackModel {
     private static final String EACH = "each";
     private static final String PER_METRE = "/m";
     private static final String PER_FOOT = "/ft";
-
-    private final EditorModel editor;
-    private final Watched<List<Line>> lines;
 
     /** A column of the table. */
     public enum Column {
@@ -58,13 +57,14 @@ public final class RackModel {
      * @param count a whole number
      * @param price with what it is of behind it; empty where none was said
      */
-    public record Line(String stock, String across, String length, String count, String price) {
-        /**
-         * What a cell shows.
-         *
-         * @param column the column
-         * @return its text
-         */
+    public record Line(String stock, String across, String length, String count, String price)
+            implements TypedLines.Line<Column> {
+        @Override
+        public String title() {
+            return stock;
+        }
+
+        @Override
         public String text(Column column) {
             return switch (column) {
                 case ACROSS -> across;
@@ -81,32 +81,17 @@ public final class RackModel {
      * @param editor the editor
      */
     public RackModel(EditorModel editor) {
-        this.editor = editor;
-        lines = new Watched<>(read());
-        editor.draft().watch(draft -> lines.set(read()));
-        editor.units().watch(units -> lines.set(read()));
+        super(editor);
+        follow();
     }
 
-    /**
-     * The sticks, kind by kind, in the order of the file.
-     *
-     * @return watched
-     */
-    public Watched<List<Line>> lines() {
-        return lines;
-    }
-
-    /**
-     * Whether the workshop says how sticks are cut, so that some can be listed.
-     *
-     * @return true where it does
-     */
+    @Override
     public boolean isThere() {
         return rack().isPresent();
     }
 
     private Optional<StockLengths> rack() {
-        return editor.draft().value().set().workshop().stockLengths();
+        return fields().shop().stockLengths();
     }
 
     private List<StockLength> sticks() {
@@ -114,10 +99,11 @@ public final class RackModel {
     }
 
     private Units units() {
-        return editor.units().value();
+        return fields().units();
     }
 
-    private List<Line> read() {
+    @Override
+    List<Line> read() {
         return sticks().stream().map(this::line).toList();
     }
 
@@ -159,7 +145,7 @@ public final class RackModel {
     }
 
     private List<Stock> stocks() {
-        return editor.document().loaded().materials().stock().entries();
+        return editor().document().loaded().materials().stock().entries();
     }
 
     /**
@@ -169,7 +155,7 @@ public final class RackModel {
      */
     public List<String> stockNames() {
         List<String> names = new ArrayList<>();
-        var set = editor.draft().value().set();
+        var set = editor().draft().value().set();
         set.pieces().forEach(piece -> names.add(stockName(piece.stock().orElse(set.stock()))));
         stocks().forEach(stock -> names.add(stock.name()));
         return names.stream().distinct().toList();
@@ -211,35 +197,18 @@ public final class RackModel {
                 });
     }
 
-    /**
-     * Strikes sticks off the list.
-     *
-     * @param index their place in the list
-     * @return done, or why not
-     */
+    @Override
     public Outcome remove(int index) {
         return run(
-                "strike out sticks of " + lines.value().get(index).stock(),
+                "strike out sticks of " + lines().value().get(index).stock(),
                 sticks -> {
                     sticks.remove(index);
                     return sticks;
                 });
     }
 
-    /**
-     * Takes what was typed into a cell. What stands there already changes nothing; a wrong entry
-     * leaves the last good value.
-     *
-     * @param index the sticks' place in the list
-     * @param column the column
-     * @param text what was typed
-     * @return done, or what was expected
-     */
-    public Outcome enter(int index, Column column, String text) {
-        if (index >= lines.value().size()
-                || text.strip().equals(lines.value().get(index).text(column))) {
-            return Outcome.DONE;
-        }
+    @Override
+    Outcome take(int index, Column column, String text) {
         StockLength was = sticks().get(index);
         return switch (column) {
             case ACROSS ->
@@ -255,39 +224,38 @@ public final class RackModel {
             int index,
             String text,
             double greatestMm,
-            java.util.function.DoubleFunction<StockLength> with,
+            DoubleFunction<StockLength> with,
             String what) {
-        OptionalDouble mm = Length.parse(text, units());
-        if (mm.isEmpty() || mm.getAsDouble() < 1 || mm.getAsDouble() > greatestMm) {
-            return new Outcome.Refused(
-                    "Expected a length " + OutOfRange.range(1, greatestMm, units()));
-        }
-        return replace(index, with.apply(mm.getAsDouble()), what);
+        return fields().taken(
+                        text,
+                        Length.parse(text, units()),
+                        new Limits(1, greatestMm),
+                        false,
+                        "Expected a length " + OutOfRange.range(1, greatestMm, units()),
+                        mm -> replacing(index, with.apply(mm.orElseThrow()), what));
     }
 
     private Outcome count(int index, String text, StockLength was) {
-        String digits = text.strip();
-        if (!digits.matches("[0-9]{1,5}") || Integer.parseInt(digits) > StockLength.MOST) {
+        if (!text.matches("[0-9]{1,5}") || Integer.parseInt(text) > StockLength.MOST) {
             return new Outcome.Refused(
                     "Expected a whole number from 0 to "
                             + StockLength.MOST
                             + "; 0 for a length that only the merchant has");
         }
-        return replace(index, was.withCount(Integer.parseInt(digits)), "count");
+        return replace(index, was.withCount(Integer.parseInt(text)), "count");
     }
 
     /** A bare number is of what the price was of before. */
     private Outcome priced(int index, String text, StockLength was) {
-        String plain = text.strip();
-        if (plain.isEmpty()) {
+        if (text.isEmpty()) {
             return replace(index, was.unpriced(), "price");
         }
-        String behind = plain.replaceFirst("^[0-9.,+-]*", "").replaceAll("\\s+", "");
+        String behind = text.replaceFirst("^[0-9.,+-]*", "").replaceAll("\\s+", "");
         boolean isEach = behind.equals(EACH) || behind.isEmpty() && was.priceEach().isPresent();
         boolean isPerFoot =
                 behind.equals(PER_FOOT) || behind.isEmpty() && units() == Units.INCH && !isEach;
         boolean isKnown = behind.isEmpty() || isEach || isPerFoot || behind.equals(PER_METRE);
-        OptionalDouble number = Entry.number(plain.replaceFirst("[^0-9.,+-].*$", ""), "");
+        OptionalDouble number = Entry.number(text.replaceFirst("[^0-9.,+-].*$", ""), "");
         if (!isKnown || number.isEmpty() || number.getAsDouble() < 0) {
             return expectedPrice();
         }
@@ -306,7 +274,11 @@ public final class RackModel {
     }
 
     private Outcome replace(int index, StockLength stick, String what) {
-        return run(
+        return fields().run(replacing(index, stick, what));
+    }
+
+    private static Command replacing(int index, StockLength stick, String what) {
+        return command(
                 "change " + what + " of sticks",
                 sticks -> {
                     sticks.set(index, stick);
@@ -315,13 +287,11 @@ public final class RackModel {
     }
 
     private Outcome run(String name, UnaryOperator<List<StockLength>> change) {
-        Command command =
-                WorkshopEdits.stockLengths(
-                        name,
-                        rack -> rack.withSticks(change.apply(new ArrayList<>(rack.sticks()))));
-        Outcome outcome = editor.run(command);
-        // The table says it where it was typed.
-        editor.notice().set(Optional.empty());
-        return outcome;
+        return fields().run(command(name, change));
+    }
+
+    private static Command command(String name, UnaryOperator<List<StockLength>> change) {
+        return WorkshopEdits.stockLengths(
+                name, rack -> rack.withSticks(change.apply(new ArrayList<>(rack.sticks()))));
     }
 }

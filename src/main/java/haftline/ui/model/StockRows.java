@@ -191,7 +191,13 @@ final class StockRows {
         return figures.splitIndex()
                 .map(
                         s ->
-                                "a screening figure: cherry, 6 mm tang in 5.5 mm, 3 mm wall is 1"
+                                "a screening figure: cherry, "
+                                        + at.shown().length(6, 1)
+                                        + " tang in "
+                                        + at.shown().length(5.5, 1)
+                                        + ", "
+                                        + at.shown().length(3, 1)
+                                        + " wall is 1"
                                         + (s.estimated() ? "; from estimated strengths" : ""))
                 .orElse("nothing is pressed");
     }

@@ -16,6 +16,7 @@ import haftline.set.Workshop;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
@@ -196,7 +197,8 @@ final class WorkshopFields {
         return Row.State.of(text, because.get(), Row.Source.SET);
     }
 
-    private Outcome taken(
+    /** Takes an entry that is read already, where it is within its bounds. */
+    Outcome taken(
             String entry,
             OptionalDouble value,
             Limits range,
@@ -253,7 +255,7 @@ final class WorkshopFields {
     /** Done, or refused where it was typed: the row says why, so the window need not. */
     Outcome run(Command command) {
         Outcome outcome = editor.run(command);
-        editor.notice().set(java.util.Optional.empty());
+        editor.notice().set(Optional.empty());
         return outcome;
     }
 

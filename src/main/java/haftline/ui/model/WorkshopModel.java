@@ -141,17 +141,6 @@ public final class WorkshopModel {
                 .orElse("Saved with the set, in a workshop file of its own beside it.");
     }
 
-    /**
-     * Where what goes into a batch's cost besides these settings is said.
-     *
-     * @return a sentence
-     */
-    public String restIn() {
-        return "Steps of the work with their minutes, and what is used up, are listed in "
-                + file().map(file -> file + "; change them there.")
-                        .orElse("the workshop file, once there is one.");
-    }
-
     private Optional<Path> file() {
         return editor.draft()
                 .value()

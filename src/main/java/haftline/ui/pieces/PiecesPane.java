@@ -25,12 +25,25 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
 
 /** The list of pieces; each is drawn as it now is, all at one scale. */
 public final class PiecesPane extends VBox {
     private static final double PICTURE_WIDTH = 148;
     private static final double PICTURE_HEIGHT = 46;
     private static final double ROW = 92;
+
+    /** A second line of a name. */
+    private static final double LINE = 17;
+
+    /** What count and mark leave of a row, px. */
+    private static final double NAME_ROOM = 116;
+
+    /** Names of the piece at hand are bold. */
+    private static final Font NAME = Font.font(null, FontWeight.BOLD, 12.5);
+
     private static final int SCALED = 40;
 
     /** Thumbnails that are kept: some screens full of them. */
@@ -41,6 +54,7 @@ public final class PiecesPane extends VBox {
     private final Watched<Palette> palette;
     private final ListView<Piece> list = new ListView<>();
     private final Pictures pictures = new Pictures(KEPT);
+    private List<String> names = List.of();
     private double longestMm = 100;
     private boolean filling;
 
@@ -116,6 +130,7 @@ public final class PiecesPane extends VBox {
                 .map(piece -> editor.document().worked(piece.name()))
                 .flatMap(worked -> worked.figures().stream())
                 .forEach(f -> longestMm = Math.max(longestMm, f.handle().lengths().overallMm()));
+        makeRoom(pieces().stream().map(Piece::name).toList());
         filling = true;
         show(pieces());
         filling = false;
@@ -156,6 +171,23 @@ public final class PiecesPane extends VBox {
         }
     }
 
+    /** One name that is longer than its row has all rows made for two lines. */
+    private void makeRoom(List<String> next) {
+        if (!next.equals(names)) {
+            names = next;
+            Text text = new Text();
+            text.setFont(NAME);
+            boolean isLong =
+                    names.stream()
+                            .anyMatch(
+                                    name -> {
+                                        text.setText(name);
+                                        return text.getLayoutBounds().getWidth() > NAME_ROOM;
+                                    });
+            list.setFixedCellSize(isLong ? ROW + LINE : ROW);
+        }
+    }
+
     private final class Row extends ListCell<Piece> {
         private final ImageView picture = new ImageView();
         private final Label name = new Label();
@@ -176,6 +208,9 @@ public final class PiecesPane extends VBox {
             note.getStyleClass().add("small");
             count.getStyleClass().add("small");
             name.getStyleClass().add("piece-name");
+            name.setWrapText(true);
+            name.setMaxHeight(2 * LINE);
+            count.setMinWidth(Region.USE_PREF_SIZE);
             box = new VBox(1, frame, line, note);
             setPrefWidth(0);
         }

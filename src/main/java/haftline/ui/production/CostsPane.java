@@ -2,12 +2,14 @@ package haftline.ui.production;
 
 import haftline.ui.inspector.Fold;
 import haftline.ui.inspector.RowView;
+import haftline.ui.model.ConsumablesModel;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.KitPrices;
 import haftline.ui.model.Preferences;
 import haftline.ui.model.RackModel;
 import haftline.ui.model.Row;
 import haftline.ui.model.Setting;
+import haftline.ui.model.StepsModel;
 import haftline.ui.model.WorkshopModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,9 +22,11 @@ import javafx.scene.layout.VBox;
 /** The saw, the sticks on the rack, and what time and goods cost. */
 final class CostsPane extends ScrollPane {
     private final WorkshopModel model;
+    private final Preferences preferences;
     private final List<Runnable> followers = new ArrayList<>();
 
     CostsPane(EditorModel editor, Preferences preferences) {
+        this.preferences = preferences;
         model = WorkshopModel.ofCosts(editor);
         getStyleClass().add("inspector");
         setId("costs");
@@ -39,8 +43,9 @@ final class CostsPane extends ScrollPane {
         }
         folds.getChildren()
                 .addAll(
-                        kits(new KitPrices(editor), preferences),
-                        words("costs-rest", model::restIn));
+                        kits(new KitPrices(editor)),
+                        list("Steps of the work", new StepsTable(new StepsModel(editor))),
+                        list("Used up", new ConsumablesTable(new ConsumablesModel(editor))));
         setContent(folds);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
@@ -71,7 +76,15 @@ final class CostsPane extends ScrollPane {
         return row;
     }
 
-    private static Fold kits(KitPrices prices, Preferences preferences) {
+    /** A list that has no settings over it is gone with all that it stands under. */
+    private Fold list(String title, Node table) {
+        Fold fold = new Fold(title, true, preferences, () -> List.of(table));
+        fold.visibleProperty().bind(table.visibleProperty());
+        fold.managedProperty().bind(table.managedProperty());
+        return fold;
+    }
+
+    private Fold kits(KitPrices prices) {
         VBox rows = new VBox();
         rows.getStyleClass().add("fold-body");
         prices.rows().follow(now -> fill(rows, now));

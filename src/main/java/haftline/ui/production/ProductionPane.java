@@ -211,6 +211,7 @@ public final class ProductionPane extends BorderPane {
         CountCell() {
             super(counts);
             name.setMinWidth(0);
+            name.setWrapText(true);
             Region gap = new Region();
             HBox.setHgrow(gap, Priority.ALWAYS);
             count.getStyleClass().add("short");

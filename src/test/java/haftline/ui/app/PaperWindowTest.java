@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import haftline.edit.DemoSet;
 import haftline.edit.OpenDocument;
 import haftline.edit.OpenProgress;
+import haftline.edit.PieceEdits;
 import haftline.measure.Units;
 import haftline.set.Family;
+import haftline.set.Rates;
 import haftline.set.StockLength;
 import haftline.store.ProgressFile;
 import haftline.ui.model.EditorModel;
@@ -19,11 +21,14 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -179,6 +184,76 @@ class PaperWindowTest {
         robot.push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.Z);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(kerf.getText()).isEqualTo("3.2 mm");
+    }
+
+    @Test
+    void stepsAndWhatIsUsedUpAreTypedBesideThePlan(FxRobot robot) throws Exception {
+        robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT6);
+        ListView<?> rows = robot.lookup("#production-rows").queryListView();
+        await(() -> !rows.getItems().isEmpty());
+        List<?> before = List.copyOf(rows.getItems());
+        TextField setup = type(robot, "#step-0-setup", "25 min");
+        await(() -> !rows.getItems().isEmpty() && !rows.getItems().equals(before));
+        assertThat(setup.getText()).isEqualTo("25");
+        type(robot, "#step-0-setup", "long");
+        assertThat(setup.getText()).isEqualTo("25");
+        assertThat(robot.lookup(".steps-table .field-note").queryAs(Label.class).getText())
+                .isEqualTo("Expected minutes from 0 to 10080");
+        CheckBox glue = robot.lookup("#step-1-gluing").queryAs(CheckBox.class);
+        robot.interact(glue::fire);
+        assertThat(rates().steps().get(1).isGluing()).isTrue();
+        // What was added gets its first figure next; the line is gone with one undo.
+        type(robot, "#step-add", "pack");
+        assertThat(robot.lookup("#step-8-setup").query().isFocused()).isTrue();
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(rates().steps()).hasSize(7);
+        assertThat(rates().steps().get(6))
+                .isEqualTo(new Rates.WorkStep("check", 0, 2, false, List.of()));
+        fire(robot, "#step-1-earlier");
+        assertThat(rates().steps().get(0).name()).isEqualTo("bore");
+        fire(robot, "#used-0-strike");
+        assertThat(robot.lookup("#used-0-strike").query().isFocused()).isTrue();
+        assertThat(rates().consumables()).hasSize(2);
+        type(robot, "#used-0-name", "wax");
+        assertThat(rates().consumables().get(0).name()).isEqualTo("wax");
+        assertThat(robot.lookup("#used-0-name").query().isFocused()).isTrue();
+    }
+
+    @Test
+    void aLongNameIsReadWholeInTheListOfPieces(FxRobot robot) {
+        String name = "butter spreader of the long table";
+        robot.interact(() -> editor.run(PieceEdits.rename("butter spreader", name)));
+        WaitForAsyncUtils.waitForFxEvents();
+        Label label = robot.lookup(".piece-name").lookup(name).queryAs(Label.class);
+        // What a label has no room for gives way to dots in the text that it draws.
+        assertThat(((Text) label.lookup(".text")).getText()).isEqualTo(name);
+    }
+
+    @Test
+    void aFieldThatAnUndoTakesAwayTypesNothingIntoAnother(FxRobot robot) throws Exception {
+        robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT6);
+        await(() -> !robot.lookup("#add-sticks").queryAll().isEmpty());
+        List<StockLength> before = sticks();
+        MenuButton add = robot.lookup("#add-sticks").queryAs(MenuButton.class);
+        robot.interact(
+                () -> {
+                    add.show();
+                    add.getItems().get(0).fire();
+                    add.hide();
+                });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(sticks()).hasSize(before.size() + 1);
+        assertThat(robot.lookup("#stick-3-across").query().isFocused()).isTrue();
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(sticks()).isEqualTo(before);
+        assertThat(robot.lookup("#stick-3-across").query().isFocused()).isTrue();
+        assertThat(editor.status().value().isModified()).isFalse();
+    }
+
+    private Rates rates() {
+        return editor.draft().value().set().workshop().rates().orElseThrow();
     }
 
     private TextField type(FxRobot robot, String id, String text) {

@@ -125,6 +125,15 @@ class InspectorModelTest {
     }
 
     @Test
+    void whatASplitIndexIsHeldAgainstIsInTheUnitInUse() {
+        editor.choose("shucker");
+        assertThat(row(Step.STOCK_AND_FIT, "fit").enter("pressed").refusal()).isEmpty();
+        editor.units().set(Units.INCH);
+        assertThat(row(Step.STOCK_AND_FIT, "split index").state().value().because())
+                .contains("0.236 in tang in 0.217 in, 0.118 in wall is 1");
+    }
+
+    @Test
     void aRefusedReadingTellsItsRangeInTheUnitInUse() {
         assertThat(row(Step.PARTS, "ferrule bore").enter("70 mm").refusal())
                 .contains("ferrule bore 70 mm: expected a length from 1 to 60 mm");
