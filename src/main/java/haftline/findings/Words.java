@@ -122,7 +122,13 @@ public final class Words {
                             + at()
                             + ", limit "
                             + NumberText.fixed(finding.limit(), 1)
-                            + "; cherry with a 6 mm tang in 5.5 mm and a 3 mm wall is 1";
+                            + "; cherry with a "
+                            + length(6, 1)
+                            + " tang in "
+                            + length(5.5, 1)
+                            + " and a "
+                            + length(3, 1)
+                            + " wall is 1";
             case DRILL_NOT_ON_RACK -> new FitWords(finding, units).drillNotOnRack();
             case DRILL_TOO_SHORT ->
                     "The flutes of drill "

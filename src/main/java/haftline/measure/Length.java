@@ -1,5 +1,6 @@
 package haftline.measure;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -47,9 +48,11 @@ public final class Length {
         }
         Matcher decimal = DECIMAL.matcher(plain);
         if (decimal.matches()) {
-            double number = Double.parseDouble(decimal.group("number").replace(',', '.'));
+            BigDecimal number = new BigDecimal(decimal.group("number").replace(',', '.'));
             Units unit = unit(decimal.group("unit"), unitWhereNone);
-            return OptionalDouble.of(signed(decimal.group("sign"), number * unit.millimetres()));
+            // In decimals, an inch is 25.4 mm exactly: 6 in are 152.4 mm and no hair less.
+            double mm = number.multiply(BigDecimal.valueOf(unit.millimetres())).doubleValue();
+            return OptionalDouble.of(signed(decimal.group("sign"), mm));
         }
         Matcher fraction = FRACTION.matcher(plain);
         if (fraction.matches() && !"mm".equals(fraction.group("unit"))) {
@@ -65,9 +68,10 @@ public final class Length {
         }
         String whole = fraction.group("whole");
         int over = Integer.parseInt(fraction.group("over"));
-        // One division of whole numbers: a fraction of 64 parts is then exact.
         long parts = (whole == null ? 0 : Long.parseLong(whole)) * under + over;
-        double mm = (double) parts / under * Units.INCH.millimetres();
+        // One division of whole numbers, 254 tenths of a millimetre to the inch: the nearest
+        // double to the fraction.
+        double mm = (double) (parts * 254) / (10L * under);
         return OptionalDouble.of(signed(fraction.group("sign"), mm));
     }
 

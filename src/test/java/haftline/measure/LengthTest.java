@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +44,22 @@ class LengthTest {
             })
     void isRead(String text, double mm) {
         assertThat(Length.parse(text, Units.MM)).isPresent();
-        assertThat(Length.parse(text, Units.MM).getAsDouble()).isEqualTo(mm, within(1e-12));
+        assertThat(Length.parse(text, Units.MM).getAsDouble()).isEqualTo(mm);
+    }
+
+    @Test
+    void inchesAreTheNearestDoubleToTheirMillimetres() {
+        for (int n = 0; n <= 20_000; n++) {
+            BigDecimal thousandths = BigDecimal.valueOf(n, 3);
+            assertThat(Length.parse(thousandths + " in", Units.MM).getAsDouble())
+                    .isEqualTo(thousandths.multiply(new BigDecimal("25.4")).doubleValue());
+            assertThat(Length.parse(n + "/64", Units.MM).getAsDouble())
+                    .isEqualTo(
+                            new BigDecimal("25.4")
+                                    .multiply(BigDecimal.valueOf(n))
+                                    .divide(BigDecimal.valueOf(64))
+                                    .doubleValue());
+        }
     }
 
     @Test
@@ -120,7 +136,7 @@ class LengthTest {
     @Test
     void every64thIsReadBackAsItself() {
         for (int parts = 1; parts <= 640; parts++) {
-            double mm = parts / 64.0 * 25.4;
+            double mm = parts * 254 / 640.0;
             String text = Length.nearest64th(mm).text();
             assertThat(Length.parse(text, Units.MM)).as(text).hasValue(mm);
         }
