@@ -4,6 +4,7 @@ import static haftline.store.SetKeys.*;
 
 import haftline.handle.Choices;
 import haftline.handle.Rules;
+import haftline.measure.Quote;
 import haftline.parts.Batch;
 import haftline.parts.Kit;
 import haftline.parts.PartsList;

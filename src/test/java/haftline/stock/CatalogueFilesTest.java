@@ -261,10 +261,10 @@ class CatalogueFilesTest {
                 .extracting(CatalogueProblem::toString)
                 .containsExactly(
                         folder.resolve("own-1.csv")
-                                + ", line 1, density_kgm3: no such column in a woods file; did you"
+                                + ", line 1, density_kgm3: no such column in a catalogue of woods; did you"
                                 + " mean \"density_kg_m3\"?",
                         folder.resolve("own-1.csv")
-                                + ", line 1, density_kg_m3: column is missing; a woods file needs"
+                                + ", line 1, density_kg_m3: column is missing; a catalogue of woods needs"
                                 + " it");
     }
 
@@ -291,7 +291,7 @@ class CatalogueFilesTest {
             value = {
                 "'' | is empty; expected a header row",
                 "'key,title,kind\n\"a,b' | quotes are not closed",
-                "'key,title,kind\n\"a\"b,c,d' | quotes are not closed or not followed by a comma",
+                "'key,title,kind\na,b,measured\n\"a\"b,c,d' | line 3: quotes are not closed, or text stands behind them",
                 "'hello' | no such column"
             })
     void spoiledFile_givesOneClearError(String text, String message) {
@@ -299,6 +299,19 @@ class CatalogueFilesTest {
                 catchThrowableOfType(
                         CatalogueException.class, () -> with(text == null ? "" : text).sources());
         assertThat(problem).hasMessageContaining("own-0.csv").hasMessageContaining(message);
+    }
+
+    /** What a terminal would obey, or a page would break at. */
+    @Test
+    void longAndStrangeCells_areQuotedShort() {
+        assertThat(problemsOf(WOOD_HEADER + PLUM.replace("760", "7".repeat(5000))))
+                .anySatisfy(p -> assertThat(p.message()).startsWith("7".repeat(40) + "...: "));
+        assertThat(problemsOf(WOOD_HEADER + PLUM.replace("plum,plum", "plum,pl\u001B[31mum")))
+                .extracting(CatalogueProblem::message)
+                .containsExactly("\"pl\\u001b[31mum\": expected a text on one line");
+        assertThat(problemsOf(WOOD_HEADER + PLUM.replace("plum,plum", "plum,\"pl\num\"")))
+                .extracting(CatalogueProblem::message)
+                .containsExactly("\"pl\\u000aum\": expected a text on one line");
     }
 
     @Test
