@@ -80,10 +80,15 @@ final class Row {
             problem(column, "is empty; expected a text");
             return "-";
         }
-        // What breaks a line here breaks a page, a drawing and a file later.
-        if (text.codePoints().anyMatch(c -> Character.isISOControl(c) || !Quote.isCharacter(c))) {
-            problem(column, Quote.of(text) + ": expected a text on one line");
-            return "-";
+        if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
+            text = text.replaceAll("\\s*\\R\\s*", " ");
+        }
+        for (int i = 0; i < text.length(); i++) {
+            // A terminal would obey them, and no drawing can hold them.
+            if (Character.isISOControl(text.charAt(i))) {
+                problem(column, Quote.of(text) + ": expected a text that can be read");
+                return "-";
+            }
         }
         return text;
     }

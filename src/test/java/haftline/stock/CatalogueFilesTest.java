@@ -308,10 +308,14 @@ class CatalogueFilesTest {
                 .anySatisfy(p -> assertThat(p.message()).startsWith("7".repeat(40) + "...: "));
         assertThat(problemsOf(WOOD_HEADER + PLUM.replace("plum,plum", "plum,pl\u001B[31mum")))
                 .extracting(CatalogueProblem::message)
-                .containsExactly("\"pl\\u001b[31mum\": expected a text on one line");
-        assertThat(problemsOf(WOOD_HEADER + PLUM.replace("plum,plum", "plum,\"pl\num\"")))
-                .extracting(CatalogueProblem::message)
-                .containsExactly("\"pl\\u000aum\": expected a text on one line");
+                .containsExactly("\"pl\\u001b[31mum\": expected a text that can be read");
+    }
+
+    @Test
+    void lineBreakWithinAText_becomesABlank() throws CatalogueException {
+        String text = WOOD_HEADER + PLUM.replace("plum,plum", "plum,\"plum \r\n of the garden\"");
+        assertThat(with(OWN_SOURCES, text).woods().find("plum").orElseThrow().name())
+                .isEqualTo("plum of the garden");
     }
 
     @Test
