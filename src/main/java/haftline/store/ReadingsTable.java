@@ -143,7 +143,7 @@ final class ReadingsTable {
                 line,
                 0,
                 column.name(),
-                Quote.plain(cell)
+                (cell.isEmpty() ? "an empty cell" : Quote.plain(cell))
                         + ": expected a number from "
                         + NumberText.upTo(low / unit, 2)
                         + " to "
