@@ -100,12 +100,11 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
         Path file = ProgressFile.beside(loaded.file());
         Optional<OpenProgress> underWay =
                 Files.exists(file) ? Optional.of(OpenProgress.read(file)) : Optional.empty();
-        Quantities quantities = quantities(set, underWay);
-        Optional<String> stranger = stranger(set, quantities);
-        if (stranger.isPresent()) {
-            console.say(file + ": pieces: no piece \"" + stranger.get() + "\" in the set");
-            return ExitCode.DOCUMENT;
+        List<String> names = set.pieces().stream().map(Piece::name).toList();
+        if (quantity == null && underWay.isPresent()) {
+            ProgressFile.refuseStrangers(file, names);
         }
+        Quantities quantities = quantities(names, underWay);
         Production production =
                 Production.of(
                         set,
@@ -174,7 +173,7 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
         return formats;
     }
 
-    private Quantities quantities(HandleSet set, Optional<OpenProgress> kept) {
+    private Quantities quantities(List<String> names, Optional<OpenProgress> kept) {
         if (done != null && kept.isEmpty() && !start) {
             throw usage("--done: no batch was begun; --start begins one");
         }
@@ -183,17 +182,10 @@ final class BatchCommand extends SetCommand implements Callable<Integer> {
                     .orElseThrow(() -> usage("say how many, such as --quantity 6"));
         }
         try {
-            return Quantities.parse(quantity, set.pieces().stream().map(Piece::name).toList());
+            return Quantities.parse(quantity, names);
         } catch (IllegalArgumentException e) {
             throw usage("--quantity: " + e.getMessage());
         }
-    }
-
-    /** A piece of the batch under way that the set does not have any more. */
-    private static Optional<String> stranger(HandleSet set, Quantities quantities) {
-        return quantities.counts().keySet().stream()
-                .filter(piece -> set.piece(piece).isEmpty())
-                .findFirst();
     }
 
     private OpenProgress begun(Path file, Optional<OpenProgress> kept, Production production) {

@@ -57,7 +57,7 @@ final class BatchPage {
     private void rows(BatchTable table) {
         List<List<String>> lines = new ArrayList<>();
         lines.add(table.columns().stream().map(BatchTable.Column::name).toList());
-        lines.add(table.columns().stream().map(BatchTable.Column::unit).toList());
+        lines.add(table.columns().stream().map(column -> Paper.harmless(column.unit())).toList());
         for (List<Object> row : table.rows()) {
             List<String> cells = new ArrayList<>();
             for (int i = 0; i < row.size(); i++) {

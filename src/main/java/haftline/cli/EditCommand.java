@@ -15,8 +15,8 @@ import picocli.CommandLine.Parameters;
         description = "Opens the drawing board on a set, or on the demonstration set.",
         footer = {
             "",
-            "Exit: 0 closed, 2 bad usage, or there is no screen to open it on. What cannot be read",
-            "      is told in the window."
+            "Exit: 0 closed, 2 bad usage, or there is no screen to open it on.",
+            "What cannot be read is told in the window."
         })
 final class EditCommand implements Callable<Integer> {
     @Parameters(

@@ -4,6 +4,7 @@ import haftline.handle.Handle;
 import haftline.measure.Length;
 import haftline.measure.NearestWord;
 import haftline.measure.NumberText;
+import haftline.measure.Quote;
 import haftline.measure.Units;
 import haftline.set.CheckBack;
 import haftline.shape.Shape;
@@ -53,6 +54,9 @@ final class TurnedReadings {
     private final Optional<String> piece;
     private final List<CheckBack.Reading> readings = new ArrayList<>();
     private final List<String> problems = new ArrayList<>();
+
+    /** Last line of the table that was read whole. */
+    private long lineRead;
 
     private TurnedReadings(List<Handle> handles, Optional<String> piece) {
         this.handles = handles;
@@ -150,11 +154,16 @@ final class TurnedReadings {
             return;
         }
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        lineRead = 0;
         try (CSVParser rows = format(plain).parse(new StringReader(plain))) {
             rows(file, rows);
         } catch (UncheckedIOException | IllegalStateException | IOException e) {
             problems.add(
-                    file + ": is no table: a quotation mark is not closed or stands amid text");
+                    file
+                            + ":"
+                            + (lineRead + 1)
+                            + ": quotes are not closed, or text stands behind them, from this"
+                            + " line on");
         }
     }
 
@@ -179,6 +188,7 @@ final class TurnedReadings {
         int before = readings.size();
         int faults = problems.size();
         for (CSVRecord row : rows) {
+            lineRead = rows.getCurrentLineNumber();
             if (isHead) {
                 isHead = false;
                 place = column(row, PLACE);
@@ -202,7 +212,7 @@ final class TurnedReadings {
             }
             String diameter = cell(row, measured.get().index());
             if (!diameter.isEmpty()) {
-                String where = file + ":" + rows.getCurrentLineNumber() + ": ";
+                String where = file + ":" + lineRead + ": ";
                 String name = cell(row, named);
                 if (named < 0 && handle(piece(file)).isEmpty()) {
                     // Every row would say the same.
@@ -301,7 +311,7 @@ final class TurnedReadings {
         if (handle.isEmpty()) {
             problems.add(atPlace + ": " + unknown(name));
         } else if (x.isEmpty()) {
-            problems.add(atPlace + ": found \"" + place + "\", expected a length");
+            problems.add(atPlace + ": found " + Quote.of(place) + ", expected a length");
         } else if (!CheckBack.isOn(handle.get(), x.getAsDouble())) {
             problems.add(
                     atPlace
@@ -318,9 +328,9 @@ final class TurnedReadings {
                 || !(d.getAsDouble() >= LEAST_MM && d.getAsDouble() <= GREATEST_MM)) {
             problems.add(
                     atDiameter
-                            + ": found \""
-                            + diameter
-                            + "\", expected a diameter from 0.5 to 200 mm");
+                            + ": found "
+                            + Quote.of(diameter)
+                            + ", expected a diameter from 0.5 to 200 mm");
         } else {
             readings.add(new CheckBack.Reading(name, x.getAsDouble(), d.getAsDouble(), side));
         }
@@ -330,9 +340,9 @@ final class TurnedReadings {
         List<String> names = handles.stream().map(Handle::name).toList();
         return name.isEmpty()
                 ? "which piece? add a column \"piece\", or say --piece"
-                : "there is no piece \""
-                        + name
-                        + "\" that can be drawn; there are "
+                : "there is no piece "
+                        + Quote.of(name)
+                        + " that can be drawn; there are "
                         + String.join(", ", names)
                         + NearestWord.to(names, name)
                                 .map(near -> "; did you mean " + near + "?")

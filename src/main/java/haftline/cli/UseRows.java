@@ -18,8 +18,10 @@ import haftline.stock.HandSize;
 import haftline.stock.Stock;
 import haftline.stock.Wood;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The rows of a piece's page that say how it behaves: in the hand, in a year, on the lathe. */
@@ -48,6 +50,13 @@ final class UseRows {
         guidance.speeds().ifPresent(rows::speeds);
     }
 
+    private static String estimated(Share share) {
+        if (share.massEstimated()) {
+            return " (estimated)";
+        }
+        return share.placeEstimated() ? " (where it balances estimated)" : "";
+    }
+
     private void mass(Figures figures) {
         // A tang with a share of its own, reckoned or weighed, is not in the blade's.
         boolean withTang =
@@ -59,7 +68,7 @@ final class UseRows {
                     part(share.part(), withTang, figures.handle().brief().stock())
                             + " "
                             + NumberText.fixed(share.massG(), 1)
-                            + (share.estimated() ? " (estimated)" : ""));
+                            + estimated(share));
         }
         paper.row(
                 "Mass",
@@ -200,7 +209,7 @@ final class UseRows {
     }
 
     private void rest(Rest rest) {
-        List<String> touches = new ArrayList<>();
+        Set<String> touches = new LinkedHashSet<>();
         for (Rest.Touch touch : rest.touches()) {
             touches.add(
                     switch (touch.part()) {
@@ -215,7 +224,7 @@ final class UseRows {
             paper.row(
                     "Table",
                     rest.rolls() ? "it rolls" : "it lies",
-                    "on " + String.join(" and ", touches));
+                    "on " + String.join(" and ", touches) + (touches.size() == 1 ? " alone" : ""));
         }
     }
 

@@ -51,26 +51,20 @@ public record Balance(List<Share> shares, double totalG, double x, double fromFe
                                                         .densityKgM3()
                                                         .value()));
         shares.add(
-                new Share(
+                Share.known(
                         Share.Part.FERRULE,
                         ferruleG,
-                        handle.ferruleFaceX() + ferrule.centroidMm(),
-                        false));
+                        handle.ferruleFaceX() + ferrule.centroidMm()));
         double density = handle.brief().stock().densityKgM3(moisturePercent);
         shares.add(
-                new Share(
-                        Share.Part.WOOD,
-                        grams(wood.finishedMm3(), density),
-                        wood.centroidX(),
-                        false));
+                Share.known(Share.Part.WOOD, grams(wood.finishedMm3(), density), wood.centroidX()));
         if (adhesive.volumeMm3() > 0) {
             double glue = handle.brief().adhesive().densityKgM3().value();
             shares.add(
-                    new Share(
+                    Share.known(
                             Share.Part.ADHESIVE,
                             grams(adhesive.volumeMm3(), glue),
-                            adhesive.centroidX(),
-                            false));
+                            adhesive.centroidX()));
         }
         if (kit.cap().isPresent()) {
             EndCap cap = kit.cap().get();
@@ -85,7 +79,7 @@ public record Balance(List<Share> shares, double totalG, double x, double fromFe
                                                             .cap()
                                                             .densityKgM3()
                                                             .value()));
-            shares.add(new Share(Share.Part.CAP, capG, handle.buttX() + cap.centroidMm(), false));
+            shares.add(Share.known(Share.Part.CAP, capG, handle.buttX() + cap.centroidMm()));
         }
         double total = 0;
         double moment = 0;
@@ -111,13 +105,17 @@ public record Balance(List<Share> shares, double totalG, double x, double fromFe
                 double bladeG = Math.max(0, massG - tangG);
                 shares.add(
                         new Share(
-                                Share.Part.BLADE, bladeG, seat - blade.estimatedCentreMm(), true));
-                shares.add(new Share(Share.Part.TANG, massG - bladeG, tangX, true));
+                                Share.Part.BLADE,
+                                bladeG,
+                                seat - blade.estimatedCentreMm(),
+                                false,
+                                true));
+                shares.add(Share.known(Share.Part.TANG, massG - bladeG, tangX));
                 return;
             }
             boolean guessed = blade.balanceMm().isEmpty();
             double x = seat - blade.balanceMm().orElseGet(blade::estimatedCentreMm);
-            shares.add(new Share(Share.Part.BLADE, massG, x, guessed));
+            shares.add(new Share(Share.Part.BLADE, massG, x, false, guessed));
             if (blade.includesTang()) {
                 return;
             }
@@ -125,9 +123,13 @@ public record Balance(List<Share> shares, double totalG, double x, double fromFe
             double x = seat - blade.estimatedCentreMm();
             shares.add(
                     new Share(
-                            Share.Part.BLADE, grams(blade.estimatedVolumeMm3(), density), x, true));
+                            Share.Part.BLADE,
+                            grams(blade.estimatedVolumeMm3(), density),
+                            x,
+                            true,
+                            true));
         }
-        shares.add(new Share(Share.Part.TANG, tangG, tangX, false));
+        shares.add(Share.known(Share.Part.TANG, tangG, tangX));
     }
 
     private static double grams(double mm3, double kgM3) {

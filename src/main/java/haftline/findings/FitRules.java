@@ -193,15 +193,17 @@ final class FitRules {
     }
 
     /**
-     * A tapered tang wedges where a step fits it; that no step does, or that the deepest is far too
-     * narrow, comes of drills that were chosen or of a thin rack.
+     * A tapered tang wedges where a step fits it; that no step does, that one is a well about the
+     * root, or that the deepest is far too narrow, comes of drills that were chosen or of a thin
+     * rack.
      */
     private static void addTapered(Handle handle, List<Finding> found) {
         Rules.Fits rules = handle.brief().rules().fits();
         boolean pressed = handle.fit().fit() == Fit.PRESSED;
         double most = pressed ? 0 : rules.looseMm();
         double x = handle.fit().tipX();
-        double tightest = tightestOnTaper(handle);
+        Taper taper = taper(handle);
+        double tightest = taper.tightestMm();
         if (tightest > most + ROUNDING) {
             boolean sleeve = !pressed && tightest > rules.sleeveMm() + ROUNDING;
             found.add(
@@ -213,24 +215,50 @@ final class FitRules {
                             tightest,
                             sleeve ? rules.sleeveMm() : most,
                             pressed ? "pressed" : sleeve ? "sleeve" : "glue line"));
+        } else if (taper.loosestMm() > rules.sleeveMm() + ROUNDING) {
+            found.add(
+                    Finding.mm(
+                            Code.BORE_LOOSE,
+                            Gravity.WARN,
+                            Place.BORE,
+                            taper.loosestX(),
+                            taper.loosestMm(),
+                            rules.sleeveMm(),
+                            "sleeve"));
         } else if (pressed && handle.fit().missMm(handle.tangBore()) < -PRESSED_MISS) {
             found.add(missed(handle, x));
         }
     }
 
-    /** Clearance of a tapered tang where the step that fits it best begins, mm. */
-    private static double tightestOnTaper(Handle handle) {
+    /**
+     * Clearance of a tapered tang, on the diameter, where the step that fits it best begins and
+     * where the one that fits it worst does, mm, and that one's place.
+     */
+    private record Taper(double tightestMm, double loosestMm, double loosestX) {}
+
+    private static Taper taper(Handle handle) {
         Tang tang = handle.brief().kit().tang();
         Bore bore = handle.tangBore();
+        double seatX = handle.fit().seatX();
+        double flared = tang.flare().map(flare -> flare.length().greatest()).orElse(0.0);
         double tightest = Double.POSITIVE_INFINITY;
-        double from = Math.max(0, bore.faceX() - handle.fit().seatX());
+        double loosest = Double.NEGATIVE_INFINITY;
+        double loosestX = bore.faceX();
+        double from = Math.max(0, bore.faceX() - seatX);
         for (BoreStep step : bore.steps()) {
+            double to = bore.xAt(step.depthMm()) - seatX;
             if (from < tang.length().mean()) {
-                tightest = Math.min(tightest, step.diameterMm() - tang.envelopeMm(from));
+                double clearance = step.diameterMm() - tang.envelopeMm(from);
+                tightest = Math.min(tightest, clearance);
+                // Room for a flared root is wide on purpose.
+                if (clearance > loosest && to > flared + ROUNDING) {
+                    loosest = clearance;
+                    loosestX = seatX + from;
+                }
             }
-            from = Math.max(from, bore.xAt(step.depthMm()) - handle.fit().seatX());
+            from = Math.max(from, to);
         }
-        return tightest;
+        return new Taper(tightest, loosest, loosestX);
     }
 
     private static Finding missed(Handle handle, double x) {

@@ -297,7 +297,9 @@ public final class Words {
     private String balance() {
         return "It balances "
                 + Say.fromFace(finding.figure(), apart(1), units)
-                + "; the target ends at "
+                + "; the target "
+                + (finding.figure() < finding.limit() ? "begins" : "ends")
+                + " at "
                 + against();
     }
 

@@ -159,8 +159,7 @@ final class TangBore {
 
     /** A drill that would have to be bought or borrowed. */
     static Drill unowned(Brief brief, double mm) {
-        return Drill.of(mm, NumberText.fixed(mm, 2) + " mm, not on the rack")
-                .withPointAngleDeg(brief.rules().bores().pointAngleDeg());
+        return Drill.of(mm, NumberText.fixed(mm, 2) + " mm, not on the rack");
     }
 
     /**
@@ -255,6 +254,6 @@ final class TangBore {
                 drill.diameterMm(),
                 drill.name(),
                 depth,
-                drill.pointAngleDeg());
+                drill.pointAngleDeg().orElse(bores.pointAngleDeg()));
     }
 }

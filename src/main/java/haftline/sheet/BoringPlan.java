@@ -86,13 +86,13 @@ final class BoringPlan {
                         });
     }
 
-    private static BoreStep bored(Drill drill, double depthMm) {
+    private BoreStep bored(Drill drill, double depthMm) {
         return new BoreStep(
                 drill.diameterMm(),
                 drill.diameterMm(),
                 drill.name(),
                 depthMm,
-                drill.pointAngleDeg());
+                drill.pointAngleDeg().orElse(brief.rules().bores().pointAngleDeg()));
     }
 
     private DrillStep step(BoreStep step) {

@@ -1,6 +1,7 @@
 package haftline.stock;
 
 import haftline.measure.NearestWord;
+import haftline.measure.Quote;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -110,7 +111,7 @@ public final class Catalogue<E extends Keyed> {
                         : nearestKey(key)
                                 .map(near -> "; did you mean \"" + near + "\"?")
                                 .orElse("; " + entries.size() + " are known");
-        return "no " + kind + " \"" + key + "\" in the catalogue" + hint;
+        return "no " + kind + " " + Quote.of(key) + " in the catalogue" + hint;
     }
 
     /** Keys of which a word is one part: sugar-maple and red-maple of maple. */

@@ -9,15 +9,13 @@ package haftline.stock;
  * @param message value and what was expected
  */
 public record CatalogueProblem(String file, int line, String field, String message) {
+    /** The problem on one line, as those of documents: {@code file:line: field: message}. */
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder(file);
-        if (line > 0) {
-            text.append(", line ").append(line);
-        }
-        if (!field.isBlank()) {
-            text.append(", ").append(field);
-        }
-        return text.append(": ").append(message).toString();
+        return file
+                + (line > 0 ? ":" + line : "")
+                + (field.isBlank() ? "" : ": " + field)
+                + ": "
+                + message;
     }
 }

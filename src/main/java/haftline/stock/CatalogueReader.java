@@ -1,6 +1,7 @@
 package haftline.stock;
 
 import haftline.measure.NearestWord;
+import haftline.measure.Quote;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -128,9 +129,11 @@ public final class CatalogueReader {
         List<Sheet.Line> lines = new ArrayList<>();
         List<String> header = null;
         Layout layout = expected;
+        int read = 0;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), FORMAT)) {
             for (CSVRecord cells : parser) {
                 int line = lineOf(parser, cells);
+                read = (int) parser.getCurrentLineNumber();
                 if (header == null) {
                     header = cells.toList();
                     layout = layout == null ? Layout.fitting(header) : layout;
@@ -150,7 +153,11 @@ public final class CatalogueReader {
                 }
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            throw problem(file, 0, "", "quotes are not closed or not followed by a comma");
+            throw problem(
+                    file,
+                    read + 1,
+                    "",
+                    "quotes are not closed, or text stands behind them, from this line on");
         }
         if (header == null) {
             throw problem(file, 0, "", "is empty; expected a header row");
@@ -180,7 +187,9 @@ public final class CatalogueReader {
         Set<String> seen = new HashSet<>();
         for (String column : header) {
             if (!seen.add(column)) {
-                problems.add(new CatalogueProblem(file, line, column, "column stands there twice"));
+                problems.add(
+                        new CatalogueProblem(
+                                file, line, Quote.plain(column), "column stands there twice"));
             } else if (!layout.knows(column)) {
                 String nearest =
                         NearestWord.to(layout.columns(), column)
@@ -190,8 +199,8 @@ public final class CatalogueReader {
                         new CatalogueProblem(
                                 file,
                                 line,
-                                column,
-                                "no such column in a " + layout.kind() + " file" + nearest));
+                                Quote.plain(column),
+                                "no such column in a catalogue of " + layout.kind() + nearest));
             }
         }
         for (String column : layout.required()) {
@@ -201,7 +210,9 @@ public final class CatalogueReader {
                                 file,
                                 line,
                                 column,
-                                "column is missing; a " + layout.kind() + " file needs it"));
+                                "column is missing; a catalogue of "
+                                        + layout.kind()
+                                        + " needs it"));
             }
         }
         if (!problems.isEmpty()) {

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
@@ -277,11 +276,7 @@ public final class Catalogues {
                     row -> {
                         String series = row.key("series");
                         Drill drill =
-                                new Drill(
-                                        row.number("diameter_mm", 0.1, 100),
-                                        row.text("drill"),
-                                        OptionalDouble.empty(),
-                                        Drill.USUAL_POINT_ANGLE_DEG);
+                                Drill.of(row.number("diameter_mm", 0.1, 100), row.text("drill"));
                         cited.put(series, row.source("source", sources));
                         drills.computeIfAbsent(series, key -> new ArrayList<>()).add(drill);
                     });

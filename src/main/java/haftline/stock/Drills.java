@@ -59,7 +59,7 @@ public final class Drills {
     /**
      * A drill by its name: millimetres ({@code 6.2}, {@code 6.2 mm}), inches ({@code 17/64}, {@code
      * 0.281 in}), a number size ({@code #7}, {@code no 7}) or a letter size ({@code F}, {@code
-     * letter F}). It has the usual point, and the flutes of its band where they are known.
+     * letter F}). It has the flutes of its band where they are known.
      *
      * @param text the name
      * @return the drill

@@ -16,7 +16,8 @@ public final class Rack {
     /**
      * A rack.
      *
-     * @param drills the drills in any order; of two alike in diameter and point the first is kept
+     * @param drills the drills in any order; of two alike in diameter and point the first is kept,
+     *     of two of one diameter the first is taken for a bore
      * @return the rack
      */
     public static Rack of(List<Drill> drills) {
@@ -33,7 +34,7 @@ public final class Rack {
 
     private static boolean alike(Drill one, Drill other) {
         return one.diameterMm() == other.diameterMm()
-                && one.pointAngleDeg() == other.pointAngleDeg();
+                && one.pointAngleDeg().equals(other.pointAngleDeg());
     }
 
     /**

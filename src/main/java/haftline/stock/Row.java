@@ -1,6 +1,7 @@
 package haftline.stock;
 
 import haftline.measure.NearestWord;
+import haftline.measure.Quote;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -79,13 +80,25 @@ final class Row {
             problem(column, "is empty; expected a text");
             return "-";
         }
+        if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
+            text = text.replaceAll("\\s*\\R\\s*", " ");
+        }
+        for (int i = 0; i < text.length(); i++) {
+            // A terminal would obey them, and no drawing can hold them.
+            if (Character.isISOControl(text.charAt(i))) {
+                problem(column, Quote.of(text) + ": expected a text that can be read");
+                return "-";
+            }
+        }
         return text;
     }
 
     String key(String column) {
         String key = cell(column);
         if (!KEY.matcher(key).matches()) {
-            problem(column, "\"" + key + "\": expected small letters and digits joined by hyphens");
+            problem(
+                    column,
+                    Quote.of(key) + ": expected small letters and digits joined by hyphens");
             return "-";
         }
         return key;
@@ -99,7 +112,7 @@ final class Row {
             }
         }
         List<String> allowed = Arrays.stream(type.getEnumConstants()).map(Row::wordOf).toList();
-        problem(column, "\"" + word + "\": expected one of " + String.join(", ", allowed));
+        problem(column, Quote.of(word) + ": expected one of " + String.join(", ", allowed));
         return type.getEnumConstants()[0];
     }
 
@@ -114,7 +127,7 @@ final class Row {
             return value;
         }
         String hint = DECIMAL_COMMA.matcher(text).matches() ? "; write a decimal point" : "";
-        String shown = Double.isNaN(value) ? "\"" + text + "\"" : text;
+        String shown = Double.isNaN(value) ? Quote.of(text) : Quote.plain(text);
         problem(column, shown + ": expected a number from " + range(low, high) + hint);
         return low;
     }
@@ -150,7 +163,7 @@ final class Row {
     int colour(String column) {
         String text = cell(column);
         if (!COLOUR.matcher(text).matches()) {
-            problem(column, "\"" + text + "\": expected a colour such as #8a4b2f");
+            problem(column, Quote.of(text) + ": expected a colour such as #8a4b2f");
             return 0;
         }
         return Integer.parseInt(text.substring(1), 16);
@@ -223,7 +236,7 @@ final class Row {
                         NearestWord.to(allowed, code)
                                 .map(near -> "; did you mean \"" + near + "\"?")
                                 .orElse("");
-                problem(column, "\"" + code + "\" is not known" + nearest);
+                problem(column, Quote.of(code) + " is not known" + nearest);
             }
         }
         return codes;

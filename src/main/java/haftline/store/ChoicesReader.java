@@ -6,6 +6,7 @@ import haftline.handle.Choices;
 import haftline.handle.ChoicesBuilder;
 import haftline.handle.Fit;
 import haftline.handle.Use;
+import haftline.measure.Quote;
 import haftline.shape.Node;
 import haftline.shape.Shape;
 import java.util.Collection;

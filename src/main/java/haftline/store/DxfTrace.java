@@ -1,6 +1,7 @@
 package haftline.store;
 
 import haftline.adjust.takeoff.Reading;
+import haftline.measure.Quote;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

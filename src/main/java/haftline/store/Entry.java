@@ -1,5 +1,6 @@
 package haftline.store;
 
+import haftline.measure.Quote;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

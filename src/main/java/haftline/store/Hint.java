@@ -1,6 +1,7 @@
 package haftline.store;
 
 import haftline.measure.NearestWord;
+import haftline.measure.Quote;
 import java.util.Collection;
 import java.util.stream.Collectors;
 

@@ -4,6 +4,7 @@ import static haftline.store.PartsKeys.*;
 
 import haftline.measure.Measured;
 import haftline.measure.NumberText;
+import haftline.measure.Quote;
 import haftline.parts.Blade;
 import haftline.parts.EndCap;
 import haftline.parts.Ferrule;

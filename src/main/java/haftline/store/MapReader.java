@@ -1,6 +1,7 @@
 package haftline.store;
 
 import haftline.measure.Measured;
+import haftline.measure.Quote;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,6 +2,7 @@ package haftline.store;
 
 import static haftline.store.PartsKeys.*;
 
+import haftline.measure.Quote;
 import haftline.parts.Batch;
 import haftline.parts.Kit;
 import haftline.parts.PartsList;

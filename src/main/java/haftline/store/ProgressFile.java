@@ -41,6 +41,20 @@ public final class ProgressFile {
     }
 
     /**
+     * Refuses a progress document with pieces that its set does not have, or not any more.
+     *
+     * @param file the file
+     * @param pieces names of the set's pieces
+     * @throws DocumentException where there are such, or the file cannot be read
+     */
+    public static void refuseStrangers(Path file, List<String> pieces) throws DocumentException {
+        Problems problems = new Problems(file.toString());
+        Document.open(file, KIND, PROGRESS, problems)
+                .ifPresent(map -> ProgressReader.strangers(map, pieces));
+        problems.refuseIfAny();
+    }
+
+    /**
      * Progress as the text of a document.
      *
      * @param progress the progress

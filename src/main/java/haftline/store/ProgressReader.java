@@ -2,6 +2,7 @@ package haftline.store;
 
 import static haftline.store.ProgressKeys.*;
 
+import haftline.measure.Quote;
 import haftline.set.production.Progress;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,6 +20,18 @@ final class ProgressReader {
         List<Progress.PieceProgress> pieces = new ArrayList<>();
         map.maps(PIECES).forEach(each -> piece(each, steps).ifPresent(pieces::add));
         return map.build(() -> new Progress(set, batch, steps, pieces));
+    }
+
+    /** Tells of the pieces that the set does not have. */
+    static void strangers(MapReader map, List<String> known) {
+        for (MapReader each : map.maps(PIECES)) {
+            String name = each.text(NAME);
+            if (!known.contains(name)) {
+                each.problem(
+                        NAME,
+                        "no piece " + Quote.of(name) + " in the set" + Hint.nearest(known, name));
+            }
+        }
     }
 
     private static Optional<Progress.PieceProgress> piece(MapReader map, List<String> steps) {

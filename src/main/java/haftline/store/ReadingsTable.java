@@ -1,14 +1,18 @@
 package haftline.store;
 
 import haftline.adjust.takeoff.Reading;
+import haftline.measure.Length;
 import haftline.measure.NumberText;
+import haftline.measure.Quote;
 import haftline.measure.Units;
 import java.io.IOException;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -30,8 +34,7 @@ final class ReadingsTable {
         this.units = units;
     }
 
-    /** A column and the mm that one of its units is. */
-    private record Column(int index, String name, double millimetres) {}
+    private record Column(int index, String name, Units units) {}
 
     List<Reading> read(String text) {
         boolean semicolons = firstLine(text).contains(";");
@@ -44,11 +47,13 @@ final class ReadingsTable {
                         .setTrim(true)
                         .get();
         List<Reading> readings = new ArrayList<>();
+        int read = 0;
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             Column x = null;
             Column d = null;
             for (CSVRecord row : parser) {
                 int line = (int) parser.getCurrentLineNumber();
+                read = line;
                 if (x == null) {
                     x = column(row, PLACES, line);
                     d = column(row, SIZES, line);
@@ -56,11 +61,15 @@ final class ReadingsTable {
                         return List.of();
                     }
                 } else {
-                    reading(row, x, d, semicolons, line).ifPresent(readings::add);
+                    reading(row, x, d, line).ifPresent(readings::add);
                 }
             }
-        } catch (IOException | java.io.UncheckedIOException broken) {
-            problems.addToFile("is no table: " + broken.getMessage());
+        } catch (IOException | UncheckedIOException | IllegalStateException broken) {
+            problems.add(
+                    read + 1,
+                    0,
+                    "",
+                    "quotes are not closed, or text stands behind them, from this line on");
         }
         if (readings.isEmpty() && problems.isEmpty()) {
             problems.addToFile("holds no reading; expected a heading \"x (mm),diameter (mm)\"");
@@ -86,7 +95,7 @@ final class ReadingsTable {
                         bracket < 0
                                 ? ""
                                 : cell.substring(bracket + 1).replaceAll("[)\\]]", "").strip();
-                Optional<Double> size = millimetres(unit);
+                Optional<Units> size = units(unit);
                 if (size.isEmpty()) {
                     problems.add(
                             line, 0, name, "unit " + Quote.plain(unit) + ": expected (mm) or (in)");
@@ -103,53 +112,44 @@ final class ReadingsTable {
         return null;
     }
 
-    private Optional<Double> millimetres(String unit) {
+    private Optional<Units> units(String unit) {
         if (unit.isEmpty()) {
-            return Optional.of(units.orElse(Units.MM).millimetres());
+            return Optional.of(units.orElse(Units.MM));
         }
         for (Units one : Units.values()) {
             if (one.symbol().equals(unit)) {
-                return Optional.of(one.millimetres());
+                return Optional.of(one);
             }
         }
         return Optional.empty();
     }
 
-    private Optional<Reading> reading(
-            CSVRecord row, Column x, Column d, boolean decimalCommas, int line) {
-        Optional<Double> place =
-                number(row, x, -Reading.LONGEST_MM, 2 * Reading.LONGEST_MM, decimalCommas, line);
-        Optional<Double> size = number(row, d, 0, Reading.WIDEST_MM, decimalCommas, line);
+    private Optional<Reading> reading(CSVRecord row, Column x, Column d, int line) {
+        OptionalDouble place = length(row, x, -Reading.LONGEST_MM, 2 * Reading.LONGEST_MM, line);
+        OptionalDouble size = length(row, d, 0, Reading.WIDEST_MM, line);
         return place.isPresent() && size.isPresent()
-                ? Optional.of(new Reading(place.get(), size.get(), line))
+                ? Optional.of(new Reading(place.getAsDouble(), size.getAsDouble(), line))
                 : Optional.empty();
     }
 
-    private Optional<Double> number(
-            CSVRecord row,
-            Column column,
-            double low,
-            double high,
-            boolean decimalCommas,
-            int line) {
+    private OptionalDouble length(CSVRecord row, Column column, double low, double high, int line) {
         String cell = column.index() < row.size() ? row.get(column.index()) : "";
-        String range =
-                "expected a number from "
-                        + NumberText.upTo(low / column.millimetres(), 2)
-                        + " to "
-                        + NumberText.upTo(high / column.millimetres(), 2)
-                        + (column.millimetres() == 1 ? " mm" : " in");
-        try {
-            double value =
-                    Double.parseDouble(decimalCommas ? cell.replace(',', '.') : cell)
-                            * column.millimetres();
-            if (value >= low && value <= high) {
-                return Optional.of(value);
-            }
-        } catch (NumberFormatException notOne) {
-            // Told below, as a number out of range is.
+        OptionalDouble mm = Length.parse(cell, column.units());
+        if (mm.isPresent() && mm.getAsDouble() >= low && mm.getAsDouble() <= high) {
+            return mm;
         }
-        problems.add(line, 0, column.name(), Quote.plain(cell) + ": " + range);
-        return Optional.empty();
+        double unit = column.units().millimetres();
+        problems.add(
+                line,
+                0,
+                column.name(),
+                (cell.isEmpty() ? "an empty cell" : Quote.plain(cell))
+                        + ": expected a number from "
+                        + NumberText.upTo(low / unit, 2)
+                        + " to "
+                        + NumberText.upTo(high / unit, 2)
+                        + " "
+                        + column.units().symbol());
+        return OptionalDouble.empty();
     }
 }

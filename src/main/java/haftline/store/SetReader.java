@@ -4,6 +4,7 @@ import static haftline.store.SetKeys.*;
 
 import haftline.handle.Choices;
 import haftline.handle.Rules;
+import haftline.measure.Quote;
 import haftline.parts.Batch;
 import haftline.parts.Kit;
 import haftline.parts.PartsList;
@@ -207,11 +208,14 @@ final class SetReader {
     }
 
     private Rack rack(MapReader map, Drills drills) {
-        List<Drill> all = new ArrayList<>();
+        // A drill that the maker measured goes before its like in a series that is owned as well.
+        List<Drill> measured = new ArrayList<>();
+        List<Drill> named = new ArrayList<>();
         for (Value item : map.items(RACK)) {
-            all.addAll(drills(item, drills));
+            (item.isMap() ? measured : named).addAll(drills(item, drills));
         }
-        return Rack.of(all);
+        measured.addAll(named);
+        return Rack.of(measured);
     }
 
     private List<Drill> drills(Value item, Drills drills) {

@@ -2,6 +2,7 @@ package haftline.store;
 
 import static haftline.store.ShapeKeys.*;
 
+import haftline.measure.Quote;
 import haftline.shape.Butt;
 import haftline.shape.Detail;
 import haftline.shape.Join;

@@ -1,6 +1,7 @@
 package haftline.store;
 
 import haftline.measure.NearestWord;
+import haftline.measure.Quote;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;

@@ -1,6 +1,7 @@
 package haftline.store;
 
 import haftline.adjust.takeoff.Reading;
+import haftline.measure.Quote;
 import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.StringReader;

@@ -1,5 +1,6 @@
 package haftline.store;
 
+import haftline.measure.Quote;
 import java.util.Optional;
 
 /**
@@ -42,13 +43,6 @@ final class Texts {
         if (c == '\n' || c == '\t') {
             return lines;
         }
-        return !Character.isISOControl(c) && isCharacter(c);
-    }
-
-    /** Neither half of a surrogate pair nor one of the code points that XML bars. */
-    static boolean isCharacter(int c) {
-        return !(c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE)
-                && c != 0xFFFE
-                && c != 0xFFFF;
+        return !Character.isISOControl(c) && Quote.isCharacter(c);
     }
 }

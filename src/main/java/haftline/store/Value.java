@@ -3,6 +3,7 @@ package haftline.store;
 import haftline.measure.Length;
 import haftline.measure.Measured;
 import haftline.measure.NumberText;
+import haftline.measure.Quote;
 import haftline.measure.Units;
 import java.nio.file.Path;
 import java.util.ArrayList;

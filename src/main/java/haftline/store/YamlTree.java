@@ -1,5 +1,6 @@
 package haftline.store;
 
+import haftline.measure.Quote;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;

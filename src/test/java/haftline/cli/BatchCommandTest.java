@@ -184,7 +184,11 @@ class BatchCommandTest {
         copy.change("profiles/sets/tidewater-progress.yaml", "name: shucker", "name: shocker");
         Run run = Run.of("batch", copy.set());
         assertThat(run.code()).isEqualTo(3);
-        assertThat(run.err()).contains("tidewater-progress.yaml").contains("no piece \"shocker\"");
+        assertThat(run.err())
+                .contains("tidewater-progress.yaml:")
+                .matches(
+                        "\\S+:\\d+:\\d+: pieces\\[1\\]\\.name: no piece \"shocker\" in the set; did"
+                                + " you mean shucker\\?\n");
         copy.change("profiles/sets/tidewater-progress.yaml", "quantity: 2", "quantity: 0");
         assertThat(Run.of("batch", copy.set()).err())
                 .contains("pieces[1].quantity: found 0, expected a whole number from 1 to 1000");

@@ -169,6 +169,9 @@ class CheckBackCommandTest {
                 .isEqualTo(ExitCode.DOCUMENT);
         assertThat(Run.of("checkback", Run.DEMO, folder.resolve("none.csv").toString()).err())
                 .contains("none.csv: no such file");
+        Files.writeString(bad, "piece,x,measured\nshucker,10,16\nshucker,\"20,17\n");
+        assertThat(Run.of("checkback", Run.DEMO, bad.toString()).err())
+                .startsWith(bad + ":3: quotes are not closed");
         Files.writeString(bad, "piece,x [cm],measured [in]\nshucker,1,0.6\n");
         assertThat(Run.of("checkback", Run.DEMO, bad.toString()).err())
                 .isEqualTo(bad + ":1: x [cm]: expected the unit [mm] or [in]\n");

@@ -156,7 +156,7 @@ class MainTest {
         Run run = Run.of("check", demo.set());
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).contains("speeds.csv").contains("nine");
+        assertThat(run.err()).contains("speeds.csv:2: least_in_rpm: \"nine\": expected a number");
     }
 
     @Test

@@ -53,6 +53,20 @@ class SetPageTest {
                 .containsPattern("g blade and tang 27.4, ferrule 3.9");
     }
 
+    /** A blade that was weighed but not balanced weighs what the scale said. */
+    @Test
+    void mass_saysWhatOfABladeIsEstimated(@TempDir Path folder) throws IOException {
+        String set =
+                DemoCopy.in(folder)
+                        .change(
+                                "shared/parts/tidewater.yaml",
+                                "mass: 44.6, balance: 16",
+                                "mass: 44.6, includes_tang: false")
+                        .set();
+        assertThat(Run.of("check", set).out().replaceAll("\\s+", " "))
+                .containsPattern("g blade 44.6 \\(where it balances estimated\\), tang [0-9.]+,");
+    }
+
     @Test
     void lengths_areNeverFinerThanTheyCanBeWorked() {
         assertThat(figures("mm")).doesNotContainPattern("[0-9]\\.[0-9]{3}");

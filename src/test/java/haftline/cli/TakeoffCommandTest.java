@@ -186,6 +186,26 @@ class TakeoffCommandTest {
                 .contains("bad.csv:4: diameter: 400:");
     }
 
+    /** What a programmer's parser would take (5d, 0x1p4) is no reading. */
+    @Test
+    void aCellIsALengthAsPeopleWriteIt() throws Exception {
+        Path readings =
+                file("cells.csv", "x (mm),diameter (mm)\n0,9/16 in\n2,0.5 in\n4,12d\n6,0x1p4\n");
+        assertThat(Run.of("takeoff", readings.toString()).err())
+                .doesNotContain("cells.csv:2")
+                .doesNotContain("cells.csv:3")
+                .contains("cells.csv:4: diameter: 12d: expected a number from 0 to 200 mm")
+                .contains("cells.csv:5: diameter: 0x1p4:");
+    }
+
+    @Test
+    void quotesThatAreNotClosed_areToldWithTheirLine() throws Exception {
+        Path readings = file("quotes.csv", "x (mm),diameter (mm)\n0,14\n1,\"13\n2,12\n");
+        Run run = Run.of("takeoff", readings.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.DOCUMENT);
+        assertThat(run.err()).contains("quotes.csv:3: quotes are not closed");
+    }
+
     @Test
     void refusesATransformAndAnOpenOutlineWithoutAxis() throws Exception {
         Path moved =

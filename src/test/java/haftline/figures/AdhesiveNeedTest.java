@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 class AdhesiveNeedTest {
     private static Rack flatDrill(double mm) {
-        return Rack.of(List.of(new Drill(mm, "flat", OptionalDouble.empty(), 180)));
+        return Rack.of(List.of(Drill.of(mm, "flat").withPointAngleDeg(180)));
     }
 
     /** 8 x 2.5 in an 8.5 bore, 45 long: 1654 mm3, as reckoned beforehand. */

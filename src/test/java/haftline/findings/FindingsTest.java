@@ -204,6 +204,10 @@ class FindingsTest {
                                         .fit(Fit.PRESSED)
                                         .choose(Choices.builder().tangDrillMm(7.5))),
                 found(
+                        Code.BORE_LOOSE,
+                        Gravity.WARN,
+                        b -> b.tang(tapered()).rack(SampleStock.only(6, 9))),
+                found(
                         Code.DRILL_NOT_ON_RACK,
                         Gravity.WARN,
                         b ->

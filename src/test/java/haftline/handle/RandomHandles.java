@@ -184,7 +184,7 @@ public final class RandomHandles {
         double point = POINTS[random.nextInt(POINTS.length)];
         List<Drill> drills = new ArrayList<>();
         for (int tenth = 10; tenth < 200; tenth += 1 + random.nextInt(5)) {
-            drills.add(new Drill(tenth / 10.0, "drill", none(), point));
+            drills.add(Drill.of(tenth / 10.0, "drill").withPointAngleDeg(point));
         }
         return Rack.of(drills);
     }

@@ -18,7 +18,6 @@ import haftline.stock.WoodStrength;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Stock, metals and racks for tests, so that these do not depend on the starter catalogues. */
 public final class SampleStock {
@@ -214,7 +213,6 @@ public final class SampleStock {
     }
 
     private static Drill drill(double mm) {
-        return new Drill(
-                mm, Double.toString(mm), OptionalDouble.empty(), Drill.USUAL_POINT_ANGLE_DEG);
+        return Drill.of(mm, Double.toString(mm));
     }
 }

@@ -108,7 +108,7 @@ class CatalogueFilesTest {
                 .singleElement()
                 .hasToString(
                         folder.resolve("own-1.csv")
-                                + ", line 2, tension_across_source: \"wh-5-3a\": expected a source"
+                                + ":2: tension_across_source: \"wh-5-3a\": expected a source"
                                 + " of kind estimate");
     }
 
@@ -212,7 +212,7 @@ class CatalogueFilesTest {
                 .singleElement()
                 .hasToString(
                         folder.resolve("own-1.csv")
-                                + ", line 3, key: \"plum\" stands already in "
+                                + ":3: key: \"plum\" stands already in "
                                 + folder.resolve("own-1.csv")
                                 + ", line 2");
     }
@@ -223,7 +223,7 @@ class CatalogueFilesTest {
                 .singleElement()
                 .hasToString(
                         folder.resolve("own-1.csv")
-                                + ", line 3: 3 cells where the header has 10; a text with a comma"
+                                + ":3: 3 cells where the header has 10; a text with a comma"
                                 + " in it needs quotes");
     }
 
@@ -261,10 +261,10 @@ class CatalogueFilesTest {
                 .extracting(CatalogueProblem::toString)
                 .containsExactly(
                         folder.resolve("own-1.csv")
-                                + ", line 1, density_kgm3: no such column in a woods file; did you"
+                                + ":1: density_kgm3: no such column in a catalogue of woods; did you"
                                 + " mean \"density_kg_m3\"?",
                         folder.resolve("own-1.csv")
-                                + ", line 1, density_kg_m3: column is missing; a woods file needs"
+                                + ":1: density_kg_m3: column is missing; a catalogue of woods needs"
                                 + " it");
     }
 
@@ -274,7 +274,7 @@ class CatalogueFilesTest {
                 .anySatisfy(
                         problem ->
                                 assertThat(problem.toString())
-                                        .endsWith("line 1, name: column stands there twice"));
+                                        .endsWith(":1: name: column stands there twice"));
     }
 
     @Test
@@ -291,7 +291,7 @@ class CatalogueFilesTest {
             value = {
                 "'' | is empty; expected a header row",
                 "'key,title,kind\n\"a,b' | quotes are not closed",
-                "'key,title,kind\n\"a\"b,c,d' | quotes are not closed or not followed by a comma",
+                "'key,title,kind\na,b,measured\n\"a\"b,c,d' | :3: quotes are not closed, or text stands behind them",
                 "'hello' | no such column"
             })
     void spoiledFile_givesOneClearError(String text, String message) {
@@ -299,6 +299,23 @@ class CatalogueFilesTest {
                 catchThrowableOfType(
                         CatalogueException.class, () -> with(text == null ? "" : text).sources());
         assertThat(problem).hasMessageContaining("own-0.csv").hasMessageContaining(message);
+    }
+
+    /** What a terminal would obey, or a page would break at. */
+    @Test
+    void longAndStrangeCells_areQuotedShort() {
+        assertThat(problemsOf(WOOD_HEADER + PLUM.replace("760", "7".repeat(5000))))
+                .anySatisfy(p -> assertThat(p.message()).startsWith("7".repeat(40) + "...: "));
+        assertThat(problemsOf(WOOD_HEADER + PLUM.replace("plum,plum", "plum,pl\u001B[31mum")))
+                .extracting(CatalogueProblem::message)
+                .containsExactly("\"pl\\u001b[31mum\": expected a text that can be read");
+    }
+
+    @Test
+    void lineBreakWithinAText_becomesABlank() throws CatalogueException {
+        String text = WOOD_HEADER + PLUM.replace("plum,plum", "plum,\"plum \r\n of the garden\"");
+        assertThat(with(OWN_SOURCES, text).woods().find("plum").orElseThrow().name())
+                .isEqualTo("plum of the garden");
     }
 
     @Test
@@ -359,7 +376,7 @@ class CatalogueFilesTest {
                         catchThrowableOfType(
                                 CatalogueException.class,
                                 () -> with(OWN_SOURCES, text).adhesives()))
-                .hasMessageContaining("line 2: gap_best_mm 0.1: expected a number from 0.2");
+                .hasMessageContaining(":2: gap_best_mm 0.1: expected a number from 0.2");
     }
 
     @Test

@@ -179,7 +179,7 @@ final class Likeness {
             case RECKONED ->
                     spreads.reckoned() > 0
                             && figures.balance().shares().stream()
-                                    .anyMatch(haftline.figures.Share::estimated);
+                                    .anyMatch(haftline.figures.Share::massEstimated);
         };
     }
 
@@ -313,7 +313,7 @@ final class Likeness {
             double sum = density * moment + filledMoment;
             for (haftline.figures.Share share : drawnBalance.shares()) {
                 if (share.part() != haftline.figures.Share.Part.WOOD) {
-                    double grams = share.massG() * (share.estimated() ? reckoned : 1);
+                    double grams = share.massG() * (share.massEstimated() ? reckoned : 1);
                     mass += grams;
                     sum += grams * share.x();
                 }

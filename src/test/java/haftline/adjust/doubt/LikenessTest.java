@@ -12,6 +12,9 @@ import haftline.handle.Handle;
 import haftline.handle.P1;
 import haftline.handle.Spreads;
 import haftline.handle.TestBrief;
+import haftline.parts.Blade;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -45,6 +48,28 @@ class LikenessTest {
             }
         }
         throw new AssertionError(input);
+    }
+
+    private static boolean massScatters(boolean weighed, boolean withTang) {
+        Blade blade =
+                new Blade(
+                        P1.exactly(121),
+                        24,
+                        2,
+                        OptionalDouble.empty(),
+                        "stainless",
+                        weighed ? OptionalDouble.of(48) : OptionalDouble.empty(),
+                        withTang,
+                        OptionalDouble.empty());
+        return new Likeness(new TestBrief().blade(blade).handle()).scatters(Input.RECKONED);
+    }
+
+    /** Where it balances may be reckoned; what the scale said is known. */
+    @Test
+    void weighedBlade_doesNotScatterThoughNobodyBalancedIt() {
+        assertThat(massScatters(true, true)).isFalse();
+        assertThat(massScatters(true, false)).isFalse();
+        assertThat(massScatters(false, true)).isTrue();
     }
 
     /** The walls at stations miss the least by what the outline dips between two, a micron. */
