@@ -302,21 +302,28 @@ final class DimensionPainter {
                         + shown.length(low)
                         + " to "
                         + shown.length(high);
+        double left = Math.min(a, x - 8);
         double right = Math.max(b, x + 8);
         Optional<Spread> spread = scene.overlay().doubt().map(Doubt::balance);
         if (spread.isPresent()) {
+            left = Math.min(left, view.px(face + spread.get().low()));
             right = Math.max(right, spread(spread.get(), y + 14));
         }
-        place(lead + where + wanted, right + 12, y + 9);
+        place(lead + where + wanted, left - 12, right + 12, y + 9);
     }
 
-    /** Words behind a mark, or under it where the board ends before they do. */
-    private void place(String text, double x, double y) {
+    /**
+     * Words behind a mark, before it where the board ends sooner, or under it where neither side
+     * has room for them.
+     */
+    private void place(String text, double before, double behind, double y) {
         double width = Pen.width(text);
-        if (x + width + EDGE <= sheet.width()) {
-            pen.text(text, x, y, palette.ink(), TextAlignment.LEFT);
+        if (behind + width + EDGE <= sheet.width()) {
+            pen.text(text, behind, y, palette.ink(), TextAlignment.LEFT);
+        } else if (before - width >= EDGE) {
+            pen.text(text, before, y, palette.ink(), TextAlignment.RIGHT);
         } else {
-            double left = Math.max(EDGE, Math.min(x, sheet.width() - EDGE - width));
+            double left = Math.max(EDGE, Math.min(behind, sheet.width() - EDGE - width));
             pen.text(text, left, y + LINE, palette.ink(), TextAlignment.LEFT);
         }
     }
