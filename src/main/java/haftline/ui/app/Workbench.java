@@ -31,7 +31,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -51,7 +50,7 @@ public final class Workbench extends BorderPane implements Actions {
     private final BoardPane board;
     private final Pages pages;
     private final InspectorPane inspector;
-    private final StackPane foot = new StackPane();
+    private final Foot foot;
     private final FindingsPane found;
     private final Aids aids;
     private final Header header;
@@ -111,20 +110,18 @@ public final class Workbench extends BorderPane implements Actions {
         // Hidden, it would be walked through with every frame.
         rule.visibleProperty().addListener((o, was, is) -> layRule(rule));
         findings.findings().watch(list -> rule.hide());
-        foot.getChildren().add(found);
+        foot = new Foot(new Notice(editor), LEAST_FOOT);
+        foot.show(found);
         SplitPane halves = new SplitPane(middle, foot);
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
-        foot.setMinHeight(LEAST_FOOT);
-        VBox centre = new VBox(new Notice(editor), halves);
-        VBox.setVgrow(halves, Priority.ALWAYS);
         header = new Header(editor, this);
         Menus menus = new Menus(editor, pieces, this, () -> files.recent().value());
         menus.getMenus().add(menus.getMenus().size() - 2, aids.menu());
         VBox top = new VBox(menus, header);
         setTop(top);
         setLeft(new PiecesPane(editor, pieces, palette));
-        setCenter(centre);
+        setCenter(halves);
         inspector = new InspectorPane(new InspectorModel(editor), model, preferences);
         setRight(inspector);
         editor.worked().follow(this::drawnOrNot);
@@ -238,7 +235,7 @@ public final class Workbench extends BorderPane implements Actions {
         pages.show(showing);
         Optional<TemplatesPane> templates = pages.templates();
         setRight(pages.side().orElseGet(() -> aids.beside(inspector)));
-        foot.getChildren().setAll(templates.map(TemplatesPane::remarks).orElse(found));
+        foot.show(templates.<Node>map(TemplatesPane::remarks).orElse(found));
         if (guide != null) {
             // It speaks of the board.
             guide.setVisible(showing == Showing.BOARD);

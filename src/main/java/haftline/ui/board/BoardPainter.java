@@ -4,8 +4,10 @@ import haftline.handle.Handle;
 import haftline.measure.Units;
 import haftline.ui.model.View;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.geometry.Rectangle2D;
 
 /** Draws a scene: the ground first, the ruler last. */
 final class BoardPainter {
@@ -59,8 +61,16 @@ final class BoardPainter {
      * @param height its height, px
      * @param view where the piece stands
      * @param density device pixels a pixel
+     * @param grips where grips stand, px, which the diameters keep off
      */
-    void paint(Ink ink, BoardScene scene, double width, double height, View view, double density) {
+    void paint(
+            Ink ink,
+            BoardScene scene,
+            double width,
+            double height,
+            View view,
+            double density,
+            List<Rectangle2D> grips) {
         Sheet sheet = new Sheet(width, height);
         Pen pen = new Pen(ink);
         RulerPainter.ground(pen, scene, sheet, view);
@@ -69,7 +79,7 @@ final class BoardPainter {
         new LinePainter(pen, scene, view, isLined).paint();
         OverlayPainter overlay = new OverlayPainter(pen, scene, view);
         overlay.comb();
-        new DimensionPainter(pen, scene, sheet, view).paint();
+        new DimensionPainter(pen, scene, sheet, view, grips).paint();
         overlay.ghost();
         new CurvePainter(pen, scene, sheet, view).paint();
         NodePainter.paint(pen, scene, view);

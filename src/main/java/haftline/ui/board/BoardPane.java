@@ -222,12 +222,13 @@ public final class BoardPane extends Region {
         View view = model.viewpoint().view().value();
         heldRoom = scene.room(view);
         Ink ink = new Ink();
-        painter.paint(ink, scene, width, height, view, density());
-        List<Rectangle2D> words =
-                new ArrayList<>(new GripPainter(ink, model, palette.value()).paint(width));
-        words.addAll(
-                new DimensionPainter(new Pen(ink), scene, new Sheet(width, height), view)
-                        .keptWords());
+        GripPainter gripping = new GripPainter(ink, model, palette.value());
+        List<Rectangle2D> grips = gripping.places();
+        painter.paint(ink, scene, width, height, view, density(), grips);
+        DimensionPainter dimensions =
+                new DimensionPainter(new Pen(ink), scene, new Sheet(width, height), view, grips);
+        List<Rectangle2D> words = new ArrayList<>(gripping.paint(width, dimensions.wordsAbove()));
+        words.addAll(dimensions.keptWords());
         crossHair.keepOff(words, width);
         crossHair.draw(new Pen(ink), palette.value().accent(), editor.document().isInGesture());
         if (isFocused()) {

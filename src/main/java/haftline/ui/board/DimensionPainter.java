@@ -48,8 +48,10 @@ final class DimensionPainter {
     private final Palette palette;
     private final Handle handle;
     private final Shown shown;
+    private final List<Rectangle2D> grips;
 
-    DimensionPainter(Pen pen, BoardScene scene, Sheet sheet, View view) {
+    DimensionPainter(Pen pen, BoardScene scene, Sheet sheet, View view, List<Rectangle2D> grips) {
+        this.grips = grips;
         this.pen = pen;
         this.scene = scene;
         this.sheet = sheet;
@@ -74,6 +76,14 @@ final class DimensionPainter {
                                         .map(Diameter::box)
                                         .forEach(kept::add));
         return kept;
+    }
+
+    /** Where all words over the piece stand, px. */
+    List<Rectangle2D> wordsAbove() {
+        List<Rectangle2D> all = new ArrayList<>();
+        all.add(overallWords());
+        placedDiameters().forEach(each -> all.add(each.box()));
+        return all;
     }
 
     private Rectangle2D overallWords() {
@@ -224,9 +234,17 @@ final class DimensionPainter {
         }
     }
 
-    /** The diameters over their nodes; each is lifted until it lies on none before it. */
+    /**
+     * The diameters over their nodes; each is lifted until it lies on none before it, and on no
+     * grip.
+     */
     private List<Diameter> placedDiameters() {
         List<Diameter> placed = new ArrayList<>();
+        List<Rectangle2D> taken = new ArrayList<>(grips);
+        if (!grips.isEmpty()) {
+            // Lifted off the grips they would come to lie on it.
+            taken.add(overallWords());
+        }
         for (PlacedNode node : handle.nodes()) {
             double x = view.px(node.x());
             double rest = view.py(node.radiusMm()) - LIFT;
@@ -239,7 +257,7 @@ final class DimensionPainter {
                             ? Math.min(sheet.width() - wide / 2 - 2, x + shift)
                             : x + shift;
             Rectangle2D box = new Rectangle2D(middle - wide / 2, rest - 11, wide, LIFT);
-            while (lies(box, placed)) {
+            while (lies(box, placed) || taken.stream().anyMatch(box::intersects)) {
                 box = new Rectangle2D(box.getMinX(), box.getMinY() - LIFT, wide, LIFT);
             }
             Diameter diameter = new Diameter(node, text, box, rest);
@@ -302,21 +320,30 @@ final class DimensionPainter {
                         + shown.length(low)
                         + " to "
                         + shown.length(high);
+        double left = Math.min(a, x - 8);
         double right = Math.max(b, x + 8);
         Optional<Spread> spread = scene.overlay().doubt().map(Doubt::balance);
         if (spread.isPresent()) {
+            left = Math.min(left, view.px(face + spread.get().low()));
             right = Math.max(right, spread(spread.get(), y + 14));
         }
-        place(lead + where + wanted, right + 12, y + 9);
+        place(lead + where + wanted, lead, left - 12, right + 12, y + 9);
     }
 
-    /** Words behind a mark, or under it where the board ends before they do. */
-    private void place(String text, double x, double y) {
+    /**
+     * Words behind a mark, before it where the board ends sooner, or under it where neither side
+     * has room for them; a few words where the curves begin right under it.
+     */
+    private void place(String text, String few, double before, double behind, double y) {
         double width = Pen.width(text);
-        if (x + width + EDGE <= sheet.width()) {
-            pen.text(text, x, y, palette.ink(), TextAlignment.LEFT);
+        if (behind + width + EDGE <= sheet.width()) {
+            pen.text(text, behind, y, palette.ink(), TextAlignment.LEFT);
+        } else if (before - width >= EDGE) {
+            pen.text(text, before, y, palette.ink(), TextAlignment.RIGHT);
+        } else if (y + LINE + 5 > sheet.curvesTop()) {
+            pen.text(few, behind, y, palette.ink(), TextAlignment.LEFT);
         } else {
-            double left = Math.max(EDGE, Math.min(x, sheet.width() - EDGE - width));
+            double left = Math.max(EDGE, Math.min(behind, sheet.width() - EDGE - width));
             pen.text(text, left, y + LINE, palette.ink(), TextAlignment.LEFT);
         }
     }

@@ -34,6 +34,7 @@ final class GripPainter {
     private final Palette palette;
     private final View view;
     private final List<Rectangle2D> words = new ArrayList<>();
+    private List<Rectangle2D> taken = List.of();
 
     GripPainter(Ink ink, BoardModel model, Palette palette) {
         pen = new Pen(ink);
@@ -46,25 +47,39 @@ final class GripPainter {
      * Draws the grips of what is chosen.
      *
      * @param width of the board, px
+     * @param taken where other words stand, px
      * @return where their words stand, px
      */
-    List<Rectangle2D> paint(double width) {
+    List<Rectangle2D> paint(double width, List<Rectangle2D> taken) {
+        this.taken = taken;
         Optional<Handle> handle = model.handle();
         handle.ifPresent(chosen -> paint(chosen, width));
         return List.copyOf(words);
     }
 
+    /**
+     * Where the grips of the chosen detail stand: no words belong there.
+     *
+     * @return px; empty where none is chosen
+     */
+    List<Rectangle2D> places() {
+        double side = 2 * HALF + 2;
+        return model
+                .handle()
+                .filter(handle -> model.details().detail().isPresent())
+                .map(this::grips)
+                .orElse(List.of())
+                .stream()
+                .map(g -> new Rectangle2D(g.px() - side / 2, g.py() - side / 2, side, side))
+                .toList();
+    }
+
+    private List<Grip> grips(Handle handle) {
+        return Grip.of(handle, model.details().chosen().value().orElseThrow(), view);
+    }
+
     private void paint(Handle handle, double width) {
-        model.details()
-                .detail()
-                .ifPresent(
-                        detail ->
-                                detail(
-                                        Grip.of(
-                                                handle,
-                                                model.details().chosen().value().orElseThrow(),
-                                                view),
-                                        width));
+        model.details().detail().ifPresent(detail -> detail(grips(handle), width));
         model.selected()
                 .value()
                 .flatMap(node -> SlopeGrip.of(handle, node, view))
@@ -113,15 +128,30 @@ final class GripPainter {
 
     /**
      * Words on a patch of paper, wholly on the board, on the side of a place where the card of the
-     * cross-hair does not stand.
+     * cross-hair does not stand, lifted off other words where there is room above.
      */
     private void words(String text, double at, double y, double width) {
         double half = Pen.width(text) / 2 + 6;
         boolean cardIsRight = at + CARD < width;
         double middle = cardIsRight ? at - half : at + half;
         double x = Math.max(half, Math.min(width - half, middle));
-        double line = Math.max(Sheet.RULER + 14, y);
+        double highest = Sheet.RULER + 14;
+        double line = Math.max(highest, y);
+        while (line > highest && isTaken(box(x, half, line))) {
+            line = Math.max(highest, line - 2);
+        }
+        if (isTaken(box(x, half, line))) {
+            line = Math.max(highest, y);
+        }
         pen.patched(text, x, line, palette.accent(), palette.paper());
-        words.add(new Rectangle2D(x - half, line - 11, 2 * half, 14));
+        words.add(box(x, half, line));
+    }
+
+    private static Rectangle2D box(double x, double half, double line) {
+        return new Rectangle2D(x - half, line - 11, 2 * half, 14);
+    }
+
+    private boolean isTaken(Rectangle2D box) {
+        return taken.stream().anyMatch(box::intersects);
     }
 }

@@ -18,7 +18,7 @@ record Sheet(double width, double height) {
     /** Room for dimensions over and under the piece, px. */
     private static final double ABOVE = 78;
 
-    private static final double BELOW = 118;
+    private static final double BELOW = 124;
     private static final double SIDE = 34;
 
     boolean hasCurves() {

@@ -18,6 +18,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 
 /** One row: its name, what it shows, and the reason, or what was expected instead, under it. */
 public final class RowView extends SteadyBox {
@@ -34,6 +36,21 @@ public final class RowView extends SteadyBox {
 
     /** So many characters any field shows. */
     private static final int SEEN_WHOLE = 20;
+
+    /** Width of a box as the style sheet has it, px. */
+    private static final double USUAL_BOX = 182;
+
+    /** The widest box that leaves its label a word a line, px. */
+    private static final double WIDEST_BOX = 216;
+
+    /** What arrow and borders take of a box, px. */
+    private static final double BESIDE_CHOICE = 46;
+
+    private static final Text MEASURE = new Text();
+
+    static {
+        MEASURE.setFont(Font.font(12));
+    }
 
     private final Row row;
     private final Label note = new Label();
@@ -203,6 +220,11 @@ public final class RowView extends SteadyBox {
     @SuppressWarnings("unchecked")
     private static void choose(ComboBox<?> box, String text) {
         ((ComboBox<String>) box).setValue(text);
+        // A long choice takes room from its label, which wraps; a still longer one is told whole.
+        MEASURE.setText(text);
+        double wanted = MEASURE.getLayoutBounds().getWidth() + BESIDE_CHOICE;
+        box.setMinWidth(wanted > USUAL_BOX ? Math.min(wanted, WIDEST_BOX) : Region.USE_PREF_SIZE);
+        box.setTooltip(wanted > WIDEST_BOX ? new Tooltip(text) : null);
     }
 
     private CheckBox tick() {

@@ -35,8 +35,11 @@ public final class PiecesPane extends VBox {
     private static final double PICTURE_HEIGHT = 46;
     private static final double ROW = 92;
 
-    /** A second line of a name. */
+    /** A further line of a name. */
     private static final double LINE = 17;
+
+    /** A name beyond so many lines is cut; its tooltip tells it whole. */
+    private static final int MOST_LINES = 4;
 
     /** What count and mark leave of a row, px. */
     private static final double NAME_ROOM = 116;
@@ -55,6 +58,7 @@ public final class PiecesPane extends VBox {
     private final ListView<Piece> list = new ListView<>();
     private final Pictures pictures = new Pictures(KEPT);
     private List<String> names = List.of();
+    private int nameLines = 1;
     private double longestMm = 100;
     private boolean filling;
 
@@ -171,20 +175,21 @@ public final class PiecesPane extends VBox {
         }
     }
 
-    /** One name that is longer than its row has all rows made for two lines. */
+    /** One name that is longer than its row has all rows made for as many lines as it fills. */
     private void makeRoom(List<String> next) {
         if (!next.equals(names)) {
             names = next;
             Text text = new Text();
             text.setFont(NAME);
-            boolean isLong =
-                    names.stream()
-                            .anyMatch(
-                                    name -> {
-                                        text.setText(name);
-                                        return text.getLayoutBounds().getWidth() > NAME_ROOM;
-                                    });
-            list.setFixedCellSize(isLong ? ROW + LINE : ROW);
+            double one = text.getLayoutBounds().getHeight();
+            text.setWrappingWidth(NAME_ROOM);
+            int lines = 1;
+            for (String name : names) {
+                text.setText(name);
+                lines = Math.max(lines, (int) Math.round(text.getLayoutBounds().getHeight() / one));
+            }
+            nameLines = Math.min(lines, MOST_LINES);
+            list.setFixedCellSize(ROW + (nameLines - 1) * LINE);
         }
     }
 
@@ -209,7 +214,6 @@ public final class PiecesPane extends VBox {
             count.getStyleClass().add("small");
             name.getStyleClass().add("piece-name");
             name.setWrapText(true);
-            name.setMaxHeight(2 * LINE);
             count.setMinWidth(Region.USE_PREF_SIZE);
             box = new VBox(1, frame, line, note);
             setPrefWidth(0);
@@ -225,6 +229,7 @@ public final class PiecesPane extends VBox {
             }
             Worked worked = editor.document().worked(piece.name());
             name.setText(piece.name());
+            name.setMaxHeight(nameLines * LINE);
             PiecesModel.Summary summary = model.summary(piece.name());
             mark.show(summary.gravest());
             note.setText(summary.stock());

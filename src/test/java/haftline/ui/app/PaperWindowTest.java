@@ -222,11 +222,16 @@ class PaperWindowTest {
 
     @Test
     void aLongNameIsReadWholeInTheListOfPieces(FxRobot robot) {
-        String name = "butter spreader of the long table";
+        String name = "butter spreader with the waisted handle, oiled";
         robot.interact(() -> editor.run(PieceEdits.rename("butter spreader", name)));
         WaitForAsyncUtils.waitForFxEvents();
         Label label = robot.lookup(".piece-name").lookup(name).queryAs(Label.class);
         // What a label has no room for gives way to dots in the text that it draws.
+        assertThat(((Text) label.lookup(".text")).getText()).isEqualTo(name);
+        // Bold it is wider.
+        robot.interact(() -> editor.choose(name));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(label.getFont().getStyle()).isEqualTo("Bold");
         assertThat(((Text) label.lookup(".text")).getText()).isEqualTo(name);
     }
 

@@ -1,0 +1,59 @@
+package haftline.ui.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import haftline.edit.DemoSet;
+import haftline.figures.Figures;
+import haftline.handle.PlacedNode;
+import haftline.measure.Units;
+import haftline.ui.model.Overlay;
+import haftline.ui.model.View;
+import haftline.ui.theme.Palette;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Rectangle2D;
+import org.junit.jupiter.api.Test;
+
+/** Where the words over the piece stand. */
+class BoardWordsTest {
+    private static final Sheet SHEET = new Sheet(860, 455);
+
+    private final Figures figures =
+            DemoSet.open().worked("butter spreader").figures().orElseThrow();
+    private final View view =
+            View.fitting(
+                    figures.handle().ferruleFaceX(),
+                    figures.handle().buttX(),
+                    figures.handle().outline().greatest().r(),
+                    SHEET.area());
+
+    private List<Rectangle2D> words(List<Rectangle2D> grips) {
+        BoardScene scene =
+                new BoardScene(
+                        figures,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Units.MM,
+                        Palette.PAPER,
+                        false,
+                        0,
+                        Overlay.NONE);
+        return new DimensionPainter(new Pen(new Ink()), scene, SHEET, view, grips).wordsAbove();
+    }
+
+    @Test
+    void diametersKeepOffGripsAndOffTheOverallLength() {
+        PlacedNode swell =
+                figures.handle().nodes().stream()
+                        .filter(node -> node.name().equals("swell"))
+                        .findFirst()
+                        .orElseThrow();
+        Rectangle2D grip =
+                new Rectangle2D(view.px(swell.x()) - 5, view.py(swell.radiusMm()) - 25, 10, 10);
+        assertThat(words(List.of())).anyMatch(grip::intersects);
+        List<Rectangle2D> kept = words(List.of(grip));
+        assertThat(kept).hasSameSizeAs(words(List.of())).noneMatch(grip::intersects);
+        assertThat(kept.subList(1, kept.size())).noneMatch(kept.get(0)::intersects);
+    }
+}
