@@ -33,7 +33,7 @@ import java.util.function.UnaryOperator;
  * @param heightMm height of the paper
  * @param leftMm where on the paper the pages' x = 0 lies, from its left edge
  * @param footMm where on the paper the pages' y = 0 lies, from its foot
- * @param marks what is printed round every page, from the paper's lower left corner
+ * @param marks what is printed round each page, one list a page, from the paper's lower left corner
  * @param file makes its PDF
  */
 public record PiecePaper(
@@ -44,7 +44,7 @@ public record PiecePaper(
         double heightMm,
         double leftMm,
         double footMm,
-        List<Element> marks,
+        List<List<Element>> marks,
         Supplier<byte[]> file) {
     /** The papers there are. */
     public enum Kind {
@@ -78,7 +78,7 @@ public record PiecePaper(
     /** Copies the lists. */
     public PiecePaper {
         pages = List.copyOf(pages);
-        marks = List.copyOf(marks);
+        marks = marks.stream().map(List::copyOf).toList();
     }
 
     /**
@@ -130,7 +130,7 @@ public record PiecePaper(
                 paper.heightMm(),
                 -paper.minXMm(),
                 -paper.minYMm(),
-                List.of(),
+                List.of(List.of()),
                 () -> writers.pdfWriter().write(section).content());
     }
 
@@ -151,7 +151,7 @@ public record PiecePaper(
                 field.paper().heightMm(),
                 Field.BORDER_MM,
                 Field.BORDER_MM,
-                field.marks(title),
+                pages.stream().map(page -> field.marks(page.title())).toList(),
                 () -> field.pdf(title, pages).content());
     }
 

@@ -201,13 +201,14 @@ public final class InstructionPages {
         ink.rule(0, width, FOOT_MM - 1.5);
         String page = "page " + number + " of 2";
         double room = width - Type.widthMm(page, FOOT_TEXT_MM) - 4;
-        String says =
-                sheet.piece().name()
-                        + ", batch "
-                        + sheet.piece().batch()
-                        + ". Your own measures go before these figures; makers' data sheets and local"
+        String mind =
+                ". Your own measures go before these figures; makers' data sheets and local"
                         + " rules go before this sheet.";
-        ink.text(0, 0.6, FOOT_TEXT_MM, Anchor.START, false, Type.cut(says, room, FOOT_TEXT_MM));
+        // Long names give way, the caution never.
+        double left = room - Type.widthMm(mind, FOOT_TEXT_MM);
+        String who = sheet.piece().name() + ", batch " + sheet.piece().batch();
+        String says = Type.cut(who, left, FOOT_TEXT_MM) + mind;
+        ink.text(0, 0.6, FOOT_TEXT_MM, Anchor.START, false, says);
         ink.text(width, 0.6, FOOT_TEXT_MM, Anchor.END, false, page);
     }
 

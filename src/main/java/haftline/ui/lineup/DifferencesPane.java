@@ -116,6 +116,7 @@ final class DifferencesPane extends VBox {
                                 + " another pattern.");
         how.getStyleClass().add("small");
         how.setMinWidth(0);
+        how.setWrapText(true);
         HBox bar = new HBox(10, pair, how);
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("sheet-bar");

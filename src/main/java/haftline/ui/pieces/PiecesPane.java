@@ -42,7 +42,7 @@ public final class PiecesPane extends VBox {
     private static final int MOST_LINES = 4;
 
     /** What count and mark leave of a row, px. */
-    private static final double NAME_ROOM = 116;
+    private static final double NAME_ROOM = 100;
 
     /** Names of the piece at hand are bold. */
     private static final Font NAME = Font.font(null, FontWeight.BOLD, 12.5);

@@ -203,7 +203,7 @@ public final class SheetPane extends BorderPane {
             double scale,
             double left,
             double foot) {
-        new DrawingPainter(gc, scale, left, foot).paint(paper.marks());
+        new DrawingPainter(gc, scale, left, foot).paint(paper.marks().get(index));
         new DrawingPainter(gc, scale, left + paper.leftMm() * scale, foot - paper.footMm() * scale)
                 .paint(paper.pages().get(index));
     }

@@ -2,15 +2,18 @@ package haftline.ui.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import haftline.cli.PiecePaper;
 import haftline.cli.PiecePaper.Kind;
 import haftline.drawing.Element;
 import haftline.drawing.Text;
 import haftline.edit.DemoSet;
+import haftline.edit.PieceEdits;
 import haftline.measure.Units;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -62,7 +65,7 @@ class PaperModelTest {
         papers.choose(Kind.LATHE);
         background.work();
         assertThat(words()).anyMatch(text -> text.contains("lengths in mm"));
-        assertThat(papers.shown().value().paper().orElseThrow().marks())
+        assertThat(papers.shown().value().paper().orElseThrow().marks().get(0))
                 .filteredOn(Text.class::isInstance)
                 .extracting(element -> ((Text) element).string())
                 .contains("100 mm", "4 in");
@@ -70,6 +73,37 @@ class PaperModelTest {
         papers.refresh();
         background.work();
         assertThat(words()).anyMatch(text -> text.contains("lengths in inches"));
+    }
+
+    @Test
+    void everyPageBearsItsOwnNumber() {
+        papers.choose(Kind.INSTRUCTIONS);
+        background.work();
+        PiecePaper paper = papers.shown().value().paper().orElseThrow();
+        assertThat(paper.marks()).hasSameSizeAs(paper.pages()).hasSize(2);
+        for (int i = 0; i < paper.pages().size(); i++) {
+            String number = "page " + (i + 1);
+            assertThat(strings(paper.marks().get(i).stream()))
+                    .anyMatch(text -> text.endsWith(number));
+        }
+    }
+
+    @Test
+    void aLongNameLeavesTheCautionAtTheFootWhole() {
+        String longName = "oyster shucker with the waisted handle, oiled, left-handed";
+        editor.run(PieceEdits.rename(editor.piece().value(), longName));
+        papers.choose(Kind.INSTRUCTIONS);
+        background.work();
+        for (var page : papers.shown().value().paper().orElseThrow().pages()) {
+            assertThat(strings(page.elements()))
+                    .anyMatch(text -> text.endsWith("local rules go before this sheet."));
+        }
+    }
+
+    private static List<String> strings(Stream<Element> elements) {
+        return elements.filter(Text.class::isInstance)
+                .map(element -> ((Text) element).string())
+                .toList();
     }
 
     @Test
