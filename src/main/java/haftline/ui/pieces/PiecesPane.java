@@ -42,7 +42,10 @@ public final class PiecesPane extends VBox {
     private static final int MOST_LINES = 4;
 
     /** What count and mark leave of a row, px. */
-    private static final double NAME_ROOM = 100;
+    private static final double NAME_ROOM = 116;
+
+    /** Where a name has to be broken, no line of it is reckoned longer, px. */
+    private static final double BROKEN_ROOM = 100;
 
     /** Names of the piece at hand are bold. */
     private static final Font NAME = Font.font(null, FontWeight.BOLD, 12.5);
@@ -182,10 +185,12 @@ public final class PiecesPane extends VBox {
             Text text = new Text();
             text.setFont(NAME);
             double one = text.getLayoutBounds().getHeight();
-            text.setWrappingWidth(NAME_ROOM);
             int lines = 1;
             for (String name : names) {
                 text.setText(name);
+                text.setWrappingWidth(0);
+                boolean isBroken = text.getLayoutBounds().getWidth() > NAME_ROOM;
+                text.setWrappingWidth(isBroken ? BROKEN_ROOM : 0);
                 lines = Math.max(lines, (int) Math.round(text.getLayoutBounds().getHeight() / one));
             }
             nameLines = Math.min(lines, MOST_LINES);
