@@ -4,10 +4,8 @@ import haftline.handle.Handle;
 import haftline.measure.Units;
 import haftline.ui.model.View;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import javafx.geometry.Rectangle2D;
 
 /** Draws a scene: the ground first, the ruler last. */
 final class BoardPainter {
@@ -61,7 +59,7 @@ final class BoardPainter {
      * @param height its height, px
      * @param view where the piece stands
      * @param density device pixels a pixel
-     * @param grips where grips stand, px, which the diameters keep off
+     * @param dimensions the same scene's
      */
     void paint(
             Ink ink,
@@ -70,7 +68,7 @@ final class BoardPainter {
             double height,
             View view,
             double density,
-            List<Rectangle2D> grips) {
+            DimensionPainter dimensions) {
         Sheet sheet = new Sheet(width, height);
         Pen pen = new Pen(ink);
         RulerPainter.ground(pen, scene, sheet, view);
@@ -79,7 +77,7 @@ final class BoardPainter {
         new LinePainter(pen, scene, view, isLined).paint();
         OverlayPainter overlay = new OverlayPainter(pen, scene, view);
         overlay.comb();
-        new DimensionPainter(pen, scene, sheet, view, grips).paint();
+        dimensions.paint();
         overlay.ghost();
         new CurvePainter(pen, scene, sheet, view).paint();
         NodePainter.paint(pen, scene, view);

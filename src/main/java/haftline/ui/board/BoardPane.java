@@ -223,10 +223,10 @@ public final class BoardPane extends Region {
         heldRoom = scene.room(view);
         Ink ink = new Ink();
         GripPainter gripping = new GripPainter(ink, model, palette.value());
-        List<Rectangle2D> grips = gripping.places();
-        painter.paint(ink, scene, width, height, view, density(), grips);
         DimensionPainter dimensions =
-                new DimensionPainter(new Pen(ink), scene, new Sheet(width, height), view, grips);
+                new DimensionPainter(
+                        new Pen(ink), scene, new Sheet(width, height), view, gripping.places());
+        painter.paint(ink, scene, width, height, view, density(), dimensions);
         List<Rectangle2D> words = new ArrayList<>(gripping.paint(width, dimensions.wordsAbove()));
         words.addAll(dimensions.keptWords());
         crossHair.keepOff(words, width);

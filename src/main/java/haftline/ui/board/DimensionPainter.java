@@ -48,10 +48,9 @@ final class DimensionPainter {
     private final Palette palette;
     private final Handle handle;
     private final Shown shown;
-    private final List<Rectangle2D> grips;
+    private final List<Diameter> diameters;
 
     DimensionPainter(Pen pen, BoardScene scene, Sheet sheet, View view, List<Rectangle2D> grips) {
-        this.grips = grips;
         this.pen = pen;
         this.scene = scene;
         this.sheet = sheet;
@@ -59,6 +58,7 @@ final class DimensionPainter {
         palette = scene.palette();
         handle = scene.handle();
         shown = scene.shown();
+        diameters = placedDiameters(grips);
     }
 
     /**
@@ -71,7 +71,7 @@ final class DimensionPainter {
         scene.selected()
                 .ifPresent(
                         name ->
-                                placedDiameters().stream()
+                                diameters.stream()
                                         .filter(each -> each.node().name().equals(name))
                                         .map(Diameter::box)
                                         .forEach(kept::add));
@@ -82,7 +82,7 @@ final class DimensionPainter {
     List<Rectangle2D> wordsAbove() {
         List<Rectangle2D> all = new ArrayList<>();
         all.add(overallWords());
-        placedDiameters().forEach(each -> all.add(each.box()));
+        diameters.forEach(each -> all.add(each.box()));
         return all;
     }
 
@@ -238,7 +238,7 @@ final class DimensionPainter {
      * The diameters over their nodes; each is lifted until it lies on none before it, and on no
      * grip.
      */
-    private List<Diameter> placedDiameters() {
+    private List<Diameter> placedDiameters(List<Rectangle2D> grips) {
         List<Diameter> placed = new ArrayList<>();
         List<Rectangle2D> taken = new ArrayList<>(grips);
         if (!grips.isEmpty()) {
@@ -269,7 +269,7 @@ final class DimensionPainter {
     }
 
     private void diameters() {
-        for (Diameter each : placedDiameters()) {
+        for (Diameter each : diameters) {
             double x = Pen.sharp(view.px(each.node().x()));
             if (each.line() < each.rest()) {
                 pen.style(palette.soft(), 1);
