@@ -38,6 +38,9 @@ import javafx.stage.StageStyle;
  * so that neither the wait for the pulse nor other programs count. Third part: pulses in which one
  * pixel of the window changes, for what the toolkit takes whatever is drawn: it copies the whole
  * window and hands it over.
+ *
+ * <p>"Event, engine, layout, paint" is the work of a frame without what the window's thread does
+ * after event and pulse: it gives the painted frame to the display.
  */
 public final class DragBench extends Application {
     /** Frames before those that count; more with {@code -Dwarm=}. */
@@ -67,6 +70,7 @@ public final class DragBench extends Application {
     private long inEvent;
     private long beforeLayout;
     private long inLayout;
+    private long inPulse;
 
     /** Entry point; no Application itself. */
     public static final class Go {
@@ -160,6 +164,7 @@ public final class DragBench extends Application {
         double[] painter = new double[FRAMES];
         double[] pool = new double[FRAMES];
         double[] all = new double[FRAMES];
+        double[] made = new double[FRAMES];
         double[] copy = new double[FRAMES];
         node = board.pixelOf("swell").orElseThrow();
         fire(MouseEvent.MOUSE_PRESSED, 0);
@@ -193,6 +198,7 @@ public final class DragBench extends Application {
                     copy[at] = copied;
                     pool[at] = (spent.pool - f) / 1e6;
                     all[at] = window[at] + painter[at] + pool[at];
+                    made[at] = (inPulse + inEvent) / 1e6 + painter[at] + pool[at];
                 }
                 before = clock;
                 // The copy, and reading what was spent, are no work of a frame.
@@ -206,6 +212,7 @@ public final class DragBench extends Application {
                     print("painting thread", painter);
                     print("pool", pool);
                     print("work of a frame", all);
+                    print("event, engine, layout, paint", made);
                     printUndisturbed(all, copy);
                     print("pulse to pulse", apart);
                     print("event to the next frame", eventToFrame);
@@ -219,6 +226,8 @@ public final class DragBench extends Application {
                         () -> {
                             fired = System.nanoTime();
                             long start = THREADS.getCurrentThreadCpuTime();
+                            // All of the pulse came before this, nothing of the handing over.
+                            inPulse = start - spent.window;
                             fire(MouseEvent.MOUSE_DRAGGED, at);
                             inEvent = THREADS.getCurrentThreadCpuTime() - start;
                         });
@@ -309,7 +318,7 @@ public final class DragBench extends Application {
         Arrays.sort(sorted);
         System.out.printf(
                 Locale.ROOT,
-                "%-26s median %5.2f ms, 95 %% %5.2f ms, 99 %% %5.2f ms%n",
+                "%-28s median %5.2f ms, 95 %% %5.2f ms, 99 %% %5.2f ms%n",
                 what,
                 sorted[sorted.length / 2],
                 sorted[sorted.length * 95 / 100],
