@@ -241,9 +241,10 @@ class PaperWindowTest {
         await(() -> !robot.lookup("#add-sticks").queryAll().isEmpty());
         List<StockLength> before = sticks();
         MenuButton add = robot.lookup("#add-sticks").queryAs(MenuButton.class);
+        robot.interact(add::show);
+        WaitForAsyncUtils.waitForFxEvents();
         robot.interact(
                 () -> {
-                    add.show();
                     add.getItems().get(0).fire();
                     add.hide();
                 });
