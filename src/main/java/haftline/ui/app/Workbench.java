@@ -89,6 +89,7 @@ public final class Workbench extends BorderPane implements Actions {
         board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
         unmade.getStyleClass().add("unmade");
+        unmade.setWrapText(true);
         unmade.setVisible(false);
         unmade.setMouseTransparent(true);
         StackPane.setAlignment(unmade, Pos.TOP_CENTER);

@@ -224,10 +224,7 @@ final class DimensionPainter {
 
     private List<Diameter> placedDiameters(List<Rectangle2D> grips) {
         List<Rectangle2D> taken = new ArrayList<>(grips);
-        if (!grips.isEmpty()) {
-            // Lifted off the grips they would come to lie on it.
-            taken.add(overallWords());
-        }
+        taken.add(overallWords());
         return Diameter.placed(handle.nodes(), view, sheet, taken, shown);
     }
 

@@ -143,7 +143,7 @@ public final class ExportPane extends VBox {
                             if (is) {
                                 model.plan();
                                 // It gets into the window only after it is visible.
-                                Platform.runLater(list::requestFocus);
+                                Platform.runLater(this::focusList);
                             }
                         });
         model.formats().follow(this::tick);
@@ -162,6 +162,12 @@ public final class ExportPane extends VBox {
         model.folder().follow(f -> where.setText(f.toAbsolutePath().normalize().toString()));
         model.progress().follow(this::show);
         model.preview().follow(preview::show);
+    }
+
+    private void focusList() {
+        // What is scrolled comes into the window with the skin of its pane.
+        applyCss();
+        list.requestFocus();
     }
 
     private static ScrollPane scrolled(VBox form) {

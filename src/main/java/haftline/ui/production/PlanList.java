@@ -40,8 +40,8 @@ final class PlanList extends ListView<Row> {
     private static final double GAP = 12;
     private static final double LEAST_GAP = 5;
 
-    /** A text whose words are broken keeps this share of its width. */
-    private static final double LEAST_SHARE = 0.4;
+    /** A column whose words are broken is never narrower, px. */
+    private static final double LEAST_BROKEN = 60;
 
     private final Watched<Palette> palette;
     private final Label none = new Label();
@@ -181,14 +181,22 @@ final class PlanList extends ListView<Row> {
             return Math.max(LEAST_GAP, Math.min(GAP, Math.floor(room)));
         }
 
+        /** The widest texts give way first. */
         private static void squeeze(PlanRows.Columns columns, double[] widths, double over) {
-            double texts = 0;
-            for (int i = 0; i < widths.length; i++) {
-                texts += columns.isText().get(i) ? widths[i] : 0;
-            }
-            double share = texts > 0 ? Math.max(LEAST_SHARE, 1 - over / texts) : 1;
-            for (int i = 0; i < widths.length; i++) {
-                widths[i] = Math.floor(widths[i] * (columns.isText().get(i) ? share : 1));
+            double left = over;
+            while (left > 0) {
+                int widest = -1;
+                for (int i = 0; i < widths.length; i++) {
+                    boolean isWider = widest < 0 || widths[i] > widths[widest];
+                    if (columns.isText().get(i) && widths[i] > LEAST_BROKEN && isWider) {
+                        widest = i;
+                    }
+                }
+                if (widest < 0) {
+                    return;
+                }
+                widths[widest]--;
+                left--;
             }
         }
     }
