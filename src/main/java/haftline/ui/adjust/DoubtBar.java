@@ -6,10 +6,12 @@ import haftline.ui.model.DoubtModel.State;
 import haftline.ui.model.DoubtWords;
 import haftline.ui.model.EditorModel;
 import haftline.ui.words.Shown;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -18,6 +20,9 @@ import javafx.scene.layout.VBox;
 
 /** The calm lines under the curves that say what chance makes of the piece. */
 public final class DoubtBar extends HBox {
+    /** In a narrow window what is said is scrolled rather than the piece made small, px. */
+    private static final double MOST_WORDS = 62;
+
     private final EditorModel editor;
     private final DoubtModel model;
     private final Label thin = Words.wrapped("");
@@ -46,7 +51,13 @@ public final class DoubtBar extends HBox {
         how.setPrefWidth(420);
         VBox words = new VBox(1, thin, rest);
         words.setMinWidth(0);
-        HBox.setHgrow(words, Priority.ALWAYS);
+        ScrollPane scroll = new ScrollPane(words);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setMinSize(0, 0);
+        scroll.maxHeightProperty().bind(Bindings.min(words.heightProperty(), MOST_WORDS));
+        scroll.prefHeightProperty().bind(scroll.maxHeightProperty());
+        HBox.setHgrow(scroll, Priority.ALWAYS);
         bar.setPrefWidth(110);
         bar.setMinWidth(Region.USE_PREF_SIZE);
         bar.setAccessibleText("How many handles are made in figures");
@@ -60,7 +71,7 @@ public final class DoubtBar extends HBox {
         away.setMinWidth(Region.USE_PREF_SIZE);
         away.setAccessibleText("Close the doubt");
         away.setOnAction(e -> close.run());
-        getChildren().addAll(words, bar, stop, away);
+        getChildren().addAll(scroll, bar, stop, away);
         model.state().follow(this::show);
         editor.units().watch(units -> show(model.state().value()));
     }

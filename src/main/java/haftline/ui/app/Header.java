@@ -55,6 +55,7 @@ final class Header extends HBox {
         export.setMinWidth(Region.USE_PREF_SIZE);
         HBox left = new HBox(8, name, state);
         left.setMinWidth(0);
+        left.setMaxHeight(Region.USE_PREF_SIZE);
         left.setAlignment(Pos.BASELINE_LEFT);
         Region gap = new Region();
         Region gap2 = new Region();

@@ -51,6 +51,7 @@ public final class Workbench extends BorderPane implements Actions {
     private final Pages pages;
     private final InspectorPane inspector;
     private final Foot foot;
+    private final LeftSide left;
     private final FindingsPane found;
     private final Aids aids;
     private final Header header;
@@ -88,6 +89,7 @@ public final class Workbench extends BorderPane implements Actions {
         board = new BoardPane(editor, model, findings.chosen(), palette, aids.overlay());
         board.setId("board");
         unmade.getStyleClass().add("unmade");
+        unmade.setWrapText(true);
         unmade.setVisible(false);
         unmade.setMouseTransparent(true);
         StackPane.setAlignment(unmade, Pos.TOP_CENTER);
@@ -120,7 +122,7 @@ public final class Workbench extends BorderPane implements Actions {
         menus.getMenus().add(menus.getMenus().size() - 2, aids.menu());
         VBox top = new VBox(menus, header);
         setTop(top);
-        setLeft(new PiecesPane(editor, pieces, palette));
+        left = new LeftSide(this, new PiecesPane(editor, pieces, palette));
         setCenter(halves);
         inspector = new InspectorPane(new InspectorModel(editor), model, preferences);
         setRight(inspector);
@@ -233,6 +235,7 @@ public final class Workbench extends BorderPane implements Actions {
 
     private void show(Showing showing) {
         pages.show(showing);
+        left.show(showing);
         Optional<TemplatesPane> templates = pages.templates();
         setRight(pages.side().orElseGet(() -> aids.beside(inspector)));
         foot.show(templates.<Node>map(TemplatesPane::remarks).orElse(found));

@@ -18,6 +18,7 @@ import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
 import haftline.ui.theme.Palette;
 import haftline.ui.theme.WideCell;
+import haftline.ui.theme.WrapBar;
 import haftline.ui.words.Shown;
 import java.nio.file.Path;
 import java.util.List;
@@ -42,8 +43,6 @@ import javafx.scene.layout.VBox;
 /** What a new batch of parts changes, piece by piece, and taking it into use. */
 public final class BatchPane extends BorderPane {
     private static final double PIECES_WIDTH = 216;
-    private static final double WHAT_WIDTH = 176;
-    private static final double FIGURE_WIDTH = 82;
 
     /** Tolerances that are worked to, mm. */
     private static final double LEAST_MM = 0.001;
@@ -96,14 +95,16 @@ public final class BatchPane extends BorderPane {
         model.text().follow(says::setText);
     }
 
-    private HBox bar(Supplier<Optional<Path>> open, Function<String, Optional<String>> name) {
+    private WrapBar bar(Supplier<Optional<Path>> open, Function<String, Optional<String>> name) {
         inUse.setId("batch-in-use");
         inUse.setMinWidth(0);
+        inUse.setWrapText(true);
         other.setId("batch-other");
         other.setAccessibleText("Batch that is held against the one in use");
         other.setButtonCell(new CandidateCell());
         other.setCellFactory(view -> new CandidateCell());
         other.setPrefWidth(150);
+        other.setMinWidth(Region.USE_PREF_SIZE);
         other.setOnAction(
                 e -> {
                     if (!filling && other.getValue() != null) {
@@ -121,15 +122,12 @@ public final class BatchPane extends BorderPane {
         Label against = new Label("held against");
         against.getStyleClass().add("small");
         against.setMinWidth(Region.USE_PREF_SIZE);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox bar = new HBox(10, inUse, against, other, file, gap, add, use);
-        bar.setAlignment(Pos.CENTER_LEFT);
-        bar.getStyleClass().add("sheet-bar");
-        return bar;
+        HBox pair = new HBox(10, against, other);
+        pair.setAlignment(Pos.CENTER_LEFT);
+        return new WrapBar(List.of(inUse, pair, file), List.of(add, use));
     }
 
-    private HBox second() {
+    private WrapBar second() {
         tolerance.setId("batch-tolerance");
         tolerance.setAccessibleText("Tolerance of gauges and templates");
         tolerance.getStyleClass().add("tolerance");
@@ -150,12 +148,9 @@ public final class BatchPane extends BorderPane {
         says.setId("batch-says");
         says.setWrapText(true);
         says.setMinWidth(0);
-        HBox.setHgrow(says, Priority.ALWAYS);
-        says.setMaxWidth(Double.MAX_VALUE);
-        HBox bar = new HBox(10, says, within, tolerance);
-        bar.setAlignment(Pos.CENTER_LEFT);
-        bar.getStyleClass().add("sheet-bar");
-        return bar;
+        HBox pair = new HBox(10, within, tolerance);
+        pair.setAlignment(Pos.CENTER_LEFT);
+        return new WrapBar(List.of(says), List.of(pair));
     }
 
     private static Button button(String id, String words) {
@@ -180,7 +175,7 @@ public final class BatchPane extends BorderPane {
         lines.setId("batch-lines");
         lines.setAccessibleText("What changes in the chosen piece");
         lines.getStyleClass().add("lines");
-        lines.setCellFactory(view -> new LineCell());
+        lines.setCellFactory(view -> new LineCell(lines));
         lines.widthProperty().addListener(o -> lines.refresh());
         VBox.setVgrow(lines, Priority.ALWAYS);
         return new VBox(picture, lines);
@@ -328,72 +323,6 @@ public final class BatchPane extends BorderPane {
             return piece.change().changedFigures().isEmpty()
                     ? Optional.empty()
                     : Optional.of(Gravity.NOTE);
-        }
-    }
-
-    private final class LineCell extends WideCell<Line> {
-        private final Label what = new Label();
-        private final Label before = figure();
-        private final Label after = figure();
-        private final Label words = new Label();
-        private final HBox row = new HBox(10);
-
-        LineCell() {
-            super(lines);
-            row.setFillHeight(false);
-            what.setWrapText(true);
-            words.setWrapText(true);
-            words.setMinWidth(0);
-            words.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(words, Priority.ALWAYS);
-            row.setAlignment(Pos.TOP_LEFT);
-        }
-
-        private static Label figure() {
-            Label label = new Label();
-            label.setMinWidth(FIGURE_WIDTH);
-            label.setPrefWidth(FIGURE_WIDTH);
-            label.setAlignment(Pos.TOP_RIGHT);
-            return label;
-        }
-
-        @Override
-        protected void updateItem(Line line, boolean empty) {
-            super.updateItem(line, empty);
-            if (empty || line == null) {
-                setText(null);
-                setGraphic(null);
-                return;
-            }
-            boolean isHeading = line.tone() == BatchRows.Tone.HEADING;
-            what.setText(line.what());
-            what.getStyleClass().setAll("label", isHeading ? "line-heading" : "line-what");
-            boolean isAlone = isHeading && line.isSentence();
-            what.setMinWidth(isAlone ? 0 : WHAT_WIDTH);
-            what.setPrefWidth(isAlone ? Region.USE_COMPUTED_SIZE : WHAT_WIDTH);
-            before.setText(line.before());
-            after.setText(line.after());
-            words.setText(Shown.unbroken(line.difference()));
-            String tone = "tone-" + line.tone().name().toLowerCase(Locale.ROOT);
-            for (Label label : List.of(after, words)) {
-                label.getStyleClass().setAll("label", tone);
-            }
-            before.getStyleClass().setAll("label", isHeading ? tone : "tone-same");
-            if (isAlone) {
-                row.getChildren().setAll(what);
-            } else if (line.isSentence()) {
-                row.getChildren().setAll(what, words);
-            } else {
-                row.getChildren().setAll(what, before, after, words);
-            }
-            setAccessibleText(
-                    (line.what()
-                                    + (line.isSentence()
-                                            ? ": "
-                                            : ": " + line.before() + ", then " + line.after() + " ")
-                                    + line.difference())
-                            .strip());
-            show(row);
         }
     }
 }

@@ -5,6 +5,7 @@ import haftline.measure.Units;
 import haftline.set.PieceChange;
 import haftline.ui.model.BatchRows;
 import haftline.ui.model.OutlinePair;
+import haftline.ui.theme.Letters;
 import haftline.ui.theme.Palette;
 import java.util.Optional;
 import javafx.geometry.VPos;
@@ -23,6 +24,11 @@ final class OutlinePicture extends Region {
     private static final double WORDS = 42;
 
     private static final Font SMALL = Font.font(11);
+
+    /** A piece of its line before a name, and the air behind a name, px. */
+    private static final double SAMPLE = 28;
+
+    private static final double GAP = 14;
 
     private final Canvas canvas = new Canvas();
     private Optional<PieceChange> change = Optional.empty();
@@ -146,16 +152,24 @@ final class OutlinePicture extends Region {
         gc.setStroke(palette.ink());
         gc.strokeLine(MARGIN, 12, MARGIN + 22, 12);
         gc.setFill(palette.ink());
-        gc.fillText(before + ", in use", MARGIN + 28, 16, getWidth() / 2 - 60);
+        double half = getWidth() / 2;
+        String inUse = Letters.cut(before + ", in use", SMALL, half - MARGIN - SAMPLE - GAP);
+        gc.fillText(inUse, MARGIN + SAMPLE, 16);
+        String times = p.times() > 1 ? ", deviation drawn " + p.times() + " times as large" : "";
+        // From the middle on, unless there it has too little room.
+        double wanted = SAMPLE + Letters.width(after + times, SMALL) + MARGIN;
+        double least = MARGIN + SAMPLE + Letters.width(inUse, SMALL) + GAP;
+        double x = Math.max(least, Math.min(half, getWidth() - wanted));
         gc.setStroke(palette.accent());
         gc.setLineDashes(6, 3);
-        gc.strokeLine(getWidth() / 2, 12, getWidth() / 2 + 22, 12);
+        gc.strokeLine(x, 12, x + 22, 12);
         gc.setLineDashes();
         gc.setFill(palette.accent());
-        String times = p.times() > 1 ? ", deviation drawn " + p.times() + " times as large" : "";
-        gc.fillText(after + times, getWidth() / 2 + 28, 16, getWidth() / 2 - 40);
+        double room = getWidth() - MARGIN - x - SAMPLE;
+        gc.fillText(Letters.cut(after + times, SMALL, room), x + SAMPLE, 16);
         gc.setFill(palette.soft());
-        gc.fillText("Outline: " + deviation, MARGIN, 31, getWidth() - 2 * MARGIN);
+        gc.fillText(
+                Letters.cut("Outline: " + deviation, SMALL, getWidth() - 2 * MARGIN), MARGIN, 31);
         canvas.setAccessibleText("Outlines with " + before + " and " + after + ": " + deviation);
     }
 }

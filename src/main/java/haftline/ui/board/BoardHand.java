@@ -71,7 +71,12 @@ final class BoardHand {
             why.hide();
             return;
         }
-        why.setText("Does not move: " + fixedBy);
+        String words = "Does not move: " + fixedBy;
+        if (!words.equals(why.getText())) {
+            // Where it stands it speaks of another node.
+            why.hide();
+        }
+        why.setText(words);
         if (!why.isShowing() && pane.getScene() != null && pane.getScene().getWindow() != null) {
             why.show(pane, event.getScreenX() + 14, event.getScreenY() + 14);
         }
@@ -107,6 +112,8 @@ final class BoardHand {
     void press(MouseEvent event) {
         pane.requestFocus();
         pane.closeCards();
+        // The foot says it where a node is pulled: over the piece it would be in the way.
+        why.hide();
         pressX = event.getX();
         pressY = event.getY();
         moved = false;

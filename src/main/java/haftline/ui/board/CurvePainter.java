@@ -68,15 +68,12 @@ final class CurvePainter {
         }
         double top = sheet.wallTop();
         double bottom = wallBottom();
-        pen.text(
+        String caption =
                 "wall over the bores, at the worst wander; dotted: as drilled true"
                         + (scene.overlay().doubt().isPresent()
                                 ? "; shaded: 9 in 10 handles lie in it"
-                                : ""),
-                10,
-                sheet.curvesTop() + 16,
-                palette.soft(),
-                TextAlignment.LEFT);
+                                : "");
+        pen.text(caption, 10, sheet.curvesTop() + 16, palette.soft(), TextAlignment.LEFT);
         if (most == 0) {
             return;
         }
@@ -89,7 +86,8 @@ final class CurvePainter {
         limits(columns, bottom, scale);
         curve(columns, columns.nominal, bottom, scale, palette.soft(), 1, 2, 3);
         curve(columns, columns.worst, bottom, scale, palette.ink(), 1.7);
-        new LeastWalls(pen, scene, sheet, view).paint(columns, bottom, scale);
+        new LeastWalls(pen, scene, sheet, view, 10 + Pen.width(caption) + 6)
+                .paint(columns, bottom, scale);
     }
 
     /** The wall at the top of the curves, mm; lower where bands are to be told apart. */

@@ -4,7 +4,6 @@ import haftline.adjust.doubt.Doubt;
 import haftline.adjust.doubt.Spread;
 import haftline.handle.Bore;
 import haftline.handle.Handle;
-import haftline.handle.PlacedNode;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
@@ -17,9 +16,6 @@ import javafx.scene.text.TextAlignment;
 /** Dimensions in the drawing office's manner (ISO 129-1), and the point of balance. */
 final class DimensionPainter {
     private static final double OVERSHOOT = 4;
-
-    /** How far a diameter stands over its node, and over another diameter, px. */
-    private static final double LIFT = 14;
 
     /** The overall length's row over the room for the piece, px. */
     private static final double OVERALL_ROW = 44;
@@ -226,62 +222,29 @@ final class DimensionPainter {
         return isCrossed && behind + width / 2 + 14 < b ? behind : middle;
     }
 
-    /** The words of one diameter, and how high they would stand over their node alone, px. */
-    private record Diameter(PlacedNode node, String text, Rectangle2D box, double rest) {
-        /** The line on which the letters stand. */
-        double line() {
-            return box.getMinY() + 11;
-        }
-    }
-
-    /**
-     * The diameters over their nodes; each is lifted until it lies on none before it, and on no
-     * grip.
-     */
     private List<Diameter> placedDiameters(List<Rectangle2D> grips) {
-        List<Diameter> placed = new ArrayList<>();
         List<Rectangle2D> taken = new ArrayList<>(grips);
-        if (!grips.isEmpty()) {
-            // Lifted off the grips they would come to lie on it.
-            taken.add(overallWords());
-        }
-        for (PlacedNode node : handle.nodes()) {
-            double x = view.px(node.x());
-            double rest = view.py(node.radiusMm()) - LIFT;
-            String text = "⌀ " + number(2 * node.radiusMm());
-            double wide = Pen.width(text) + 8;
-            double shift = node.isFree() ? 0 : node.x() <= 0 ? -22 : 24;
-            // At the edge of the board it is still read whole.
-            double middle =
-                    x < sheet.width()
-                            ? Math.min(sheet.width() - wide / 2 - 2, x + shift)
-                            : x + shift;
-            Rectangle2D box = new Rectangle2D(middle - wide / 2, rest - 11, wide, LIFT);
-            while (lies(box, placed) || taken.stream().anyMatch(box::intersects)) {
-                box = new Rectangle2D(box.getMinX(), box.getMinY() - LIFT, wide, LIFT);
-            }
-            Diameter diameter = new Diameter(node, text, box, rest);
-            if (diameter.line() >= Sheet.RULER + 12) {
-                placed.add(diameter);
-            }
-        }
-        return placed;
+        taken.add(overallWords());
+        return Diameter.placed(handle.nodes(), view, sheet, taken, shown);
     }
 
     private void diameters() {
         for (Diameter each : diameters) {
             double x = Pen.sharp(view.px(each.node().x()));
-            if (each.line() < each.rest()) {
-                pen.style(palette.soft(), 1);
-                pen.line(x, each.line() + 3, x, each.rest() + LIFT - 7);
-            }
             double middle = each.box().getMinX() + each.box().getWidth() / 2;
+            boolean isAside = each.box().getMinX() > x || each.box().getMaxX() < x;
+            if (each.isLed() || isAside) {
+                double end = each.rest() + Diameter.LIFT - 7;
+                pen.style(palette.soft(), 1);
+                pen.line(isAside ? nearest(each.box(), x) : x, each.line() + 3, x, end);
+            }
             pen.patched(each.text(), middle, each.line(), palette.ink(), palette.paper());
         }
     }
 
-    private static boolean lies(Rectangle2D box, List<Diameter> taken) {
-        return taken.stream().map(Diameter::box).anyMatch(box::intersects);
+    /** The end of some words that is nearer to a place. */
+    private static double nearest(Rectangle2D box, double x) {
+        return box.getMinX() > x ? box.getMinX() + 4 : box.getMaxX() - 4;
     }
 
     /** From the ferrule's face, mm. */

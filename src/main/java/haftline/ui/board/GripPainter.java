@@ -11,6 +11,7 @@ import haftline.ui.theme.Palette;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 
 /**
@@ -128,23 +129,36 @@ final class GripPainter {
 
     /**
      * Words on a patch of paper, wholly on the board, on the side of a place where the card of the
-     * cross-hair does not stand, lifted off other words where there is room above.
+     * cross-hair does not stand, lifted off other words or moved aside.
      */
     private void words(String text, double at, double y, double width) {
         double half = Pen.width(text) / 2 + 6;
         boolean cardIsRight = at + CARD < width;
         double middle = cardIsRight ? at - half : at + half;
         double x = Math.max(half, Math.min(width - half, middle));
-        double highest = Sheet.RULER + 14;
-        double line = Math.max(highest, y);
-        while (line > highest && isTaken(box(x, half, line))) {
-            line = Math.max(highest, line - 2);
-        }
-        if (isTaken(box(x, half, line))) {
-            line = Math.max(highest, y);
-        }
+        Point2D free = free(x, half, y, cardIsRight ? -1 : 1, width);
+        x = free.getX();
+        double line = free.getY();
         pen.patched(text, x, line, palette.accent(), palette.paper());
         words.add(box(x, half, line));
+    }
+
+    /**
+     * The middle of words and the line they stand on: as low as they may, moved aside, away from
+     * the card, where all places over each other are taken.
+     */
+    private Point2D free(double x, double half, double y, int away, double width) {
+        double highest = Sheet.RULER + 14;
+        double aside = x;
+        while (aside >= half && aside <= width - half) {
+            for (double line = Math.max(highest, y); line >= highest; line -= 2) {
+                if (!isTaken(box(aside, half, line))) {
+                    return new Point2D(aside, line);
+                }
+            }
+            aside += 4 * away;
+        }
+        return new Point2D(x, Math.max(highest, y));
     }
 
     private static Rectangle2D box(double x, double half, double line) {

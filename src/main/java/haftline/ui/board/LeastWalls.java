@@ -22,6 +22,12 @@ final class LeastWalls {
 
     private static final double HIGH = 20;
 
+    /** A figure is never further from where it best stands beside its mark, px. */
+    private static final double AWAY = 60;
+
+    /** The caption's letters end so far over the top of the curves, px. */
+    private static final double CAPTION_DOWN = 3;
+
     private final Pen pen;
     private final BoardScene scene;
     private final Sheet sheet;
@@ -29,7 +35,11 @@ final class LeastWalls {
     private final Ink ink;
     private final Palette palette;
 
-    LeastWalls(Pen pen, BoardScene scene, Sheet sheet, View view) {
+    /** To where the curves' caption reaches, from the left along their top, px. */
+    private final double captionEnd;
+
+    LeastWalls(Pen pen, BoardScene scene, Sheet sheet, View view, double captionEnd) {
+        this.captionEnd = captionEnd;
         this.pen = pen;
         this.scene = scene;
         this.sheet = sheet;
@@ -90,7 +100,9 @@ final class LeastWalls {
                             {x - wide / 2, deep},
                             {best, under},
                             {other, under},
-                            {x - wide / 2, y - HIGH}
+                            {x - wide / 2, y - HIGH},
+                            // Beside the caption, a little away from its mark.
+                            {Math.min(Math.max(right, captionEnd), right + AWAY), over}
                         }
                         : new double[][] {
                             {best, under}, {other, under}, {x - wide / 2, deep}, {best, y - LOW}
@@ -117,7 +129,9 @@ final class LeastWalls {
                 return false;
             }
         }
-        return box.getMinY() >= sheet.wallTop() - UP;
+        boolean isUnderCaption =
+                box.getMinX() < captionEnd && box.getMinY() < sheet.wallTop() - CAPTION_DOWN;
+        return box.getMinY() >= sheet.wallTop() - UP && !isUnderCaption;
     }
 
     /** Whether a line runs through a box between a column and the one before. */

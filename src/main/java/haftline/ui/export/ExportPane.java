@@ -16,6 +16,7 @@ import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.application.Platform;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,6 +25,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
@@ -46,6 +48,12 @@ public final class ExportPane extends VBox {
 
     private static final String PREFIX = "format-";
     private static final double FORM_WIDTH = 400;
+
+    /** Some files are always seen; in a low window the form is scrolled, px. */
+    private static final double LEAST_LIST = 96;
+
+    /** Room for the scroll bar, px. */
+    private static final double BAR = 10;
 
     private final ExportModel model;
     private final Consumer<Path> opener;
@@ -86,6 +94,7 @@ public final class ExportPane extends VBox {
                 e -> choose.apply(model.folder().value()).ifPresent(f -> model.choose(f)));
         where.setId("export-folder");
         where.setWrapText(true);
+        where.setMinHeight(Region.USE_PREF_SIZE);
         formats();
         files();
         write.setId("export-write");
@@ -113,11 +122,11 @@ public final class ExportPane extends VBox {
                         row(where, other),
                         count,
                         list);
-        form.setMinWidth(FORM_WIDTH);
-        form.setMaxWidth(FORM_WIDTH);
         VBox.setVgrow(list, Priority.ALWAYS);
+        list.setMinHeight(LEAST_LIST);
+        list.setPrefHeight(LEAST_LIST);
         HBox.setHgrow(preview, Priority.ALWAYS);
-        HBox page = new HBox(18, form, preview);
+        HBox page = new HBox(18, scrolled(form), preview);
         VBox.setVgrow(page, Priority.ALWAYS);
         for (Button each : List.of(other, openFile, open, back, write)) {
             each.setMinWidth(Region.USE_PREF_SIZE);
@@ -134,7 +143,7 @@ public final class ExportPane extends VBox {
                             if (is) {
                                 model.plan();
                                 // It gets into the window only after it is visible.
-                                Platform.runLater(list::requestFocus);
+                                Platform.runLater(this::focusList);
                             }
                         });
         model.formats().follow(this::tick);
@@ -153,6 +162,26 @@ public final class ExportPane extends VBox {
         model.folder().follow(f -> where.setText(f.toAbsolutePath().normalize().toString()));
         model.progress().follow(this::show);
         model.preview().follow(preview::show);
+    }
+
+    private void focusList() {
+        // What is scrolled comes into the window with the skin of its pane.
+        applyCss();
+        list.requestFocus();
+    }
+
+    private static ScrollPane scrolled(VBox form) {
+        form.setPadding(new Insets(0, BAR, 0, 0));
+        ScrollPane scroll = new ScrollPane(form);
+        scroll.getStyleClass().add("form");
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        scroll.setMinWidth(FORM_WIDTH + BAR);
+        scroll.setPrefWidth(FORM_WIDTH + BAR);
+        scroll.setMaxWidth(FORM_WIDTH + BAR);
+        return scroll;
     }
 
     private void files() {
@@ -297,6 +326,7 @@ public final class ExportPane extends VBox {
             each.setManaged(stage == Stage.WRITTEN);
         }
         result.setText(progress.text());
+        result.setManaged(!progress.text().isEmpty());
         if (stage == Stage.WRITTEN && isVisible()) {
             open.requestFocus();
         }

@@ -8,6 +8,7 @@ import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FamilyModel.Matched;
 import haftline.ui.theme.Mark;
 import haftline.ui.theme.WideCell;
+import haftline.ui.theme.WrapBar;
 import haftline.ui.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,7 +94,7 @@ final class DifferencesPane extends VBox {
         turn();
     }
 
-    private HBox bar() {
+    private WrapBar bar() {
         ToggleGroup group = new ToggleGroup();
         HBox pair = new HBox(table, out);
         pair.getStyleClass().add("switches");
@@ -117,10 +118,7 @@ final class DifferencesPane extends VBox {
         how.getStyleClass().add("small");
         how.setMinWidth(0);
         how.setWrapText(true);
-        HBox bar = new HBox(10, pair, how);
-        bar.setAlignment(Pos.CENTER_LEFT);
-        bar.getStyleClass().add("sheet-bar");
-        return bar;
+        return new WrapBar(List.of(pair, how), List.of());
     }
 
     private void turn() {

@@ -10,6 +10,7 @@ import haftline.ui.model.EditorModel;
 import haftline.ui.model.FamilyModel;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
+import haftline.ui.theme.Letters;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
 import java.util.HashMap;
@@ -25,7 +26,6 @@ import javafx.scene.image.Image;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
-import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /**
@@ -75,7 +75,6 @@ public final class LineUpPane extends StackPane {
 
     private static final Font NAME = Font.font(null, FontWeight.BOLD, 13);
     private static final Font SMALL = Font.font(11);
-    private static final Text RULE = new Text();
 
     private final EditorModel editor;
     private final Watched<Palette> palette;
@@ -188,12 +187,12 @@ public final class LineUpPane extends StackPane {
         names = 0;
         figures = 0;
         for (Piece piece : pieces()) {
-            names = Math.max(names, width(piece.name(), NAME));
-            names = Math.max(names, width(stock(piece), SMALL));
+            names = Math.max(names, Letters.width(piece.name(), NAME));
+            names = Math.max(names, Letters.width(stock(piece), SMALL));
             Figures worked = editor.document().worked(piece.name()).figures().orElse(null);
             if (worked != null) {
                 for (String line : figures(worked)) {
-                    figures = Math.max(figures, width(line, SMALL));
+                    figures = Math.max(figures, Letters.width(line, SMALL));
                 }
                 Handle handle = worked.handle();
                 front = Math.max(front, -handle.ferruleFaceX());
@@ -261,7 +260,7 @@ public final class LineUpPane extends StackPane {
             gc.setFont(NAME);
             List<String> name =
                     NameLines.of(
-                            piece.name(), names - NAMES_GAP, text -> LineUpPane.width(text, NAME));
+                            piece.name(), names - NAMES_GAP, text -> Letters.width(text, NAME));
             double base = axis - 2 - (name.size() - 1) * NAME_LINE / 2;
             for (String line : name) {
                 gc.fillText(line, 4, base);
@@ -269,7 +268,7 @@ public final class LineUpPane extends StackPane {
             }
             gc.setFont(SMALL);
             gc.setFill(p.soft());
-            gc.fillText(stock(piece), 4, base, names - NAMES_GAP);
+            gc.fillText(Letters.cut(stock(piece), SMALL, names - NAMES_GAP), 4, base);
             gc.setStroke(p.soft());
             gc.setLineWidth(1);
             gc.setLineDashes(16, 3, 3, 3);
@@ -293,6 +292,7 @@ public final class LineUpPane extends StackPane {
 
         /** From piece to piece; whoever follows them with the eye sees which steps aside. */
         private void lines(GraphicsContext gc, int index, double axis, Palette p) {
+            double width = canvas.getWidth();
             LineUp.Places here = placesAt(index);
             if (here == null) {
                 return;
@@ -315,8 +315,9 @@ public final class LineUpPane extends StackPane {
                 gc.setTextAlign(TextAlignment.LEFT);
                 gc.setFill(p.soft());
                 double behind = shoulder + here.swellX() * scale + 20;
-                gc.fillText(
-                        "butt line", Math.max(behind, shoulder + here.buttX() * scale - 12), 11);
+                double most = width - figures + FIGURES_GAP - 6 - Letters.width("butt line", SMALL);
+                double butt = Math.max(behind, shoulder + here.buttX() * scale - 12);
+                gc.fillText("butt line", Math.min(butt, Math.max(behind, most)), 11);
             }
         }
 
@@ -388,11 +389,5 @@ public final class LineUpPane extends StackPane {
 
     private String stock(Piece piece) {
         return editor.document().worked(piece.name()).brief().stock().name();
-    }
-
-    private static double width(String text, Font font) {
-        RULE.setFont(font);
-        RULE.setText(text);
-        return Math.ceil(RULE.getLayoutBounds().getWidth());
     }
 }

@@ -248,12 +248,19 @@ public final class BatchModel {
         if (stopped > 0) {
             words.add(stopped + (stopped == 1 ? " piece" : " pieces") + " NOT TO BE MADE with it");
         }
-        words.add(
-                gauges == 0
-                        ? "all " + all + " gauges and templates still serve"
-                        : gauges + " of " + all + " gauges and templates to be cut again");
-        if (!now.change().missing().isEmpty()) {
-            words.add(now.change().missing().size() + " pieces without their kit");
+        if (all > 0) {
+            words.add(
+                    gauges == 0
+                            ? "all " + all + " gauges and templates still serve"
+                            : gauges + " of " + all + " gauges and templates to be cut again");
+        }
+        int missing = now.change().missing().size();
+        if (missing > 0) {
+            words.add(
+                    missing
+                            + (missing == 1
+                                    ? " piece without its kit"
+                                    : " pieces without their kit"));
         }
         return String.join("; ", words);
     }

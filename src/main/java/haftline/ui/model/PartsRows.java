@@ -113,7 +113,7 @@ final class PartsRows {
 
     private List<Row> blade() {
         List<Row> rows = sizes(KitPart.BLADE);
-        rows.add(metal("blade and tang made of", KitPart.BLADE));
+        rows.add(metal("metal of blade and tang", KitPart.BLADE));
         rows.add(
                 Row.tick(
                         "tang weighed with the blade",
@@ -141,7 +141,7 @@ final class PartsRows {
 
     private List<Row> ferrule() {
         List<Row> rows = sizes(KitPart.FERRULE);
-        rows.add(metal("ferrule made of", KitPart.FERRULE));
+        rows.add(metal("ferrule's metal", KitPart.FERRULE));
         return rows;
     }
 
@@ -160,7 +160,7 @@ final class PartsRows {
                             () -> List.of(word(EndCap.Form.FLAT), word(EndCap.Form.DOMED)),
                             () -> Row.State.of(head(), "", Row.Source.MEASURED),
                             word -> at.run(PartsEdits.head(at.piece().kit(), form(word)))));
-            rows.add(metal("cap made of", KitPart.CAP));
+            rows.add(metal("cap's metal", KitPart.CAP));
         }
         return rows;
     }

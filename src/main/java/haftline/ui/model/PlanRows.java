@@ -8,6 +8,7 @@ import haftline.set.production.CutPlan;
 import haftline.set.production.Production;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What a batch takes, row by row, for a list that is read from the top. */
 public final class PlanRows {
@@ -52,12 +53,14 @@ public final class PlanRows {
      * The columns of a table.
      *
      * @param letters how many letters each is wide
+     * @param words how many letters the longest word of each has
      * @param isText whether each holds texts, which stand left
      */
-    public record Columns(List<Integer> letters, List<Boolean> isText) {
+    public record Columns(List<Integer> letters, List<Integer> words, List<Boolean> isText) {
         /** Copies the lists. */
         public Columns {
             letters = List.copyOf(letters);
+            words = List.copyOf(words);
             isText = List.copyOf(isText);
         }
     }
@@ -165,17 +168,25 @@ public final class PlanRows {
         return cell.lines().mapToInt(String::length).max().orElse(0);
     }
 
+    private static int longestWord(String cell) {
+        return Stream.of(cell.split("\\s+")).mapToInt(String::length).max().orElse(0);
+    }
+
     private static Columns columns(List<List<String>> all, BatchTable table) {
         List<Integer> letters = new ArrayList<>();
+        List<Integer> words = new ArrayList<>();
         List<Boolean> isText = new ArrayList<>();
         for (int i = 0; i < table.columns().size(); i++) {
             int widest = 0;
+            int word = 0;
             for (List<String> row : all) {
                 widest = Math.max(widest, longestLine(row.get(i)));
+                word = Math.max(word, longestWord(row.get(i)));
             }
             isText.add(table.columns().get(i).isText());
             letters.add(isText.get(i) ? Math.min(widest, MOST_LETTERS) : widest);
+            words.add(Math.min(word, MOST_LETTERS));
         }
-        return new Columns(letters, isText);
+        return new Columns(letters, words, isText);
     }
 }

@@ -218,6 +218,11 @@ public final class TemplatesModel {
         }
         LaidOut laid = laidOut.value().get();
         if (laid.sheets().isEmpty()) {
+            if (!laid.undrawn().isEmpty()) {
+                return "Nothing to cut: "
+                        + String.join(", ", laid.undrawn())
+                        + " cannot be drawn, see what is found on the board";
+            }
             return laid.layout().findings().isEmpty()
                     ? "Nothing to cut: choose a gauge or the copying template beside"
                     : "No card fits on the sheet";

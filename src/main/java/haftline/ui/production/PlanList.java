@@ -13,6 +13,7 @@ import haftline.ui.model.Watched;
 import haftline.ui.theme.Palette;
 import haftline.ui.theme.WideCell;
 import haftline.ui.words.Shown;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -30,13 +31,17 @@ final class PlanList extends ListView<Row> {
 
     private static final double LETTER_AIR = 9;
 
+    /** The same about a word alone, px. */
+    private static final double WORD_AIR = 5;
+
     /** What stands to the right of the table's last column of texts wraps in no less, px. */
     private static final double LEAST_TEXT = 90;
 
     private static final double GAP = 12;
+    private static final double LEAST_GAP = 5;
 
-    /** A text that gives way keeps this share of its width. */
-    private static final double LEAST_SHARE = 0.4;
+    /** A column whose words are broken is never narrower, px. */
+    private static final double LEAST_BROKEN = 60;
 
     private final Watched<Palette> palette;
     private final Label none = new Label();
@@ -106,11 +111,11 @@ final class PlanList extends ListView<Row> {
         }
 
         private HBox cells(Cells row) {
-            HBox box = new HBox(GAP);
-            box.setAlignment(Pos.TOP_LEFT);
             PlanRows.Columns columns = row.columns();
             double[] widths = widths(columns);
             int last = widths.length - 1;
+            HBox box = new HBox(gap(widths));
+            box.setAlignment(Pos.TOP_LEFT);
             for (int i = 0; i <= last; i++) {
                 Label cell = new Label(row.cells().get(i));
                 cell.setWrapText(true);
@@ -132,31 +137,67 @@ final class PlanList extends ListView<Row> {
             return box;
         }
 
-        /** The same for every row of a table: where there is too little room, texts give way. */
+        /**
+         * The same for every row of a table. Where there is too little room, columns give way by
+         * wrapping, but none becomes narrower than its longest word while there is any other way.
+         */
         private double[] widths(PlanRows.Columns columns) {
             int count = columns.letters().size();
             double[] widths = new double[count];
-            double texts = 0;
-            double numbers = GAP * (count - 1);
+            double[] least = new double[count];
+            double over = GAP * (count - 1) - width();
+            double slack = 0;
             for (int i = 0; i < count; i++) {
-                boolean isText = columns.isText().get(i);
+                boolean isLastText = columns.isText().get(i) && i == count - 1;
+                least[i] = Math.ceil(columns.words().get(i) * LETTER + WORD_AIR);
                 widths[i] =
-                        isText && i == count - 1
-                                ? LEAST_TEXT
-                                : columns.letters().get(i) * LETTER + LETTER_AIR;
-                if (isText) {
-                    texts += widths[i];
-                } else {
-                    numbers += widths[i];
-                }
+                        Math.max(
+                                least[i],
+                                isLastText
+                                        ? LEAST_TEXT
+                                        : columns.letters().get(i) * LETTER + LETTER_AIR);
+                over += widths[i];
+                slack += widths[i] - least[i];
             }
-            double share = (width() - numbers) / texts;
+            double share = slack > 0 ? Math.min(1, Math.max(0, over / slack)) : 0;
+            double whole = 0;
             for (int i = 0; i < count; i++) {
-                if (columns.isText().get(i) && share < 1) {
-                    widths[i] *= Math.max(LEAST_SHARE, share);
-                }
+                // Whole pixels: a box rounds each up.
+                widths[i] = Math.floor(widths[i] - share * (widths[i] - least[i]));
+                whole += widths[i];
+            }
+            // Words longer than the room are broken rather than the figures cut off.
+            double most = width() - LEAST_GAP * (count - 1);
+            if (whole > most) {
+                squeeze(columns, widths, whole - most);
             }
             return widths;
+        }
+
+        /** Columns stand closer before a word is broken. */
+        private double gap(double[] widths) {
+            double whole = Arrays.stream(widths).sum();
+            double room = (width() - whole) / Math.max(1, widths.length - 1);
+            return Math.max(LEAST_GAP, Math.min(GAP, Math.floor(room)));
+        }
+
+        /** The widest texts give way first. */
+        private static void squeeze(PlanRows.Columns columns, double[] widths, double over) {
+            double left = over;
+            while (left > 0) {
+                int widest = -1;
+                for (int i = 0; i < widths.length; i++) {
+                    boolean isWider = widest < 0 || widths[i] > widths[widest];
+                    if (columns.isText().get(i) && widths[i] > LEAST_BROKEN && isWider) {
+                        widest = i;
+                    }
+                }
+                if (widest < 0) {
+                    return;
+                }
+                widths[widest]--;
+                left--;
+            }
         }
     }
 }

@@ -7,6 +7,7 @@ import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
 import haftline.ui.theme.WideCell;
+import haftline.ui.theme.WrapBar;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,7 +84,7 @@ public final class ProductionPane extends BorderPane {
         showStatus();
     }
 
-    private HBox bar(Function<Path, Optional<Path>> folder) {
+    private WrapBar bar(Function<Path, Optional<Path>> folder) {
         ToggleGroup group = new ToggleGroup();
         HBox pair = new HBox(showPlan, showProgress);
         pair.getStyleClass().add("switches");
@@ -102,6 +103,7 @@ public final class ProductionPane extends BorderPane {
         showPlan.setSelected(true);
         says.setId("production-says");
         says.setMinWidth(0);
+        says.setWrapText(true);
         says.getStyleClass().add("small");
         begin.setId("production-begin");
         begin.setMinWidth(Region.USE_PREF_SIZE);
@@ -111,12 +113,7 @@ public final class ProductionPane extends BorderPane {
         write.setMinWidth(Region.USE_PREF_SIZE);
         write.setAccessibleText("Write tables as CSV and sheets as PDF");
         write.setOnAction(e -> folder.apply(beside()).ifPresent(model::export));
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox bar = new HBox(10, pair, says, gap, begin, write);
-        bar.setAlignment(Pos.CENTER_LEFT);
-        bar.getStyleClass().add("sheet-bar");
-        return bar;
+        return new WrapBar(List.of(pair, says), List.of(begin, write));
     }
 
     private Path beside() {

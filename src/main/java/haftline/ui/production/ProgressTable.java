@@ -70,6 +70,7 @@ final class ProgressTable extends VBox {
         HBox foot = new HBox(10, how, undo, redo);
         foot.setAlignment(Pos.CENTER_LEFT);
         foot.getStyleClass().add("progress-foot");
+        foot.setMinHeight(Region.USE_PREF_SIZE);
         for (Button button : List.of(undo, redo)) {
             button.setMinWidth(Region.USE_PREF_SIZE);
         }

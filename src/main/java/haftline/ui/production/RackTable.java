@@ -3,6 +3,7 @@ package haftline.ui.production;
 import haftline.ui.model.RackModel;
 import haftline.ui.model.RackModel.Column;
 import haftline.ui.model.RackModel.Line;
+import haftline.ui.theme.MenuColours;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -43,6 +44,7 @@ final class RackTable extends LinesTable<Column, Line> {
                                             return item;
                                         })
                                 .toList());
+        MenuColours.lend(add);
     }
 
     /** The first figure of what was added is the one that is typed next. */

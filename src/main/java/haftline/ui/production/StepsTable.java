@@ -3,6 +3,7 @@ package haftline.ui.production;
 import haftline.ui.model.StepsModel;
 import haftline.ui.model.StepsModel.Column;
 import haftline.ui.model.StepsModel.Line;
+import haftline.ui.theme.MenuColours;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -53,6 +54,7 @@ final class StepsTable extends LinesTable<Column, Line> {
                                 .filter(line -> line.piece().isEmpty())
                                 .map(line -> pieces(line.step()))
                                 .toList());
+        MenuColours.lend(own);
     }
 
     private Menu pieces(String step) {

@@ -4,6 +4,7 @@ import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.set.production.CutPlan;
 import haftline.ui.model.PlanRows.Stick;
+import haftline.ui.theme.Letters;
 import haftline.ui.theme.Palette;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
@@ -50,16 +51,15 @@ final class StickPicture extends Region {
         gc.setFont(SMALL);
         gc.setTextAlign(TextAlignment.LEFT);
         gc.setFill(palette.soft());
-        gc.fillText(
-                stick.stock()
-                        + ", "
+        String across =
+                ", "
                         + text(cut.stick().acrossMm(), units)
                         + " "
                         + units.symbol()
                         + " across"
-                        + (cut.isBought() ? ", TO BUY" : ", on the rack"),
-                TIMES,
-                9);
+                        + (cut.isBought() ? ", TO BUY" : ", on the rack");
+        double room = width - TIMES - Letters.width(across, SMALL);
+        gc.fillText(Letters.cut(stick.stock(), SMALL, room) + across, TIMES, 9);
         gc.setFill(palette.ink());
         gc.fillText(cut.times() + " ×", 0, BAR_TOP + BAR / 2);
         double end = TIMES + cut.stick().lengthMm() * scale;

@@ -57,10 +57,13 @@ final class RemarksPane extends VBox {
 
     private void fill() {
         List<Remark> remarks = model.laidOut().value().map(LaidOut::remarks).orElse(List.of());
+        Optional<LaidOut> laid = model.laidOut().value();
         none.setText(
-                model.laidOut().value().isPresent()
-                        ? "Nothing found: the cards can be cut as drawn."
-                        : "The cards are being laid out.");
+                laid.isEmpty()
+                        ? "The cards are being laid out."
+                        : laid.get().sheets().isEmpty()
+                                ? "There are no cards."
+                                : "Nothing found: the cards can be cut as drawn.");
         isFilling = true;
         list.getItems().setAll(remarks);
         isFilling = false;

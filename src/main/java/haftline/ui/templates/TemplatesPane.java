@@ -8,7 +8,9 @@ import haftline.ui.model.TemplatesModel;
 import haftline.ui.model.Watched;
 import haftline.ui.model.WorkshopModel;
 import haftline.ui.theme.Palette;
+import haftline.ui.theme.WrapBar;
 import haftline.ui.words.Shown;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
@@ -110,15 +112,13 @@ public final class TemplatesPane extends BorderPane {
         number.setMinWidth(Region.USE_PREF_SIZE);
         VBox words = new VBox(1, use, tool);
         words.setMinWidth(0);
-        HBox.setHgrow(words, Priority.ALWAYS);
         Button write = new Button("Export sheets…");
         write.setId("templates-export");
         write.setMinWidth(Region.USE_PREF_SIZE);
         write.setOnAction(e -> export.run());
-        HBox bar = new HBox(10, back, number, on, words, working, write);
-        bar.setAlignment(Pos.CENTER_LEFT);
-        bar.getStyleClass().add("sheet-bar");
-        return bar;
+        HBox turn = new HBox(10, back, number, on);
+        turn.setAlignment(Pos.CENTER_LEFT);
+        return new WrapBar(List.of(turn, words), List.of(working, write));
     }
 
     private Node foot() {

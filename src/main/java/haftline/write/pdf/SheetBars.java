@@ -95,16 +95,26 @@ record SheetBars(Sheet sheet) {
                 text(x, topBarMm() - low, 0, fitted(above, room)));
     }
 
-    /** As much of a text as there is room for, by the font's own widths. */
+    /**
+     * As much of a text as there is room for, by the font's own widths. What follows its last
+     * comma, a page's number among others, is kept where it leaves half of the room to the rest.
+     */
     private static String fitted(String text, double roomMm) {
-        Lettering font = Lettering.font();
-        double mmPerEm = LETTER_MM / font.capitalPerEm();
+        int comma = text.lastIndexOf(", ");
+        String end = comma < 0 ? "" : text.substring(comma);
+        String kept = widthMm(end) > roomMm / 2 ? "" : end;
+        String start = text.substring(0, text.length() - kept.length());
         String shown = text;
-        int room = text.codePointCount(0, text.length());
-        while (room > 1 && font.widthEm(shown) * mmPerEm > roomMm) {
+        int room = start.codePointCount(0, start.length());
+        while (room > 1 && widthMm(shown) > roomMm) {
             room--;
-            shown = text.substring(0, text.offsetByCodePoints(0, room - 1)) + "\u2026";
+            shown = start.substring(0, start.offsetByCodePoints(0, room - 1)) + "\u2026" + kept;
         }
         return shown;
+    }
+
+    private static double widthMm(String text) {
+        Lettering font = Lettering.font();
+        return font.widthEm(text) * LETTER_MM / font.capitalPerEm();
     }
 }

@@ -32,7 +32,7 @@ class InspectorWindowTest {
         ToggleButton blade = robot.lookup("#fold-blade").queryAs(ToggleButton.class);
         robot.interact(() -> blade.setSelected(true));
         WaitForAsyncUtils.waitForFxEvents();
-        ComboBox<?> box = robot.lookup("#row-blade-and-tang-made-of").queryAs(ComboBox.class);
+        ComboBox<?> box = robot.lookup("#row-metal-of-blade-and-tang").queryAs(ComboBox.class);
         assertThat(box.getValue()).isEqualTo("stainless steel 304 (18/8)");
         Text shown = (Text) box.lookup(".list-cell").lookup(".text");
         // What a box has no room for gives way to dots in the text that it draws.

@@ -17,6 +17,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
+import java.util.logging.Handler;
+import java.util.logging.LogRecord;
+import java.util.logging.Logger;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;
@@ -241,13 +244,14 @@ class PaperWindowTest {
         await(() -> !robot.lookup("#add-sticks").queryAll().isEmpty());
         List<StockLength> before = sticks();
         MenuButton add = robot.lookup("#add-sticks").queryAs(MenuButton.class);
+        List<String> missed = missedColours(() -> robot.interact(add::show));
         robot.interact(
                 () -> {
-                    add.show();
                     add.getItems().get(0).fire();
                     add.hide();
                 });
         WaitForAsyncUtils.waitForFxEvents();
+        assertThat(missed).isEmpty();
         assertThat(sticks()).hasSize(before.size() + 1);
         assertThat(robot.lookup("#stick-3-across").query().isFocused()).isTrue();
         robot.push(KeyCode.SHORTCUT, KeyCode.Z);
@@ -255,6 +259,30 @@ class PaperWindowTest {
         assertThat(sticks()).isEqualTo(before);
         assertThat(robot.lookup("#stick-3-across").query().isFocused()).isTrue();
         assertThat(editor.status().value().isModified()).isFalse();
+    }
+
+    /** What the toolkit says of colours that it looks up in vain. */
+    private static List<String> missedColours(Runnable what) {
+        List<String> missed = new ArrayList<>();
+        Handler listener =
+                new Handler() {
+                    @Override
+                    public void publish(LogRecord told) {
+                        missed.add(told.getMessage());
+                    }
+
+                    @Override
+                    public void flush() {}
+
+                    @Override
+                    public void close() {}
+                };
+        Logger styles = Logger.getLogger("javafx.css");
+        styles.addHandler(listener);
+        what.run();
+        WaitForAsyncUtils.waitForFxEvents();
+        styles.removeHandler(listener);
+        return missed;
     }
 
     private Rates rates() {

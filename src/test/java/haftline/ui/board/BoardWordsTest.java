@@ -56,4 +56,28 @@ class BoardWordsTest {
         assertThat(kept).hasSameSizeAs(words(List.of())).noneMatch(grip::intersects);
         assertThat(kept.subList(1, kept.size())).noneMatch(kept.get(0)::intersects);
     }
+
+    /** A bead's grips beside the swell fill the room over it up to the ruler. */
+    @Test
+    void aDiameterThatHasNoRoomOverItsNodeStandsAside() {
+        PlacedNode swell =
+                figures.handle().nodes().stream()
+                        .filter(node -> node.name().equals("swell"))
+                        .findFirst()
+                        .orElseThrow();
+        double top = view.py(swell.radiusMm());
+        Rectangle2D grips = new Rectangle2D(view.px(swell.x()) - 9, 0, 18, top - 8);
+        List<Rectangle2D> kept = words(List.of(grips));
+        assertThat(kept).hasSameSizeAs(words(List.of()));
+        assertThat(kept.subList(1, kept.size()))
+                .noneMatch(grips::intersects)
+                .noneMatch(kept.get(0)::intersects)
+                .allMatch(box -> box.getMinX() >= 0 && box.getMaxX() <= SHEET.width());
+    }
+
+    @Test
+    void whereNoRoomIsFreeNoDiameterIsLeftOut() {
+        List<Rectangle2D> all = List.of(new Rectangle2D(0, 0, SHEET.width(), SHEET.height()));
+        assertThat(words(all)).hasSameSizeAs(words(List.of()));
+    }
 }

@@ -2,10 +2,14 @@ package haftline.ui.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import haftline.edit.Choice;
+import haftline.edit.ChoiceEdits;
 import haftline.edit.DemoSet;
 import haftline.edit.KitSize;
 import haftline.edit.KitSizes;
 import haftline.edit.PartsEdits;
+import haftline.edit.PieceEdits;
+import haftline.edit.Scope;
 import haftline.measure.Measured;
 import haftline.measure.Units;
 import haftline.parts.Kit;
@@ -164,5 +168,18 @@ class BatchModelTest {
         assertThat(OutlinePair.times(0)).isEqualTo(1);
         assertThat(OutlinePair.times(0.05)).isEqualTo(50);
         assertThat(OutlinePair.times(4)).isEqualTo(1);
+    }
+
+    @Test
+    void gaugesThatAreNotThereAreNotSaidToServe() {
+        for (String name : List.of("butter spreader", "seafood fork", "citrus zester")) {
+            editor.run(PieceEdits.remove(name));
+        }
+        editor.run(
+                new ChoiceEdits("shucker", Scope.THIS_PIECE)
+                        .choose(Choice.LENGTH_RATIO, b -> b.lengthRatio(0.2)));
+        batches.refresh();
+        background.work();
+        assertThat(batches.text().value()).isEqualTo("1 piece NOT TO BE MADE with it");
     }
 }

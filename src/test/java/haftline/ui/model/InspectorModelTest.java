@@ -67,7 +67,7 @@ class InspectorModelTest {
                         groups.stream()
                                 .filter(group -> group.title().equals("ferrule"))
                                 .flatMap(group -> group.rows().stream().map(group::labelOf)))
-                .contains("bore", "outside, lesser axis", "hole in the lip", "made of");
+                .contains("bore", "outside, lesser axis", "hole in the lip", "metal");
         assertThat(groups.get(0).rows().stream().map(groups.get(0)::labelOf))
                 .containsExactly("batch in use", "kit");
         assertThat(

@@ -89,6 +89,20 @@ class PaperModelTest {
     }
 
     @Test
+    void aLongNameLeavesThePagesTheirNumbers() {
+        String longName = "oyster shucker with the waisted handle, oiled, left-handed ".repeat(3);
+        editor.run(PieceEdits.rename(editor.piece().value(), longName.strip()));
+        papers.choose(Kind.INSTRUCTIONS);
+        background.work();
+        PiecePaper paper = papers.shown().value().paper().orElseThrow();
+        for (int i = 0; i < paper.pages().size(); i++) {
+            String number = "\u2026, page " + (i + 1);
+            assertThat(strings(paper.marks().get(i).stream()))
+                    .anyMatch(text -> text.endsWith(number));
+        }
+    }
+
+    @Test
     void aLongNameLeavesTheCautionAtTheFootWhole() {
         String longName = "oyster shucker with the waisted handle, oiled, left-handed";
         editor.run(PieceEdits.rename(editor.piece().value(), longName));

@@ -7,9 +7,12 @@ import haftline.drawing.CardDrawing;
 import haftline.drawing.Drawing;
 import haftline.drawing.LetteringStyle;
 import haftline.drawing.SheetDrawing;
+import haftline.edit.Choice;
+import haftline.edit.ChoiceEdits;
 import haftline.edit.DemoSet;
 import haftline.edit.OpenDocument;
 import haftline.edit.PieceEdits;
+import haftline.edit.Scope;
 import haftline.edit.WorkshopEdits;
 import haftline.findings.Gravity;
 import haftline.measure.Units;
@@ -202,5 +205,16 @@ class TemplatesModelTest {
         work();
         assertThat(laid().asked().units()).isEqualTo(Units.INCH);
         assertThat(laid().sheets().get(0).get(0).drawing().toString()).contains(" in");
+    }
+
+    @Test
+    void whereNoPieceCanBeDrawnItIsSaidWhy() {
+        editor.run(PieceEdits.remove("butter spreader"));
+        editor.run(
+                new ChoiceEdits("shucker", Scope.THIS_PIECE)
+                        .choose(Choice.LENGTH_RATIO, b -> b.lengthRatio(0.2)));
+        model.show(true);
+        work();
+        assertThat(model.use()).contains("shucker cannot be drawn").doesNotContain("choose");
     }
 }
