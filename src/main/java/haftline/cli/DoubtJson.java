@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import haftline.adjust.doubt.Band;
 import haftline.adjust.doubt.Doubt;
 import haftline.adjust.doubt.EndDoubt;
-import haftline.adjust.doubt.Share;
+import haftline.adjust.doubt.Proportion;
 import haftline.adjust.doubt.Spread;
 import haftline.adjust.doubt.TwoWays;
 import haftline.adjust.doubt.Weight;
@@ -83,7 +83,7 @@ final class DoubtJson {
         out.writeEndObject();
     }
 
-    private void share(String key, Share share) throws IOException {
+    private void share(String key, Proportion share) throws IOException {
         out.writeObjectFieldStart(key);
         out.writeNumberField("count", share.count());
         number("share", share.value());

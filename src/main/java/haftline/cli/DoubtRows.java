@@ -2,7 +2,7 @@ package haftline.cli;
 
 import haftline.adjust.doubt.Doubt;
 import haftline.adjust.doubt.EndDoubt;
-import haftline.adjust.doubt.Share;
+import haftline.adjust.doubt.Proportion;
 import haftline.adjust.doubt.Spread;
 import haftline.adjust.doubt.TwoWays;
 import haftline.adjust.doubt.Weight;
@@ -99,7 +99,7 @@ final class DoubtRows {
         spread("wood left", end.left(), lengths.unit(), true);
     }
 
-    private static String interval(Share share) {
+    private static String interval(Proportion share) {
         return " (95"
                 + Paper.JOINED
                 + "% interval after Wilson: "

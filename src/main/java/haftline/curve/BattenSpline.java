@@ -296,7 +296,7 @@ public final class BattenSpline {
      *
      * @return 1/mm
      */
-    public double bendingEnergy() {
+    double bendingEnergy() {
         double sum = 0;
         for (int i = 0; i + 1 < x.length; i++) {
             double s = chord(i);

@@ -191,7 +191,7 @@ public record CircularArc(double x0, double r0, double x1, double r1, double bul
      *
      * @return true where the arc bulges away from the axis
      */
-    public boolean isConvex() {
+    boolean isConvex() {
         return bulge < 0;
     }
 

@@ -25,7 +25,7 @@ public record Nearest(
      *
      * @return the point
      */
-    public Point onOther() {
+    Point onOther() {
         return new Point(otherX, otherR);
     }
 }

@@ -33,7 +33,7 @@ public final class Dimension {
      * @param figure what it says
      * @return lines, arrows and text on {@link Layer#DIMENSION}
      */
-    public static List<Element> horizontal(
+    static List<Element> horizontal(
             DimensionStyle style, Vertex a, Vertex b, double lineYMm, String figure) {
         Vertex left = a.xMm() <= b.xMm() ? a : b;
         Vertex right = a.xMm() <= b.xMm() ? b : a;

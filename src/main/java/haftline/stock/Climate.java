@@ -25,7 +25,7 @@ public record Climate(
      *
      * @return percent
      */
-    public double woodMoisturePercent() {
+    double woodMoisturePercent() {
         return Moisture.emcPercent(temperatureC, humidityPercent);
     }
 }

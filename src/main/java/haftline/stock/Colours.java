@@ -25,7 +25,7 @@ public record Colours(int body, int early, int late, Source source) {
      * @param colour {@code 0xRRGGBB}
      * @return such as {@code #8a4b2f}
      */
-    public static String hex(int colour) {
+    static String hex(int colour) {
         return String.format(Locale.ROOT, "#%06x", colour);
     }
 

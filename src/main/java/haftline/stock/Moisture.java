@@ -50,7 +50,7 @@ public final class Moisture {
      * @param basicSpecificGravity oven-dry mass over green volume, above 0 to 1.5
      * @return percent of the green volume
      */
-    public static double volumetricShrinkagePercent(double basicSpecificGravity) {
+    static double volumetricShrinkagePercent(double basicSpecificGravity) {
         return 26.5 * basic(basicSpecificGravity);
     }
 
@@ -61,7 +61,7 @@ public final class Moisture {
      * @param moisturePercent 0 to 30 %
      * @return percent of the green size
      */
-    public static double shrinkageAtPercent(double ovenDryPercent, double moisturePercent) {
+    static double shrinkageAtPercent(double ovenDryPercent, double moisturePercent) {
         return ovenDryPercent * (1 - moisture(moisturePercent) / FIBRE_SATURATION_PERCENT);
     }
 
@@ -111,7 +111,7 @@ public final class Moisture {
      * @param shrinkagePercent from green to oven-dry, 0 to 30 %
      * @return fraction of the size per percent of moisture
      */
-    public static double movementCoefficient(double shrinkagePercent) {
+    static double movementCoefficient(double shrinkagePercent) {
         double s = Checks.within("shrinkage", shrinkagePercent, 0, 30);
         return s / (3000 - 20 * s);
     }

@@ -76,7 +76,7 @@ public record PressFit(double pressureMPa, double hoopOuterMPa, double hoopInner
      * @param inner material of the inner part
      * @return the stresses
      */
-    public static PressFit ofDiameters(
+    static PressFit ofDiameters(
             double innerDiameterMm,
             double fitDiameterMm,
             double outerDiameterMm,

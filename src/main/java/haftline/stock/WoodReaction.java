@@ -39,15 +39,6 @@ public record WoodReaction(
     }
 
     /**
-     * Whether the list calls it a direct poison or names it with the heart or the sinuses' cancer.
-     *
-     * @return true for a reaction graver than irritation
-     */
-    public boolean isGrave() {
-        return reactions.contains("DT") || reactions.contains("C") || reactions.contains("P");
-    }
-
-    /**
      * The entry in plain words.
      *
      * @return a caution

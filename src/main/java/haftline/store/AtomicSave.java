@@ -88,6 +88,9 @@ public final class AtomicSave {
                 throw new SaveException(file, "a folder has this name", null);
             }
             if (Files.exists(target)) {
+                if (!Files.isRegularFile(target)) {
+                    throw new SaveException(file, "it is not a plain file", null);
+                }
                 replace(backup(target), Files.readAllBytes(target), target, disk);
             }
             replace(target, bytes, target, disk);

@@ -77,7 +77,9 @@ final class DxfTrace {
             return List.of();
         }
         return lines.readings(
-                axis.getAsDouble(), tracing.mmPerUnit().orElse(mmPerUnit.orElse(UNSAID_MM)));
+                axis.getAsDouble(),
+                tracing.mmPerUnit().orElse(mmPerUnit.orElse(UNSAID_MM)),
+                problems);
     }
 
     private void groups(String[] rows) {
@@ -126,11 +128,15 @@ final class DxfTrace {
 
     private double number(String value, int line) {
         try {
-            return Double.parseDouble(value);
+            double number = Double.parseDouble(value);
+            if (Double.isFinite(number)) {
+                return number;
+            }
         } catch (NumberFormatException none) {
-            problems.add(line, 0, type, Quote.plain(value) + ": expected a number");
-            return 0;
+            // Told below.
         }
+        problems.add(line, 0, type, Quote.plain(value) + ": expected a number");
+        return 0;
     }
 
     private void figure(int code, double value) {

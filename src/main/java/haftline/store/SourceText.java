@@ -37,7 +37,10 @@ final class SourceText {
             return Optional.of("is a folder, expected a file");
         }
         if (!Files.exists(file)) {
-            return Optional.of("no such file" + nearest(file));
+            return Optional.of(
+                    Files.isSymbolicLink(file)
+                            ? "is a link that leads to no file"
+                            : "no such file" + nearest(file));
         }
         if (!Files.isRegularFile(file)) {
             return Optional.of("is not a plain file");

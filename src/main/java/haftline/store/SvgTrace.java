@@ -60,7 +60,7 @@ final class SvgTrace {
             return List.of();
         }
         unit = unit(document.get());
-        return lines.readings(axis.getAsDouble(), tracing.mmPerUnit().orElse(unit.mm()));
+        return lines.readings(axis.getAsDouble(), tracing.mmPerUnit().orElse(unit.mm()), problems);
     }
 
     private Optional<Document> parsed(String text) {
@@ -116,6 +116,10 @@ final class SvgTrace {
                 problems.add(0, 0, field, "path data: " + e.getMessage());
                 continue;
             }
+            if (!lines.isFinite()) {
+                problems.add(0, 0, field, "path data: a number is too large");
+                continue;
+            }
             if (lines.width() > 0 && (widest == null || lines.width() > widest.width())) {
                 widest = lines;
             }
@@ -145,7 +149,8 @@ final class SvgTrace {
         try {
             if (unit > 0 && box.length == 4) {
                 double wide = Double.parseDouble(width.substring(0, width.length() - 2).strip());
-                return new Traced.Unit(wide * unit / Double.parseDouble(box[2]), true);
+                double mm = wide * unit / Double.parseDouble(box[2]);
+                return mm > 0 && Double.isFinite(mm) ? new Traced.Unit(mm, true) : PIXEL;
             }
         } catch (NumberFormatException none) {
             return PIXEL;

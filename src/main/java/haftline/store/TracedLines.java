@@ -1,6 +1,10 @@
 package haftline.store;
 
 import haftline.adjust.takeoff.Reading;
+import haftline.adjust.takeoff.TakeOff;
+import haftline.measure.NumberText;
+import haftline.measure.OutOfRange;
+import haftline.measure.Units;
 import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,8 +31,17 @@ final class TracedLines {
     /** How far they may differ, as a share of its width. */
     private static final double SAME_SIDES = 0.02;
 
+    /** Two straight lines that bend less where they meet draw a curve, not a corner, degrees. */
+    private static final double CORNER_DEG = 3;
+
+    private static final int DECIMALS = 3;
+
     private final List<double[]> chords = new ArrayList<>();
     private final TreeSet<Double> ends = new TreeSet<>();
+
+    /** Where the last straight line ends, and its way along both axes; null where none was last. */
+    private double[] last;
+
     private boolean open;
     private double left = Double.POSITIVE_INFINITY;
     private double right = Double.NEGATIVE_INFINITY;
@@ -37,6 +50,11 @@ final class TracedLines {
 
     double width() {
         return right - left;
+    }
+
+    /** Whether all of it is drawn with numbers; true where nothing is drawn. */
+    boolean isFinite() {
+        return chords.isEmpty() || Double.isFinite(right - left + high - low);
     }
 
     /**
@@ -81,9 +99,32 @@ final class TracedLines {
     }
 
     void line(double x0, double y0, double x1, double y1) {
-        ends.add(x0);
-        ends.add(x1);
+        if (!goesOn(x0, y0, x1 - x0, y1 - y0)) {
+            lineEnds();
+            ends.add(x0);
+        }
+        last = new double[] {x1, y1, x1 - x0, y1 - y0};
         chord(x0, y0, x1, y1);
+    }
+
+    /** Whether a straight line carries on a curve that is drawn in straight lines. */
+    private boolean goesOn(double x, double y, double along, double across) {
+        return last != null
+                && last[0] == x
+                && last[1] == y
+                && Math.abs(
+                                Math.atan2(
+                                        last[2] * across - last[3] * along,
+                                        last[2] * along + last[3] * across))
+                        < Math.toRadians(CORNER_DEG)
+                && Math.hypot(along, across) > 0;
+    }
+
+    private void lineEnds() {
+        if (last != null) {
+            ends.add(last[0]);
+            last = null;
+        }
     }
 
     private void chord(double x0, double y0, double x1, double y1) {
@@ -103,6 +144,7 @@ final class TracedLines {
         double sweep = toDeg - fromDeg;
         double ax = x + radius * Math.cos(Math.toRadians(fromDeg));
         double ay = y + radius * Math.sin(Math.toRadians(fromDeg));
+        lineEnds();
         ends.add(ax);
         for (int k = 1; k <= CHORDS; k++) {
             double at = Math.toRadians(fromDeg + sweep * k / CHORDS);
@@ -170,6 +212,7 @@ final class TracedLines {
     private void curve(double x, double y, double[] p, int order) {
         double ax = x;
         double ay = y;
+        lineEnds();
         ends.add(x);
         for (int k = 1; k <= CHORDS; k++) {
             double t = (double) k / CHORDS;
@@ -192,15 +235,35 @@ final class TracedLines {
                         + t * t * t * p[4 + axis];
     }
 
-    /** Readings every two hundredth of the length, and at every corner, on both sides of a step. */
-    List<Reading> readings(double axis, double mmPerUnit) {
+    /**
+     * Readings every two hundredth of the length, and at every corner, on both sides of a step.
+     *
+     * @param problems told where the outline is longer or wider at this scale than any handle, or
+     *     has more corners than a take-off takes; the readings are then empty
+     */
+    List<Reading> readings(double axis, double mmPerUnit, Problems problems) {
+        lineEnds();
+        double length = width() * mmPerUnit;
+        if (!(length <= Reading.LONGEST_MM)) {
+            refuse("length of the outline", length, Reading.LONGEST_MM, problems);
+            return List.of();
+        }
+        if (ends.size() > TakeOff.MOST - READINGS) {
+            problems.addToFile(
+                    "the outline has "
+                            + ends.size()
+                            + " corners: expected at most "
+                            + (TakeOff.MOST - READINGS)
+                            + "; simplify it in the drawing program");
+            return List.of();
+        }
         double beside = BESIDE * width();
         TreeSet<Double> places = new TreeSet<>();
         for (int k = 0; k <= READINGS; k++) {
             places.add(left + width() * k / READINGS);
         }
         for (double end : ends) {
-            places.removeIf(x -> Math.abs(x - end) < beside);
+            places.subSet(end - beside, false, end + beside, false).clear();
             places.add(end);
         }
         List<Reading> readings = new ArrayList<>();
@@ -210,6 +273,15 @@ final class TracedLines {
             double first = 2 * mmPerUnit * before.orElse(after.orElse(0));
             double second = 2 * mmPerUnit * after.orElse(before.orElse(0));
             double place = (x - left) * mmPerUnit;
+            double wider = Math.max(first, second);
+            if (!(wider >= 0 && wider <= Reading.WIDEST_MM)) {
+                refuse(
+                        "diameter " + told(place) + " mm from the left",
+                        wider,
+                        Reading.WIDEST_MM,
+                        problems);
+                return List.of();
+            }
             if (Math.abs(second - first) > STEP_MM) {
                 readings.add(new Reading(place, first, 0));
                 readings.add(new Reading(place, second, 0));
@@ -218,6 +290,21 @@ final class TracedLines {
             }
         }
         return readings;
+    }
+
+    private static void refuse(String what, double mm, double mostMm, Problems problems) {
+        problems.add(
+                0,
+                0,
+                what,
+                told(mm)
+                        + " mm: expected a length "
+                        + OutOfRange.range(0, mostMm, Units.MM)
+                        + "; are scale and axis right (--scale, --known, --axis)?");
+    }
+
+    private static String told(double mm) {
+        return NumberText.upTo(mm, DECIMALS);
     }
 
     /** Greatest distance from the axis of what is drawn over a place. */

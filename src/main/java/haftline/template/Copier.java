@@ -75,7 +75,7 @@ public record Copier(double noseMm, double followerMm, double steepestDeg, doubl
      * @param slopeDeg slope of the profile, degrees from the axis, under 90
      * @return mm, negative inward
      */
-    public double radialShiftMm(double slopeDeg) {
+    double radialShiftMm(double slopeDeg) {
         Checks.withinDegrees("slope", slopeDeg, -89, 89);
         return normalShiftMm() / Math.cos(Math.toRadians(slopeDeg));
     }

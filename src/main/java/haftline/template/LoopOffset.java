@@ -110,7 +110,7 @@ public record LoopOffset(Loop source, double outwardMm, List<Loop> loops) {
      *
      * @return true for exactly one loop
      */
-    public boolean isSingle() {
+    boolean isSingle() {
         return loops.size() == 1;
     }
 

@@ -110,7 +110,7 @@ public record SheetLayout(SheetSize size, List<Sheet> sheets, List<TemplateFindi
      *
      * @return 0 to 1
      */
-    public double areaBound() {
+    double areaBound() {
         double cards = 0;
         double grown = 0;
         for (Sheet sheet : sheets) {

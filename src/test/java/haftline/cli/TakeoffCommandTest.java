@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import haftline.adjust.takeoff.Reading;
+import haftline.adjust.takeoff.TakeOff;
 import haftline.shape.Butt;
 import haftline.shape.Shape;
 import haftline.store.DocumentException;
@@ -219,6 +220,75 @@ class TakeoffCommandTest {
                         "<svg xmlns='http://www.w3.org/2000/svg'><path d='M0 7L90 9'/></svg>");
         assertThat(Run.of("takeoff", moved.toString()).err()).contains("transform");
         assertThat(Run.of("takeoff", open.toString()).err()).contains("--axis");
+    }
+
+    /** A scale slips easily: a handle of two metres is told, not run into. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--scale 50|length of the outline: 4500 mm: expected a length from 0 to 1000 mm",
+                "--axis 900|diameter 0 mm from the left: 476.25 mm: expected a length from 0 to 200 mm",
+                "--scale 0.001|length that the readings span 0.09 mm: expected a length from 10",
+            })
+    void tellsAScaleThatNoHandleHas(String options, String told) throws Exception {
+        Path svg =
+                file(
+                        "scale.svg",
+                        "<svg xmlns='http://www.w3.org/2000/svg'><path d='M0 0H90V7H0Z'/></svg>");
+        Run run = Run.of((("takeoff " + svg + " ") + options).split(" "));
+        assertThat(run.code()).isEqualTo(ExitCode.DOCUMENT);
+        assertThat(run.err()).contains("scale.svg: " + told);
+    }
+
+    @Test
+    void refusesADrawingOfWhatIsNoNumber() throws Exception {
+        Path svg =
+                file(
+                        "far.svg",
+                        "<svg xmlns='http://www.w3.org/2000/svg'><path d='M0 0H1e99V7H0Z'/></svg>");
+        Path dxf =
+                file(
+                        "nan.dxf",
+                        "0\nSECTION\n2\nENTITIES\n0\nLINE\n10\n0\n20\nNaN\n11\n9\n21\n0\n0\nENDSEC\n");
+        assertThat(Run.of("takeoff", svg.toString()).err())
+                .contains("far.svg: path: path data: a number is too large");
+        assertThat(Run.of("takeoff", dxf.toString()).err())
+                .contains("nan.dxf:10: LINE: NaN: expected a number");
+    }
+
+    /** Drawing programs write a curve as thousands of short lines: their joints are no corners. */
+    @Test
+    void aCurveInShortLinesIsReadAsACurve() throws Exception {
+        StringBuilder path = new StringBuilder("M0 40V30");
+        for (int k = 0; k <= 20_000; k++) {
+            double x = 90.0 * k / 20_000;
+            path.append(" L").append(x).append(' ').append(30 - 5 * Math.sin(x / 30));
+        }
+        Path svg =
+                file(
+                        "short-lines.svg",
+                        "<svg xmlns='http://www.w3.org/2000/svg' width='100mm' viewBox='0 0 100 50'>"
+                                + "<path d='"
+                                + path
+                                + " V40Z'/></svg>");
+        List<Reading> readings = read(svg);
+        assertThat(readings).hasSizeBetween(200, 210);
+        for (Reading reading : readings) {
+            assertThat(reading.diameterMm())
+                    .isCloseTo(2 * (10 + 5 * Math.sin(reading.x() / 30)), within(1e-4));
+        }
+    }
+
+    @Test
+    void saysHowManyReadingsAreEnough() throws Exception {
+        StringBuilder table = new StringBuilder("x (mm),diameter (mm)\n");
+        for (int k = 0; k <= TakeOff.MOST; k++) {
+            table.append(k * 0.08).append(",14\n");
+        }
+        Run run = Run.of("takeoff", file("many.csv", table.toString()).toString());
+        assertThat(run.code()).isEqualTo(ExitCode.DOCUMENT);
+        assertThat(run.err()).contains("many.csv: more than 1000 readings");
     }
 
     @Test

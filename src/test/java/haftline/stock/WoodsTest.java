@@ -339,7 +339,6 @@ class WoodsTest {
         assertThat(wood("european-yew").cautions())
                 .extracting(Caution::text)
                 .anyMatch(text -> text.startsWith("Poisonous in itself (stomach and heart)"));
-        assertThat(wood("european-yew").reactions()).anyMatch(WoodReaction::isGrave);
         assertThat(wood("sugar-maple").cautions()).isEmpty();
         assertThat(wood("black-cherry").cautions()).isEmpty();
     }

@@ -233,20 +233,20 @@ public final class DoubtRun {
         List<ZoneDoubt> byZone = new ArrayList<>();
         for (int z = 0; z < zones; z++) {
             Zone zone = likeness.zones().get(z);
-            byZone.add(new ZoneDoubt(zone, likeness.limitMm(z), new Share(under[z], handles)));
+            byZone.add(new ZoneDoubt(zone, likeness.limitMm(z), new Proportion(under[z], handles)));
         }
         return new Doubt(
                 handles,
                 seed,
                 handle.wander(),
-                new Share(under[zones + ANY], handles),
-                new Share(under[zones + STOPPED], handles),
+                new Proportion(under[zones + ANY], handles),
+                new Proportion(under[zones + STOPPED], handles),
                 byZone,
                 new EndDoubt(
                         likeness.isWeb(),
                         likeness.endLimitMm(),
-                        new Share(under[zones + END_UNDER], handles),
-                        new Share(under[zones + END_STOPPED], handles),
+                        new Proportion(under[zones + END_UNDER], handles),
+                        new Proportion(under[zones + END_STOPPED], handles),
                         Spread.of(end)),
                 Spread.of(margin),
                 Spread.of(balance),

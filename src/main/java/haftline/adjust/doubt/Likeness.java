@@ -13,6 +13,7 @@ import haftline.figures.Figures;
 import haftline.figures.Wall;
 import haftline.figures.Walls;
 import haftline.figures.Zone;
+import haftline.figures.Share;
 import haftline.handle.Bore;
 import haftline.handle.Brief;
 import haftline.handle.Dressing;
@@ -111,14 +112,14 @@ final class Likeness {
         double left = figures.wood().finishedMm3();
         removed = solid.volume() - left;
         removedMoment = solid.firstX() - left * figures.wood().centroidX();
-        gramsPerMm3 = share(haftline.figures.Share.Part.WOOD).massG() / left;
+        gramsPerMm3 = share(Share.Part.WOOD).massG() / left;
         AdhesiveNeed adhesive = figures.adhesive();
         double glue = brief.adhesive().densityKgM3().value() * 1e-6;
         filling =
                 new double[] {adhesive.tangMm3() > 0 ? glue : 0, adhesive.capMm3() > 0 ? glue : 0};
     }
 
-    private haftline.figures.Share share(haftline.figures.Share.Part part) {
+    private Share share(Share.Part part) {
         return figures.balance().shares().stream()
                 .filter(one -> one.part() == part)
                 .findFirst()
@@ -179,7 +180,7 @@ final class Likeness {
             case RECKONED ->
                     spreads.reckoned() > 0
                             && figures.balance().shares().stream()
-                                    .anyMatch(haftline.figures.Share::massEstimated);
+                                    .anyMatch(Share::massEstimated);
         };
     }
 
@@ -311,8 +312,8 @@ final class Likeness {
             Balance drawnBalance = figures.balance();
             mass = density * volume + filled;
             double sum = density * moment + filledMoment;
-            for (haftline.figures.Share share : drawnBalance.shares()) {
-                if (share.part() != haftline.figures.Share.Part.WOOD) {
+            for (Share share : drawnBalance.shares()) {
+                if (share.part() != Share.Part.WOOD) {
                     double grams = share.massG() * (share.massEstimated() ? reckoned : 1);
                     mass += grams;
                     sum += grams * share.x();

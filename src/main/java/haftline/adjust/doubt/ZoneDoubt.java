@@ -9,7 +9,7 @@ import haftline.figures.Zone;
  * @param limitMm the maker's limit, mm
  * @param under share of handles whose least wall there is under the limit
  */
-public record ZoneDoubt(Zone zone, double limitMm, Share under) {
+public record ZoneDoubt(Zone zone, double limitMm, Proportion under) {
     /**
      * Where it is, in words.
      *

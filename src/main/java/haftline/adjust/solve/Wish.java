@@ -60,7 +60,7 @@ public record Wish(
      * @param changed what may move beside the nodes
      * @return the changed copy
      */
-    public Wish withAllowed(Set<Freedom> changed) {
+    Wish withAllowed(Set<Freedom> changed) {
         return new Wish(needs, changed, eachAlone, balance, grip, reachMm);
     }
 

@@ -33,16 +33,21 @@ public record TakeOff(
     public static final int FEWEST = 8;
 
     /**
+     * Most readings: a millimetre apart on the longest handle; the search grows with their square.
+     */
+    public static final int MOST = 1000;
+
+    /**
      * Takes a shape off.
      *
-     * @param readings at least {@link #FEWEST}, in any order, the first by x at the shoulder, the
-     *     last at the butt
+     * @param readings {@link #FEWEST} to {@link #MOST}, in any order, the first by x at the
+     *     shoulder, the last at the butt
      * @param toleranceMm how far the line may run beside the true one, mm on the diameter, 0.01 to
      *     5
      * @param name name of the shape
      * @param ends what is known of the ends besides
      * @return the shape; empty where the engine can draw none through the readings
-     * @throws IllegalArgumentException where there are too few readings
+     * @throws IllegalArgumentException where there are too few readings or too many
      */
     public static Optional<TakeOff> of(
             List<Reading> readings, double toleranceMm, String name, Ends ends) {

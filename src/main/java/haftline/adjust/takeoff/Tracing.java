@@ -42,6 +42,12 @@ final class Tracing {
             throw new IllegalArgumentException(
                     given.size() + " readings: expected " + TakeOff.FEWEST + " or more");
         }
+        if (given.size() > TakeOff.MOST) {
+            throw new IllegalArgumentException(
+                    "more than "
+                            + TakeOff.MOST
+                            + " readings: one every millimetre or two is plenty, leave some out");
+        }
         this.name = name;
         List<Reading> sorted = new ArrayList<>(given);
         if (given.get(0).x() > given.get(given.size() - 1).x()) {

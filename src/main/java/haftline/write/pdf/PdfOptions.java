@@ -85,7 +85,7 @@ public record PdfOptions(
      * @param mm the margin, 3 to 30
      * @return the options
      */
-    public PdfOptions withMargin(double mm) {
+    PdfOptions withMargin(double mm) {
         return new PdfOptions(paper, orientation, mm, overlapMm, correction);
     }
 
@@ -95,7 +95,7 @@ public record PdfOptions(
      * @param mm the overlap, 6 to 40
      * @return the options
      */
-    public PdfOptions withOverlap(double mm) {
+    PdfOptions withOverlap(double mm) {
         return new PdfOptions(paper, orientation, marginMm, mm, correction);
     }
 

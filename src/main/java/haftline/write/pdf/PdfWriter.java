@@ -57,7 +57,7 @@ public final class PdfWriter {
      * @param drawing the drawing
      * @return the count
      */
-    public int sheetsOf(Drawing drawing) {
+    int sheetsOf(Drawing drawing) {
         return Tiling.of(drawing.bounds(), options).count();
     }
 

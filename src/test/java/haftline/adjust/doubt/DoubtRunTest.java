@@ -51,7 +51,7 @@ class DoubtRunTest {
         Doubt doubt = run(cylinder(new Wander(0, 0), only(deviation, 0, 0, 0)), 5);
         // The diameter scatters, the wall by half of it.
         double expected = new NormalDistribution(over, deviation / 2).cumulativeProbability(0);
-        Share under = doubt.zones().get(0).under();
+        Proportion under = doubt.zones().get(0).under();
         assertThat(doubt.zones().get(0).zone()).isEqualTo(Zone.TENON);
         assertThat(expected).isBetween(under.low() - 0.003, under.high() + 0.003);
         assertThat(doubt.weights().get(0).input()).isEqualTo(Input.TENON);
@@ -65,7 +65,7 @@ class DoubtRunTest {
         Doubt doubt = run(handle, 11);
         // 95 in 100 keep within 0.5 mm, so exp(-over^2 / 2 s^2) = 0.05^((over / 0.5)^2).
         double expected = Math.pow(0.05, over * over / 0.25);
-        Share under = doubt.zones().get(0).under();
+        Proportion under = doubt.zones().get(0).under();
         assertThat(expected).isBetween(under.low() - 0.003, under.high() + 0.003);
     }
 
@@ -76,7 +76,7 @@ class DoubtRunTest {
         double deviation = 2 * over;
         Doubt doubt = run(cylinder(new Wander(0, 0), only(0, 0, deviation, 0)), 23);
         double expected = 2 * new NormalDistribution(0, deviation / 2).cumulativeProbability(-over);
-        Share under = doubt.zones().get(0).under();
+        Proportion under = doubt.zones().get(0).under();
         assertThat(expected).isBetween(under.low() - 0.003, under.high() + 0.003);
         assertThat(doubt.weights().get(0)).isEqualTo(new Weight(Input.OVERSIZE, 1, 1));
     }
@@ -139,7 +139,7 @@ class DoubtRunTest {
         assertThat(doubt.end().left().deviation()).isCloseTo(3 * Math.sqrt(2), within(0.06));
     }
 
-    private static void holds(double expected, Share share) {
+    private static void holds(double expected, Proportion share) {
         assertThat(expected).isBetween(share.low() - 0.003, share.high() + 0.003);
     }
 
@@ -204,10 +204,10 @@ class DoubtRunTest {
     /** The worked figures of the score interval for 10 of 100 (0.0552 to 0.1744). */
     @Test
     void wilsonsIntervalIsTheKnownOne() {
-        Share share = new Share(10, 100);
+        Proportion share = new Proportion(10, 100);
         assertThat(share.low()).isCloseTo(0.0552, within(5e-5));
         assertThat(share.high()).isCloseTo(0.1744, within(5e-5));
-        assertThat(new Share(0, 100).low()).isZero();
-        assertThat(new Share(0, 100).high()).isCloseTo(0.0370, within(5e-5));
+        assertThat(new Proportion(0, 100).low()).isZero();
+        assertThat(new Proportion(0, 100).high()).isCloseTo(0.0370, within(5e-5));
     }
 }

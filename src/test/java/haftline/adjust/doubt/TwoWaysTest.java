@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TwoWaysTest {
     private static Doubt under(int count) {
-        Share share = new Share(count, 20_000);
+        Proportion share = new Proportion(count, 20_000);
         Spread spread = Spread.of(new double[] {1, 2, 3});
         return new Doubt(
                 20_000,

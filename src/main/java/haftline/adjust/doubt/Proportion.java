@@ -8,12 +8,12 @@ import java.util.Locale;
  * @param count how many
  * @param of out of how many
  */
-public record Share(int count, int of) {
+public record Proportion(int count, int of) {
     /** Two-sided 95 %. */
     private static final double Z = 1.959963984540054;
 
     /** Refuses a count that is no part of the whole. */
-    public Share {
+    public Proportion {
         if (of < 1 || count < 0 || count > of) {
             throw new IllegalArgumentException(
                     "share " + count + " of " + of + ": expected a count from 0 to the whole");
@@ -70,7 +70,7 @@ public record Share(int count, int of) {
             return String.format(Locale.ROOT, "all of %,d", of);
         }
         boolean isNearlyAll = Math.round(100 * value()) == 100;
-        return isNearlyAll ? "all but " + new Share(of - count, of).about() : about();
+        return isNearlyAll ? "all but " + new Proportion(of - count, of).about() : about();
     }
 
     private String about() {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ShareTest {
+class ProportionTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -19,6 +19,6 @@ class ShareTest {
                 "20000|20000|all of 20,000"
             })
     void isToldNoFinerThanItsSizeAllows(int count, int of, String words) {
-        assertThat(new Share(count, of).inWords()).isEqualTo(words);
+        assertThat(new Proportion(count, of).inWords()).isEqualTo(words);
     }
 }
