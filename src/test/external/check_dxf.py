@@ -9,7 +9,7 @@ layer, no segment shorter than 0.05 mm, $EXTMIN and $EXTMAX as the entities real
 
 With EXPECTED the half-profile of each piece is compared as well. EXPECTED is what `haftline check SET --json`
 prints; PATTERN names the file of a piece, {name} standing for the piece's file name (default:
-{name}-half-profile.dxf). Area to 1e-3 of itself and to the fit's tolerance times the outline's length; extents to 1e-6 mm.
+{name}-profile.dxf). Area to 1e-3 of itself and to the fit's tolerance times the outline's length; extents to 1e-6 mm.
 
 Exit 0: all sound. 1: something is wrong, each thing on a line of its own. 2: nothing to check.
 """
@@ -412,7 +412,7 @@ def main():
     parser = argparse.ArgumentParser(usage=__doc__)
     parser.add_argument("folder", type=pathlib.Path)
     parser.add_argument("expected", nargs="?", type=pathlib.Path)
-    parser.add_argument("--match", default="{name}-half-profile.dxf")
+    parser.add_argument("--match", default="{name}-profile.dxf")
     arguments = parser.parse_args()
     files = sorted(arguments.folder.rglob("*.dxf"))
     if not files:

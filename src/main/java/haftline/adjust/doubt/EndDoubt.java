@@ -10,7 +10,8 @@ package haftline.adjust.doubt;
  * @param stopped share with less than the least wall that is made at all
  * @param left what is left, mm; negative where the bores meet or the bore comes out
  */
-public record EndDoubt(boolean isWeb, double limitMm, Proportion under, Proportion stopped, Spread left) {
+public record EndDoubt(
+        boolean isWeb, double limitMm, Proportion under, Proportion stopped, Spread left) {
     /**
      * Where it is, in words.
      *

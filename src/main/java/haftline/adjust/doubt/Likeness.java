@@ -10,10 +10,10 @@ import haftline.curve.StraightLine;
 import haftline.figures.AdhesiveNeed;
 import haftline.figures.Balance;
 import haftline.figures.Figures;
+import haftline.figures.Share;
 import haftline.figures.Wall;
 import haftline.figures.Walls;
 import haftline.figures.Zone;
-import haftline.figures.Share;
 import haftline.handle.Bore;
 import haftline.handle.Brief;
 import haftline.handle.Dressing;
@@ -179,8 +179,7 @@ final class Likeness {
             case DENSITY -> densityShare > 0;
             case RECKONED ->
                     spreads.reckoned() > 0
-                            && figures.balance().shares().stream()
-                                    .anyMatch(Share::massEstimated);
+                            && figures.balance().shares().stream().anyMatch(Share::massEstimated);
         };
     }
 

@@ -1,5 +1,7 @@
 package haftline.adjust.solve;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
@@ -13,6 +15,12 @@ final class Grid {
 
     /** Most points whose cost it asks. */
     private static final int MOST_COSTS = 3000;
+
+    /** What moves by no more steps than these hardly moves. */
+    private static final int HARDLY_STEPS = 10;
+
+    /** Steps of another quantity that may make up for it. */
+    private static final int ASIDE_STEPS = 3;
 
     /** A movement under this is none, mm: rounding. */
     private static final double NOTHING_MM = 1e-9;
@@ -90,6 +98,49 @@ final class Grid {
         }
         point[i] = Math.abs(moved) < NOTHING_MM ? 0 : moved;
         return true;
+    }
+
+    /**
+     * The point with what hardly moves left where it was: the least change spreads over all that
+     * helps at all, though a few steps of another do as well.
+     *
+     * @param start where to begin, on the grid
+     * @param isAllowed which points count
+     */
+    double[] fewer(double[] start, Predicate<double[]> isAllowed) {
+        double[] best = start;
+        int trials = 0;
+        for (int i = 0; i < start.length; i++) {
+            if (best[i] == 0 || Math.abs(best[i]) > HARDLY_STEPS * stepMm(i)) {
+                continue;
+            }
+            for (double[] point : without(best, i)) {
+                if (trials++ < MOST_TRIALS && isAllowed.test(point)) {
+                    best = point;
+                    break;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Points without one movement: all else as it was, then one other a few steps aside. */
+    private List<double[]> without(double[] point, int i) {
+        double[] still = point.clone();
+        still[i] = 0;
+        List<double[]> points = new ArrayList<>();
+        points.add(still);
+        for (int steps = 1; steps <= ASIDE_STEPS; steps++) {
+            for (int j = 0; j < point.length; j++) {
+                for (int way = -1; way <= 1; way += 2) {
+                    double[] aside = still.clone();
+                    if (still[j] != 0 && move(aside, j, way * steps)) {
+                        points.add(aside);
+                    }
+                }
+            }
+        }
+        return points;
     }
 
     /**

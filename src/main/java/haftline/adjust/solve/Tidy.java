@@ -39,7 +39,7 @@ record Tidy(SetModel model, double[] point) {
 
     /** The tidiest of an answer that meets all demands of the model and changes little. */
     static Tidy of(SetModel model, double[] found) {
-        return of(model, found, (exactOrNot, point) -> Descent.change(point));
+        return of(model, found, (exactOrNot, point) -> Descent.change(point), true);
     }
 
     /**
@@ -48,6 +48,14 @@ record Tidy(SetModel model, double[] point) {
      * @param cost what a point of a model costs, of which rounding may add a little
      */
     static Tidy of(SetModel model, double[] found, BiFunction<SetModel, double[], Double> cost) {
+        return of(model, found, cost, false);
+    }
+
+    private static Tidy of(
+            SetModel model,
+            double[] found,
+            BiFunction<SetModel, double[], Double> cost,
+            boolean fewMoves) {
         double[] point = found.clone();
         for (int i = 0; i < point.length; i++) {
             point[i] = Math.abs(point[i]) < NOTHING_MM ? 0 : point[i];
@@ -57,7 +65,16 @@ record Tidy(SetModel model, double[] point) {
             Grid grid = new Grid(model, step);
             Optional<double[]> tidy = rounded(grid, model, point, cost, NEAR_ENOUGH * least);
             if (tidy.isPresent() && cost.apply(grid.model(), tidy.get()) <= MORE_CHANGE * least) {
-                return new Tidy(grid.model(), tidy.get());
+                double[] there = tidy.get();
+                if (fewMoves) {
+                    there =
+                            grid.fewer(
+                                    there,
+                                    p ->
+                                            cost.apply(grid.model(), p) <= MORE_CHANGE * least
+                                                    && met(grid, p).isPresent());
+                }
+                return new Tidy(grid.model(), there);
             }
         }
         Optional<Tidy> mixed = mixed(model, point, cost, MORE_CHANGE * least);

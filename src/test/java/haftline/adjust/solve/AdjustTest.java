@@ -121,6 +121,17 @@ class AdjustTest {
         assertThat(met).as("designs that were mended by more than 2 mm").isGreaterThan(2);
     }
 
+    /** The least change moves the common swell by 0.006 mm too, which mends nothing. */
+    @Test
+    void leavesAloneWhatHardlyHelps() {
+        LoadedSet demo = DemoSet.load();
+        Wish walls = Wish.USUAL.withNeeds(EnumSet.of(Need.TENON_WALL, Need.BODY_WALL));
+        Adjustment answer = Adjust.of(demo.set(), demo.materials(), walls);
+        assertThat(answer.isMet()).isTrue();
+        assertThat(answer.moves()).extracting(Move::what).containsExactly("waist");
+        EngineCheck.holds(answer, demo.set(), "the demonstration's walls");
+    }
+
     @Test
     void movesOneNodeByWhatTheWallLacks_oneNodeOverTheBore() {
         // A cylinder of one crisp node between ends of 20 mm: the wall at the node is its radius
