@@ -54,9 +54,10 @@ public final class DoubtBar extends HBox {
         ScrollPane scroll = new ScrollPane(words);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setMinSize(0, 0);
+        scroll.setMinWidth(0);
         scroll.maxHeightProperty().bind(Bindings.min(words.heightProperty(), MOST_WORDS));
         scroll.prefHeightProperty().bind(scroll.maxHeightProperty());
+        scroll.minHeightProperty().bind(scroll.maxHeightProperty());
         HBox.setHgrow(scroll, Priority.ALWAYS);
         bar.setPrefWidth(110);
         bar.setMinWidth(Region.USE_PREF_SIZE);
