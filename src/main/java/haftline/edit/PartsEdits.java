@@ -6,7 +6,6 @@ import haftline.parts.EndCap;
 import haftline.parts.Kit;
 import haftline.parts.PartsList;
 import haftline.set.HandleSet;
-import haftline.set.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -183,76 +182,6 @@ public final class PartsEdits {
     }
 
     /**
-     * Copies a kit under a new name, to be measured anew.
-     *
-     * @param kit name of the kit to begin with
-     * @param newName unique in its batch
-     * @return the command
-     */
-    public static Command copyKit(String kit, String newName) {
-        return new Command(
-                "add kit " + newName,
-                draft ->
-                        batch(
-                                draft,
-                                kits -> {
-                                    Kit old = find(kits, kit);
-                                    List<Kit> more = new ArrayList<>(kits);
-                                    more.add(named(old, newName.strip()));
-                                    return more;
-                                }));
-    }
-
-    /**
-     * Gives a kit another name; the pieces that use it follow.
-     *
-     * @param kit its name now
-     * @param newName unique in its batch
-     * @return the command
-     */
-    public static Command renameKit(String kit, String newName) {
-        String wanted = newName.strip();
-        return new Command(
-                "rename kit " + kit,
-                draft -> {
-                    HandleSet set = draft.set();
-                    PartsList parts = set.parts();
-                    List<Batch> batches =
-                            parts.batches().stream()
-                                    .map(b -> new Batch(b.id(), b.note(), renamed(b, kit, wanted)))
-                                    .toList();
-                    List<Piece> pieces =
-                            set.pieces().stream()
-                                    .map(p -> p.kit().equals(kit) ? p.withKit(wanted) : p)
-                                    .toList();
-                    return draft.withSet(
-                            new HandleSet(
-                                    set.name(),
-                                    set.note(),
-                                    set.shape(),
-                                    new PartsList(parts.name(), parts.note(), batches),
-                                    set.batch(),
-                                    set.rules(),
-                                    set.workshop(),
-                                    set.rack(),
-                                    set.stock(),
-                                    set.adhesive(),
-                                    set.common(),
-                                    pieces));
-                });
-    }
-
-    private static List<Kit> renamed(Batch batch, String kit, String newName) {
-        return batch.kits().stream()
-                .map(old -> old.name().equals(kit) ? named(old, newName) : old)
-                .toList();
-    }
-
-    private static Kit named(Kit kit, String name) {
-        return new Kit(name, kit.blade(), kit.tang(), kit.seatMm(), kit.ferrule(), kit.cap());
-    }
-
-    /**
      * Adds a batch with the kits of the one in use, to be measured anew, and works with it.
      *
      * @param id what the maker calls it, unique in the parts list
@@ -307,7 +236,7 @@ public final class PartsEdits {
                 });
     }
 
-    private static Kit find(List<Kit> kits, String name) {
+    static Kit find(List<Kit> kits, String name) {
         return kits.stream()
                 .filter(kit -> kit.name().equals(name))
                 .findFirst()
@@ -315,7 +244,7 @@ public final class PartsEdits {
                         () -> new IllegalArgumentException("no kit \"" + name + "\" in the batch"));
     }
 
-    private static Draft batch(Draft draft, UnaryOperator<List<Kit>> change) {
+    static Draft batch(Draft draft, UnaryOperator<List<Kit>> change) {
         HandleSet set = draft.set();
         PartsList parts = set.parts();
         List<Batch> batches = new ArrayList<>(parts.batches());

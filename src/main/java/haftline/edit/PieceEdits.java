@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /** Commands on the pieces of a set. */
 public final class PieceEdits {
@@ -122,8 +123,14 @@ public final class PieceEdits {
                         throw new IllegalArgumentException(
                                 "another piece is called \"" + wanted + "\"");
                     }
+                    Draft renamed = draft.withPiece(name, piece -> piece.withName(wanted));
+                    HandleSet set = renamed.set();
                     return shapes(
-                            draft.withPiece(name, piece -> piece.withName(wanted)),
+                            renamed.withSet(
+                                    set.withWorkshop(
+                                            WorkshopEdits.renamed(
+                                                    set.workshop(),
+                                                    r -> r.withPieceAlso(name, wanted)))),
                             shapes ->
                                     Optional.ofNullable(shapes.remove(name))
                                             .ifPresent(path -> shapes.put(wanted, path)));
@@ -143,13 +150,17 @@ public final class PieceEdits {
     }
 
     /** The name itself, or the first of "name 2", "name 3" that no piece has. */
-    static String freeName(HandleSet set, String name) {
+    static String freeName(String name, Predicate<String> isTaken) {
         String base = name.replaceFirst(" \\d+$", "");
         String free = base;
-        for (int number = 2; set.piece(free).isPresent(); number++) {
+        for (int number = 2; isTaken.test(free); number++) {
             free = base + " " + number;
         }
         return free;
+    }
+
+    private static String freeName(HandleSet set, String name) {
+        return freeName(name, other -> set.piece(other).isPresent());
     }
 
     private static Draft pieces(Draft draft, Consumer<List<Piece>> change) {

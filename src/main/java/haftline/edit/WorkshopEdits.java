@@ -70,6 +70,13 @@ public final class WorkshopEdits {
                                 change.apply(shop.rates().orElseGet(() -> Rates.ofHour(0)))));
     }
 
+    /** The workshop after something that its rates name was renamed. */
+    static Workshop renamed(Workshop workshop, UnaryOperator<Rates> change) {
+        return workshop.rates()
+                .map(rates -> workshop.withRates(change.apply(rates)))
+                .orElse(workshop);
+    }
+
     private static Command workshop(String name, UnaryOperator<Workshop> change) {
         return new Command(
                 name,

@@ -2,6 +2,7 @@ package haftline.set;
 
 import haftline.measure.Checks;
 import haftline.measure.NumberText;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -141,6 +142,38 @@ public record Rates(
     }
 
     /**
+     * The same rates for a kit that a set calls otherwise now. The old name keeps its price, for
+     * other sets may reckon with the same rates.
+     *
+     * @param kit its name before
+     * @param newName its name now; a price that it has already stays
+     * @return the changed copy
+     */
+    public Rates withKitAlso(String kit, String newName) {
+        List<KitPrice> more = new ArrayList<>(kits);
+        if (kits.stream().noneMatch(price -> price.kit().equals(newName))) {
+            kits.stream()
+                    .filter(price -> price.kit().equals(kit))
+                    .forEach(price -> more.add(new KitPrice(newName, price.each())));
+        }
+        return toBuilder().kits(more).build();
+    }
+
+    /**
+     * The same rates for a piece that a set calls otherwise now. The old name keeps its times, for
+     * other sets may reckon with the same rates.
+     *
+     * @param piece its name before
+     * @param newName its name now; a time that it has already stays
+     * @return the changed copy
+     */
+    public Rates withPieceAlso(String piece, String newName) {
+        return toBuilder()
+                .steps(steps.stream().map(step -> step.withPieceAlso(piece, newName)).toList())
+                .build();
+    }
+
+    /**
      * What a kit costs: blade, ferrule and cap together.
      *
      * @param kit name of the kit
@@ -227,6 +260,16 @@ public record Rates(
          */
         public WorkStep withPieces(List<PieceMinutes> other) {
             return new WorkStep(name, setupMinutes, eachMinutes, isGluing, other);
+        }
+
+        private WorkStep withPieceAlso(String piece, String newName) {
+            List<PieceMinutes> more = new ArrayList<>(pieces);
+            if (pieces.stream().noneMatch(own -> own.piece().equals(newName))) {
+                pieces.stream()
+                        .filter(own -> own.piece().equals(piece))
+                        .forEach(own -> more.add(new PieceMinutes(newName, own.eachMinutes())));
+            }
+            return withPieces(more);
         }
 
         /**

@@ -71,26 +71,6 @@ class PartsEditsTest {
     }
 
     @Test
-    void aCopiedKitIsMeasuredByItself() {
-        assertThat(document.apply(PartsEdits.copyKit("fork", "second fork")).isDone()).isTrue();
-        assertThat(document.apply(PieceEdits.add("second fork")).isDone()).isTrue();
-        KitSize length = size("second fork", "blade length");
-        document.apply(
-                PartsEdits.reading("second fork", length, Optional.of(Measured.exactly(99))));
-        assertThat(kit("second fork").blade().length().mean()).isEqualTo(99);
-        assertThat(kit("fork").blade().length().mean()).isNotEqualTo(99);
-        assertThat(document.apply(PartsEdits.copyKit("fork", "second fork")).isDone()).isFalse();
-    }
-
-    @Test
-    void aRenamedKitKeepsItsPieces() {
-        assertThat(document.apply(PartsEdits.renameKit("fork", "oyster fork")).isDone()).isTrue();
-        assertThat(document.draft().piece("seafood fork").kit()).isEqualTo("oyster fork");
-        assertThat(document.apply(PartsEdits.renameKit("oyster fork", "shucker")).isDone())
-                .isFalse();
-    }
-
-    @Test
     void aCapIsAddedToBeMeasuredAndTakenAway() {
         assertThat(kit("fork").cap()).isEmpty();
         document.apply(PartsEdits.cap("fork", true));

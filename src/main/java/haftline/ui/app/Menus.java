@@ -166,6 +166,10 @@ final class Menus extends MenuBar {
                                 () -> pieces.releaseAll(editor.piece().value()),
                                 shiftKey(KeyCode.R)),
                         item(
+                                "_Give all pieces its shape",
+                                () -> pieces.shareShape(editor.piece().value()),
+                                shiftKey(KeyCode.U)),
+                        item(
                                 "Re_move",
                                 () -> pieces.remove(editor.piece().value()),
                                 shiftKey(KeyCode.DELETE)));

@@ -199,14 +199,20 @@ public final class RowView extends SteadyBox {
         box.setMinWidth(Region.USE_PREF_SIZE);
         box.setVisibleRowCount(14);
         box.setOnShowing(e -> fill(box, row.options()));
-        box.setOnAction(
-                e -> {
-                    String value = box.getValue();
-                    if (value != null && !value.equals(row.state().value().text())) {
-                        row.enter(value);
-                    }
-                });
+        // While the list is open, arrows pass over choices that are not meant.
+        box.setOnAction(e -> enter(box));
+        box.setOnHidden(e -> enter(box));
         return box;
+    }
+
+    private void enter(ComboBox<String> box) {
+        String value = box.getValue();
+        if (!box.isShowing() && value != null && !value.equals(row.state().value().text())) {
+            row.enter(value);
+            // What was chosen may have made a choice of another name, which is shown from now on.
+            fill(box, row.options());
+            box.setValue(row.state().value().text());
+        }
     }
 
     private static void fill(ComboBox<String> box, List<String> options) {

@@ -1,5 +1,6 @@
 package haftline.ui.model;
 
+import haftline.edit.KitEdits;
 import haftline.edit.KitMakeUp;
 import haftline.edit.KitNumber;
 import haftline.edit.KitPart;
@@ -22,10 +23,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The measured parts, in the order of measuring. */
 final class PartsRows {
     private static final String GRAMS = "g";
+
+    /** Chosen in the place of a kit, it makes one. */
+    private static final String ANOTHER_KIT = "another, to be measured";
 
     private final Inspected at;
 
@@ -35,7 +40,7 @@ final class PartsRows {
 
     List<Group> groups() {
         return List.of(
-                Group.plain(List.of(batch(), kitRow())),
+                Group.plain(List.of(batch(), kitRow(), kitName())),
                 new Group(
                         "blade",
                         summary(
@@ -106,9 +111,29 @@ final class PartsRows {
     private Row kitRow() {
         return Row.choice(
                 "kit",
-                () -> at.set().batchInUse().kits().stream().map(Kit::name).toList(),
+                () ->
+                        Stream.concat(
+                                        at.set().batchInUse().kits().stream().map(Kit::name),
+                                        Stream.of(ANOTHER_KIT))
+                                .toList(),
                 () -> Row.State.of(at.piece().kit(), "", Row.Source.PIECE),
-                name -> at.run(PieceEdits.kit(at.piece().name(), name)));
+                name ->
+                        at.run(
+                                name.equals(ANOTHER_KIT)
+                                        ? KitEdits.another(at.piece().name())
+                                        : PieceEdits.kit(at.piece().name(), name)));
+    }
+
+    private Row kitName() {
+        return Row.field(
+                "kit's name",
+                Row.Kind.PLAIN,
+                () ->
+                        Row.State.of(
+                                at.piece().kit(),
+                                "other sets with these parts name it too",
+                                Row.Source.MEASURED),
+                name -> at.run(KitEdits.rename(at.piece().kit(), name)));
     }
 
     private List<Row> blade() {

@@ -5,6 +5,8 @@ import haftline.edit.Differences;
 import haftline.edit.Draft;
 import haftline.edit.Outcome;
 import haftline.edit.PieceEdits;
+import haftline.edit.Scope;
+import haftline.edit.ShapeEdits;
 import haftline.edit.Worked;
 import haftline.findings.Gravity;
 import haftline.parts.Kit;
@@ -201,5 +203,15 @@ public final class PiecesModel {
      */
     public Outcome releaseAll(String name) {
         return editor.run(Differences.releaseAll(name));
+    }
+
+    /**
+     * Gives all pieces the shape that one has of its own.
+     *
+     * @param name the piece's name
+     * @return done, or why not
+     */
+    public Outcome shareShape(String name) {
+        return editor.run(new ShapeEdits(name, Scope.ALL_PIECES).makeCommon());
     }
 }

@@ -69,7 +69,7 @@ class InspectorModelTest {
                                 .flatMap(group -> group.rows().stream().map(group::labelOf)))
                 .contains("bore", "outside, lesser axis", "hole in the lip", "metal");
         assertThat(groups.get(0).rows().stream().map(groups.get(0)::labelOf))
-                .containsExactly("batch in use", "kit");
+                .containsExactly("batch in use", "kit", "kit's name");
         assertThat(
                         groups.stream()
                                 .filter(group -> group.title().equals("tang"))
@@ -287,6 +287,20 @@ class InspectorModelTest {
         stock.release();
         assertThat(editor.draft().value().piece("butter spreader").stock()).isEmpty();
         assertThat(stock.enter("unobtainium").isDone()).isFalse();
+    }
+
+    @Test
+    void anotherKitIsMadeAndNamed() {
+        String before = row(Step.PARTS, "kit").state().value().text();
+        row(Step.PARTS, "kit").enter("another, to be measured");
+        assertThat(row(Step.PARTS, "kit").state().value().text()).isEqualTo(before + " 2");
+        assertThat(row(Step.PARTS, "kit").options()).contains(before, before + " 2");
+        row(Step.PARTS, "kit's name").enter("long " + before);
+        assertThat(row(Step.PARTS, "kit").state().value().text()).isEqualTo("long " + before);
+        row(Step.PARTS, "kit's name").enter(before);
+        assertThat(row(Step.PARTS, "kit's name").state().value().wrong().orElseThrow())
+                .contains("another kit is called \"" + before + "\"");
+        assertThat(row(Step.PARTS, "kit").state().value().text()).isEqualTo("long " + before);
     }
 
     @Test

@@ -92,6 +92,17 @@ class PiecesModelTest {
     }
 
     @Test
+    void aPieceGivesItsShapeToAll() {
+        var own = editor.draft().value().shape("seafood fork");
+        assertThat(editor.draft().value().shape("shucker")).isNotEqualTo(own);
+        assertThat(pieces.shareShape("seafood fork").isDone()).isTrue();
+        assertThat(editor.draft().value().shape("shucker")).isEqualTo(own);
+        assertThat(pieces.summary("seafood fork").differences()).doesNotContain(Difference.SHAPE);
+        assertThat(pieces.shareShape("shucker").refusal().orElseThrow())
+                .isEqualTo("\"shucker\" has no shape of its own");
+    }
+
+    @Test
     void aPieceIsWorkedOutOnlyWhenItChanges() {
         var before = pieces.worked("shucker");
         pieces.rename("seafood fork", "oyster fork");
