@@ -20,6 +20,7 @@ import haftline.shape.Shape;
 import haftline.shape.Size;
 import haftline.store.LoadedSet;
 import haftline.store.References;
+import haftline.store.Starter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -72,13 +73,21 @@ public final class NewSet {
                         "",
                         Optional.of(BATCH),
                         Optional.empty(),
-                        like.references().workshop().map(path -> seenFrom(file, like, path)),
+                        like.references()
+                                .workshop()
+                                .filter(path -> !isInProgram(like))
+                                .map(path -> seenFrom(file, like, path)),
                         like.references().catalogues().stream()
                                 .map(path -> seenFrom(file, like, path))
                                 .toList(),
                         like.references().rack(),
                         Map.of());
         return new LoadedSet(file, set, references, like.catalogues(), like.materials());
+    }
+
+    /** What lies in the program is not for keeping: the set gets a workshop's file of its own. */
+    private static boolean isInProgram(LoadedSet like) {
+        return like.file().equals(Starter.set());
     }
 
     private static String seenFrom(Path file, LoadedSet like, String path) {

@@ -9,7 +9,10 @@ import haftline.set.TemplateSettings;
 import haftline.set.Workshop;
 import haftline.shape.Shape;
 import haftline.store.AtomicSave;
+import haftline.store.DocumentException;
 import haftline.store.LoadedSet;
+import haftline.store.SetFile;
+import haftline.store.Starter;
 import java.io.IOException;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
@@ -224,6 +227,17 @@ class SavingTest {
         before = texts();
         savedAndReadBack();
         assertThat(changed()).isEmpty();
+    }
+
+    @Test
+    void aNewSetMadeFromTheProgramsOwnHasAWorkshopOfItsOwn() throws DocumentException {
+        LoadedSet shown = SetFile.read(Starter.set());
+        OpenDocument fresh = OpenDocument.unsaved(NewSet.in(folder, shown));
+        Path to = folder.resolve("fresh.yaml");
+        assertThat(fresh.saveAs(to)).isInstanceOf(SaveResult.Saved.class);
+        LoadedSet read = DemoSet.read(to);
+        assertThat(read.references().workshop()).contains("fresh-workshop.yaml");
+        assertThat(read.set().workshop()).isEqualTo(shown.set().workshop());
     }
 
     @Test
