@@ -75,7 +75,7 @@ public final class NewSet {
                         Optional.empty(),
                         like.references()
                                 .workshop()
-                                .filter(path -> !isInProgram(like))
+                                .filter(path -> !Starter.isSet(like.file()))
                                 .map(path -> seenFrom(file, like, path)),
                         like.references().catalogues().stream()
                                 .map(path -> seenFrom(file, like, path))
@@ -83,11 +83,6 @@ public final class NewSet {
                         like.references().rack(),
                         Map.of());
         return new LoadedSet(file, set, references, like.catalogues(), like.materials());
-    }
-
-    /** What lies in the program is not for keeping: the set gets a workshop's file of its own. */
-    private static boolean isInProgram(LoadedSet like) {
-        return like.file().equals(Starter.set());
     }
 
     private static String seenFrom(Path file, LoadedSet like, String path) {

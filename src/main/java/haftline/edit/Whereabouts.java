@@ -1,6 +1,7 @@
 package haftline.edit;
 
 import haftline.store.References;
+import haftline.store.Starter;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.Optional;
  */
 final class Whereabouts {
     private final Path opened;
+    private final boolean isInProgram;
     private final Map<Path, Path> moved = new HashMap<>();
     private Path now;
 
@@ -24,6 +26,7 @@ final class Whereabouts {
      */
     Whereabouts(Path opened) {
         this.opened = normal(opened);
+        isInProgram = Starter.isSet(opened);
         now = this.opened;
     }
 
@@ -41,9 +44,9 @@ final class Whereabouts {
         return path.toAbsolutePath().normalize();
     }
 
-    /** The file that a reference means, or empty where it names none yet. */
+    /** The file that a reference means, or empty where it names none yet, or one in the program. */
     Optional<Path> resolve(String reference) {
-        if (reference.isBlank()) {
+        if (reference.isBlank() || isInProgram) {
             return Optional.empty();
         }
         Path path = normal(opened.resolveSibling(reference));

@@ -31,6 +31,18 @@ public final class Starter {
     }
 
     /**
+     * Whether a file is the demonstration set's inside the program: what it names is not for
+     * keeping either.
+     *
+     * @param file any file
+     * @return true for {@link #set} alone
+     */
+    public static boolean isSet(Path file) {
+        // The program is not opened for files that cannot be it.
+        return file.endsWith(SET) && file.equals(set());
+    }
+
+    /**
      * The starter shapes, by name of their file.
      *
      * @return files inside the program, to be read with {@link ShapeFile#read}

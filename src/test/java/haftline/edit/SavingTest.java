@@ -14,6 +14,7 @@ import haftline.store.LoadedSet;
 import haftline.store.SetFile;
 import haftline.store.Starter;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -238,6 +239,29 @@ class SavingTest {
         LoadedSet read = DemoSet.read(to);
         assertThat(read.references().workshop()).contains("fresh-workshop.yaml");
         assertThat(read.set().workshop()).isEqualTo(shown.set().workshop());
+    }
+
+    @Test
+    void theProgramsOwnSetIsSavedWithAllThatItNeeds() throws DocumentException {
+        OpenDocument shown = OpenDocument.unsaved(SetFile.read(Starter.set()));
+        Path to = folder.resolve("mine.yaml");
+        assertThat(shown.saveAs(to)).isInstanceOf(SaveResult.Saved.class);
+        document = shown;
+        readBack(to);
+        LoadedSet read = DemoSet.read(to);
+        assertThat(read.references().parts()).isEqualTo("mine-parts.yaml");
+        assertThat(read.references().shape()).isEqualTo("mine-shape.yaml");
+        assertThat(read.references().workshop()).contains("mine-workshop.yaml");
+        assertThat(read.references().pieceShapes().values())
+                .containsExactly("mine-seafood-fork-shape.yaml");
+        shown.apply(KitEdits.rename("fork", "oyster fork"));
+        assertThat(shown.save()).isInstanceOf(SaveResult.Saved.class);
+        readBack(to);
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files.filter(file -> file.toString().contains("mine"))).hasSize(5);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

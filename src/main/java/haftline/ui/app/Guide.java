@@ -25,7 +25,7 @@ final class Guide extends VBox {
         opened.follow(
                 document ->
                         title.setText(
-                                document.loaded().file().equals(Starter.set())
+                                Starter.isSet(document.loaded().file())
                                         ? "This is the demonstration set; its data is invented"
                                         : "First steps on the board"));
         title.getStyleClass().add("guide-title");
