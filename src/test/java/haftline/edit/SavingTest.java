@@ -258,7 +258,7 @@ class SavingTest {
         assertThat(shown.save()).isInstanceOf(SaveResult.Saved.class);
         readBack(to);
         try (Stream<Path> files = Files.list(folder)) {
-            assertThat(files.filter(file -> file.toString().contains("mine"))).hasSize(5);
+            assertThat(files.filter(file -> file.toString().matches(".*mine.*yaml"))).hasSize(5);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
