@@ -96,6 +96,16 @@ final class BoardHand {
         crossHair.show(px, model.readOut(px), shown, pane.getWidth(), pane.getHeight());
     }
 
+    /** Reads what is dragged with the next painting, which reads again all the same. */
+    private void follow(double px, double py) {
+        if (py < Sheet.RULER || !crossHair.isShown()) {
+            read(px, py);
+        } else {
+            readAt = px;
+            pane.stale();
+        }
+    }
+
     /** What is read changes under a hand at rest: by keys, by a remedy, by a step back. */
     void readAgain() {
         if (crossHair.isShown()) {
@@ -130,7 +140,7 @@ final class BoardHand {
         moved |= Math.hypot(dx, dy) > 2;
         if (model.isDragging()) {
             model.dragTo(event.getX(), event.getY(), event.isAltDown());
-            read(crossHairX(event), event.getY());
+            follow(crossHairX(event), event.getY());
         } else if (panning && moved) {
             leave();
             pane.setCursor(Cursor.MOVE);

@@ -141,7 +141,8 @@ public final class BoardPane extends Region {
         angle.hide();
     }
 
-    private void stale() {
+    /** Paints anew, and reads again, with the next frame. */
+    void stale() {
         stale = true;
         setNeedsLayout(true);
     }

@@ -7,9 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Rectangle2D;
-import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Region;
+import javafx.scene.Node;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Line;
 
@@ -18,11 +16,6 @@ final class CrossHair {
     private static final String[] NAMES = {
         "from the shoulder", "diameter", "wall, at worst", "slope", "radius along"
     };
-
-    /** Room for the longest words and figures in either unit, px. */
-    private static final double WORDS = 112;
-
-    private static final double FIGURES = 104;
 
     /** Beside the line: half the words of a node's diameter, and air, px. */
     private static final double ASIDE = 42;
@@ -33,31 +26,13 @@ final class CrossHair {
     private static final double EDGE = 4;
 
     private final Line line = new Line();
-    private final GridPane card = new GridPane();
-    private double wide;
-    private double tall;
+    private final ReadOutCard card = new ReadOutCard(NAMES.length);
     private List<Rectangle2D> kept = List.of();
-    private final Label first = new Label();
-    private final Label[] values = new Label[NAMES.length];
 
     CrossHair() {
         line.getStyleClass().add("cross-hair");
-        card.getStyleClass().add("readout");
-        for (Region node : new Region[] {card}) {
-            node.setMouseTransparent(true);
-            node.setManaged(false);
-        }
         line.setMouseTransparent(true);
         line.setManaged(false);
-        for (int i = 0; i < NAMES.length; i++) {
-            Label name = i == 0 ? first : new Label(NAMES[i]);
-            name.getStyleClass().add("readout-label");
-            values[i] = new Label();
-            values[i].getStyleClass().add("readout-value");
-            values[i].setMinWidth(FIGURES);
-            name.setMinWidth(WORDS);
-            card.addRow(i, name, values[i]);
-        }
         hide();
     }
 
@@ -65,7 +40,7 @@ final class CrossHair {
         return line;
     }
 
-    GridPane card() {
+    Node card() {
         return card;
     }
 
@@ -106,28 +81,25 @@ final class CrossHair {
         line.setEndX(Pen.sharp(px));
         line.setStartY(Sheet.RULER);
         line.setEndY(height);
-        first.setText(at.xMm() < 0 ? "before the shoulder" : NAMES[0]);
-        values[0].setText(shown.length(Math.abs(at.xMm())));
-        values[1].setText(shown.length(at.diameterMm()));
-        values[2].setText(
-                at.wallMm().isEmpty()
-                        ? "solid"
-                        : shown.wall(Math.max(0, at.wallMm().getAsDouble())));
-        values[3].setText(shown.angle(at.slopeDeg()));
-        values[4].setText(bend(at, shown));
+        String[] figures = {
+            shown.length(Math.abs(at.xMm())),
+            shown.length(at.diameterMm()),
+            at.wallMm().isEmpty() ? "solid" : shown.wall(Math.max(0, at.wallMm().getAsDouble())),
+            shown.angle(at.slopeDeg()),
+            bend(at, shown)
+        };
+        for (int i = 0; i < NAMES.length; i++) {
+            card.write(i, i == 0 && at.xMm() < 0 ? "before the shoulder" : NAMES[i], figures[i]);
+        }
         line.setVisible(true);
         card.setVisible(true);
-        if (tall == 0) {
-            // Its columns are wide enough for all figures: it is measured once.
-            card.applyCss();
-            wide = card.prefWidth(-1);
-            tall = card.prefHeight(wide);
-        }
+        card.lay();
         place(width);
     }
 
     private void place(double width) {
-        card.resizeRelocate(Math.round(beside(line.getStartX(), width)), TOP, wide, tall);
+        card.setLayoutX(Math.round(beside(line.getStartX(), width)));
+        card.setLayoutY(TOP);
     }
 
     /**
@@ -147,21 +119,21 @@ final class CrossHair {
      */
     private double beside(double px, double width) {
         double right = px + ASIDE;
-        double left = px - ASIDE - wide;
+        double left = px - ASIDE - card.wide();
         List<Double> places = new ArrayList<>(List.of(right, left));
         for (Rectangle2D words : kept) {
             places.add(words.getMaxX() + EDGE);
-            places.add(words.getMinX() - EDGE - wide);
+            places.add(words.getMinX() - EDGE - card.wide());
         }
         return places.stream()
                 .filter(x -> x >= right || x <= left)
-                .filter(x -> x >= EDGE && x + wide + EDGE < width && !covers(x))
-                .min(Comparator.comparingDouble(x -> Math.abs(x + wide / 2 - px)))
-                .orElse(right + wide + EDGE < width ? right : Math.max(EDGE, left));
+                .filter(x -> x >= EDGE && x + card.wide() + EDGE < width && !covers(x))
+                .min(Comparator.comparingDouble(x -> Math.abs(x + card.wide() / 2 - px)))
+                .orElse(right + card.wide() + EDGE < width ? right : Math.max(EDGE, left));
     }
 
     private boolean covers(double x) {
-        return kept.stream().anyMatch(words -> words.intersects(x, TOP, wide, tall));
+        return kept.stream().anyMatch(words -> words.intersects(x, TOP, card.wide(), card.tall()));
     }
 
     private static String bend(ReadOut at, Shown shown) {

@@ -236,8 +236,8 @@ class EditorWindowTest {
     }
 
     private static List<String> readOut(FxRobot robot) {
-        return robot.lookup(".readout-value").queryAllAs(Label.class).stream()
-                .map(Label::getText)
+        return robot.lookup(".readout-value").queryAllAs(Text.class).stream()
+                .map(Text::getText)
                 .toList();
     }
 
