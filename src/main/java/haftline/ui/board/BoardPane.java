@@ -75,7 +75,9 @@ public final class BoardPane extends Region {
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setMinSize(200, 120);
-        getChildren().addAll(tiles, crossHair.line(), crossHair.card(), angle);
+        getChildren().addAll(tiles, crossHair.line(), crossHair.card());
+        // Hidden, it would be walked through with every frame.
+        angle.visibleProperty().addListener((o, was, is) -> lay(angle, is));
         hand = new BoardHand(this, editor, model, crossHair);
         setOnMouseMoved(hand::hover);
         setOnMouseExited(event -> hand.leave());
@@ -127,6 +129,14 @@ public final class BoardPane extends Region {
         chosen.watch(finding -> stale());
         palette.watch(theme -> stale());
         overlay.watch(laid -> stale());
+    }
+
+    private void lay(AngleCard card, boolean isShown) {
+        if (isShown) {
+            getChildren().add(card);
+        } else {
+            getChildren().remove(card);
+        }
     }
 
     /** Its size never goes by what it shows: the window is not laid out anew for the read-out. */

@@ -5,7 +5,9 @@ import haftline.ui.model.NodeTableModel;
 import haftline.ui.model.NodeTableModel.Column;
 import haftline.ui.model.NodeTableModel.Line;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -23,7 +25,10 @@ final class NodeTable extends TypedTable {
     private final NodeTableModel model;
     private final BoardModel board;
     private final List<Cell> cells = new ArrayList<>();
-    private final List<Hyperlink> releases = new ArrayList<>();
+
+    /** Each node's name, and under it, where a figure is the piece's own, what gives it up. */
+    private final Map<String, VBox> named = new HashMap<>();
+
     private final Runnable stop;
     private String built = "";
 
@@ -59,14 +64,16 @@ final class NodeTable extends TypedTable {
                                 cell.field().pseudoClassStateChanged(OWN, own);
                             });
         }
-        for (Hyperlink release : releases) {
-            boolean own =
-                    line((String) release.getUserData())
-                            .filter(l -> l.isPlaceOwn() || l.isDiameterOwn())
-                            .isPresent();
-            release.setVisible(own);
-            release.setManaged(own);
-        }
+        named.forEach(
+                (node, cell) -> {
+                    boolean own =
+                            line(node).filter(l -> l.isPlaceOwn() || l.isDiameterOwn()).isPresent();
+                    if (own && cell.getChildren().size() == 1) {
+                        cell.getChildren().add(release(node));
+                    } else if (!own) {
+                        cell.getChildren().remove(1, cell.getChildren().size());
+                    }
+                });
     }
 
     private Optional<Line> line(String node) {
@@ -76,7 +83,7 @@ final class NodeTable extends TypedTable {
     private void build(List<Line> lines) {
         clear();
         cells.clear();
-        releases.clear();
+        named.clear();
         int row = 1;
         for (Line line : lines) {
             boolean crisp = line.fixedBy().isEmpty() && line.join().equals("crisp");
@@ -85,9 +92,10 @@ final class NodeTable extends TypedTable {
             name.getStyleClass().add("field-label");
             name.setMinWidth(0);
             // Under the name, where it takes no figure its room.
-            VBox named = new VBox(name, release(line));
-            named.setAlignment(Pos.CENTER_LEFT);
-            put(named, 0, row);
+            VBox cell = new VBox(name);
+            cell.setAlignment(Pos.CENTER_LEFT);
+            named.put(line.name(), cell);
+            put(cell, 0, row);
             for (int i = 0; i < COLUMNS.length; i++) {
                 put(cell(line, COLUMNS[i]), i + 1, row);
             }
@@ -95,15 +103,13 @@ final class NodeTable extends TypedTable {
         }
     }
 
-    private Hyperlink release(Line line) {
+    private Hyperlink release(String node) {
         Hyperlink release = new Hyperlink("as the set");
         release.getStyleClass().add("whose");
         release.setTooltip(
                 new Tooltip("Gives this piece's own place and diameter up for the set's"));
-        release.setAccessibleText(line.name() + " back to the set's");
-        release.setUserData(line.name());
-        release.setOnAction(e -> tell(model.release(line.name())));
-        releases.add(release);
+        release.setAccessibleText(node + " back to the set's");
+        release.setOnAction(e -> tell(model.release(node)));
         return release;
     }
 

@@ -3,7 +3,9 @@ package haftline.ui.inspector;
 import haftline.ui.model.Row;
 import haftline.ui.theme.SteadyBox;
 import haftline.ui.words.Shown;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -53,9 +55,13 @@ public final class RowView extends SteadyBox {
     }
 
     private final Row row;
-    private final Label note = new Label();
-    private final Hyperlink release = new Hyperlink("by the rule");
     private final HBox line;
+
+    /** The line below, which most rows never need; so do its parts, as they come. */
+    private final HBox under = new HBox(6);
+
+    private final Label note = new Label();
+    private Optional<Hyperlink> release = Optional.empty();
     private Runnable stop = () -> {};
 
     /**
@@ -93,20 +99,23 @@ public final class RowView extends SteadyBox {
         note.getStyleClass().add("field-note");
         note.setWrapText(true);
         HBox.setHgrow(note, Priority.ALWAYS);
-        release.getStyleClass().add("whose");
-        release.setMinWidth(Region.USE_PREF_SIZE);
-        release.setTooltip(RELEASE);
-        release.setAccessibleText(row.label() + " by the rule");
-        release.setOnAction(
+        under.setAlignment(Pos.CENTER_LEFT);
+        getChildren().add(line);
+        follow();
+    }
+
+    private Hyperlink release() {
+        Hyperlink link = new Hyperlink("by the rule");
+        link.getStyleClass().add("whose");
+        link.setMinWidth(Region.USE_PREF_SIZE);
+        link.setTooltip(RELEASE);
+        link.setAccessibleText(row.label() + " by the rule");
+        link.setOnAction(
                 e -> {
                     row.release();
-                    release.setVisited(false);
+                    link.setVisited(false);
                 });
-        HBox under = new HBox(6, release, note);
-        under.setAlignment(Pos.CENTER_LEFT);
-        getChildren().addAll(line, under);
-        under.managedProperty().bind(note.managedProperty().or(release.managedProperty()));
-        follow();
+        return link;
     }
 
     private Node shown() {
@@ -134,11 +143,8 @@ public final class RowView extends SteadyBox {
     private void explain(Row.State state) {
         boolean wrong = state.wrong().isPresent();
         note.setText(Shown.unbroken(state.wrong().orElse(state.because())));
-        note.setManaged(!note.getText().isEmpty());
-        note.setVisible(!note.getText().isEmpty());
         note.pseudoClassStateChanged(WRONG, wrong);
-        release.setManaged(row.canRelease());
-        release.setVisible(row.canRelease());
+        layUnder();
         Node shown = line.getChildren().get(1);
         shown.pseudoClassStateChanged(WRONG, wrong);
         shown.pseudoClassStateChanged(OWN, state.source() == Row.Source.PIECE);
@@ -154,6 +160,26 @@ public final class RowView extends SteadyBox {
             figure.setText(Shown.unbroken(state.text()));
         } else {
             choose((ComboBox<?>) shown, state.text());
+        }
+    }
+
+    /** A part that says nothing is not in the window: every frame walks through what is. */
+    private void layUnder() {
+        if (row.canRelease() && release.isEmpty()) {
+            release = Optional.of(release());
+        }
+        List<Node> parts = new ArrayList<>();
+        release.filter(link -> row.canRelease()).ifPresent(parts::add);
+        if (!note.getText().isEmpty()) {
+            parts.add(note);
+        }
+        if (!under.getChildren().equals(parts)) {
+            under.getChildren().setAll(parts);
+        }
+        if (parts.isEmpty()) {
+            getChildren().remove(under);
+        } else if (!getChildren().contains(under)) {
+            getChildren().add(under);
         }
     }
 
@@ -196,6 +222,7 @@ public final class RowView extends SteadyBox {
 
     private ComboBox<String> box() {
         ComboBox<String> box = new ComboBox<>();
+        box.setSkin(new ChoiceSkin(box));
         box.setMinWidth(Region.USE_PREF_SIZE);
         box.setVisibleRowCount(14);
         box.setOnShowing(e -> fill(box, row.options()));
