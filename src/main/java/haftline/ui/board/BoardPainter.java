@@ -1,10 +1,14 @@
 package haftline.ui.board;
 
 import haftline.handle.Handle;
+import haftline.handle.Metals;
+import haftline.handle.TangFit;
 import haftline.measure.Units;
+import haftline.parts.Kit;
+import haftline.stock.Stock;
 import haftline.ui.model.View;
+import haftline.ui.theme.Palette;
 import java.util.Arrays;
-import java.util.Objects;
 import java.util.Optional;
 
 /** Draws a scene: the ground first, the ruler last. */
@@ -19,36 +23,29 @@ final class BoardPainter {
 
     private long made;
     private Drawn drawn;
+
+    /** How often the setting of what the pixels show has changed. */
+    private long settings;
+
     private final CoarseGrain slices = new CoarseGrain(CoarseRaster.TALL);
 
     /** What the pixels show, so that they are made anew only where they must. */
-    private record Drawn(
-            Handle handle,
-            Object palette,
+    private record Drawn(Handle handle, Setting setting, boolean isQuick) {}
+
+    /** All that a column of pixels shows beside what the outline gives. */
+    private record Setting(
+            Kit kit,
+            Metals metals,
+            Stock stock,
+            TangFit fit,
+            double tenonEndX,
+            Palette palette,
             Optional<Units> squares,
             double scale,
             double startX,
             int width,
             int height,
-            int axisRow,
-            boolean isQuick) {
-        /** All that a column shows beside what the outline gives, as a number. */
-        int setting() {
-            return Objects.hash(
-                    handle.brief().kit(),
-                    handle.brief().metals(),
-                    handle.brief().stock(),
-                    handle.fit(),
-                    handle.tenonEndX(),
-                    palette,
-                    squares,
-                    scale,
-                    startX,
-                    width,
-                    height,
-                    axisRow);
-        }
-    }
+            int axisRow) {}
 
     /**
      * Draws everything.
@@ -111,18 +108,25 @@ final class BoardPainter {
                         && density == Math.rint(density)
                         && scene.chosen().isEmpty()
                         && scene.overlay().photograph() == 0;
-        Drawn wanted =
-                new Drawn(
-                        handle,
+        Setting now =
+                new Setting(
+                        handle.brief().kit(),
+                        handle.brief().metals(),
+                        handle.brief().stock(),
+                        handle.fit(),
+                        handle.tenonEndX(),
                         scene.palette(),
                         isOpaque ? Optional.of(scene.units()) : Optional.empty(),
                         view.scale() * density,
                         startX,
                         width,
                         height,
-                        axisRow,
-                        scene.inHand());
+                        axisRow);
+        Drawn wanted = new Drawn(handle, now, scene.inHand());
         if (!wanted.equals(drawn)) {
+            if (drawn == null || !now.equals(drawn.setting())) {
+                settings++;
+            }
             if (pixels.length != width * height || looks.length != width) {
                 pixels = new int[width * height];
                 looks = new long[0];
@@ -138,14 +142,7 @@ final class BoardPainter {
                                 : Ground.CLEAR;
                 looks =
                         new CoarseRaster(handle, scene.palette(), slices, ground)
-                                .paint(
-                                        startX,
-                                        devicePx,
-                                        size,
-                                        hatched,
-                                        wanted.setting(),
-                                        pixels,
-                                        looks);
+                                .paint(startX, devicePx, size, hatched, settings, pixels, looks);
             } else {
                 slices.forget();
                 new PieceRaster(handle, scene.palette(), PieceRaster.Below.SECTION)
