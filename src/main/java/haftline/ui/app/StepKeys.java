@@ -14,7 +14,8 @@ import javafx.scene.input.KeyEvent;
 /**
  * Keys of the menus that fields and lists would keep. One step back and forth: a field takes these
  * keys for its own letters, whether any were typed or not; here it has them only until what was
- * typed is taken. The next piece, the one before and another name: a list would take them for its own rows.
+ * typed is taken. The next piece, the one before and another name: a list would take them for its
+ * own rows.
  */
 final class StepKeys {
     static final KeyCombination UNDO =
