@@ -217,7 +217,7 @@ final class AdjustPage {
     }
 
     private String size(double mm) {
-        return NumberText.fixed(mm / lengths.units().millimetres(), decimals()).replace('-', '−');
+        return NumberText.said(NumberText.fixed(mm / lengths.units().millimetres(), decimals()));
     }
 
     /** A wall, which is never shown thicker than it is. */

@@ -111,7 +111,7 @@ final class CheckBackPage {
     private String signed(double mm) {
         String size = lengths.difference(Math.abs(mm));
         boolean none = Double.parseDouble(size) == 0;
-        return none ? size : (mm < 0 ? "-" : "+") + size;
+        return none ? size : (mm < 0 ? "−" : "+") + size;
     }
 
     private String length(double mm) {

@@ -130,7 +130,7 @@ final class DoubtRows {
     }
 
     private String text(double value, boolean length) {
-        return length ? lengths.difference(value) : NumberText.fixed(value, 1);
+        return length ? lengths.difference(value) : NumberText.said(NumberText.fixed(value, 1));
     }
 
     private void matters(String label, List<Weight> weights, boolean wall) {

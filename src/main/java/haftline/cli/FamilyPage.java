@@ -80,7 +80,7 @@ final class FamilyPage {
     /** Such as {@code +6.0 mm (+27 %)}. */
     private String signed(Trait trait, Family.Entry entry) {
         double difference = entry.difference();
-        String sign = difference < 0 ? "-" : "+";
+        String sign = difference < 0 ? "−" : "+";
         String size = number(trait, Math.abs(difference));
         String unit = trait.unit() == Trait.Unit.MM ? " " + lengths.unit() : unit(trait, 0);
         String percent =
@@ -98,7 +98,7 @@ final class FamilyPage {
         return switch (trait.unit()) {
             case MM -> lengths.contour(value);
             case SHARE -> NumberText.fixed(value, 2);
-            case DEG -> NumberText.fixed(value, 1);
+            case DEG -> NumberText.said(NumberText.fixed(value, 1));
         };
     }
 

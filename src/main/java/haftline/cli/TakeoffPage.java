@@ -141,7 +141,9 @@ final class TakeoffPage {
 
     private String fine(double mm) {
         Units units = lengths.units();
-        return NumberText.fixed(mm / units.millimetres(), units == Units.MM ? FINE_MM : FINE_INCH);
+        return NumberText.said(
+                NumberText.fixed(
+                        mm / units.millimetres(), units == Units.MM ? FINE_MM : FINE_INCH));
     }
 
     /** What is left of one reading: no finer than it was read. */

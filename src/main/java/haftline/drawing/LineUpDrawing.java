@@ -325,10 +325,10 @@ public final class LineUpDrawing {
                 .map(
                         entry ->
                                 "  ("
-                                        + (entry.difference() < 0 ? "-" : "+")
+                                        + (entry.difference() < 0 ? "−" : "+")
                                         + figure(Math.abs(entry.difference()))
                                         + ", "
-                                        + (entry.percent() < 0 ? "-" : "+")
+                                        + (entry.percent() < 0 ? "−" : "+")
                                         + NumberText.fixed(Math.abs(entry.percent()), 0)
                                         + " %)")
                 .orElse("");

@@ -99,12 +99,13 @@ public final class TakeOffDrawing {
 
     /** A residual on the scale: in hundredths of a mm or ten-thousandths of an inch at most. */
     private String scaled(double mm) {
-        String figure = NumberText.upTo(mm / units.millimetres(), isInch() ? 4 : 2);
+        String figure =
+                NumberText.said(NumberText.upTo(mm / units.millimetres(), isInch() ? 4 : 2));
         return (mm > 0 ? "+" : "") + figure;
     }
 
     private String left(double mm) {
-        return NumberText.fixed(mm / units.millimetres(), isInch() ? 4 : 2);
+        return NumberText.said(NumberText.fixed(mm / units.millimetres(), isInch() ? 4 : 2));
     }
 
     private Drawing drawn() {

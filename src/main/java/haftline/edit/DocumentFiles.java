@@ -25,11 +25,13 @@ final class DocumentFiles {
     private final LoadedSet opened;
     private final Whereabouts where;
     private final KnownFiles known;
+    private final Renames renames;
     private Optional<Path> own;
 
     private DocumentFiles(LoadedSet opened, Optional<Path> own) {
         this.opened = opened;
         this.own = own.map(Whereabouts::normal);
+        renames = new Renames(opened.set().pieces());
         where = new Whereabouts(opened.file());
         this.own.ifPresent(where::settle);
         known = new KnownFiles(opened.materials().metals().keys());
@@ -83,6 +85,11 @@ final class DocumentFiles {
                 where.current(draft.references()),
                 opened.catalogues(),
                 opened.materials());
+    }
+
+    /** Names that pieces were given since the last save. */
+    Renames renames() {
+        return renames;
     }
 
     List<Path> toSave(Draft draft) {
@@ -151,8 +158,11 @@ final class DocumentFiles {
         }
         plan.moves().forEach(where::move);
         where.settle(plan.file());
+        boolean isOwn = own.equals(Optional.of(Whereabouts.normal(plan.file())));
         own = Optional.of(plan.file());
         known.watch(plan.file());
-        return new SaveResult.Saved(List.copyOf(written));
+        Optional<String> left = isOwn ? renames.settle(plan.file()) : renames.forget();
+        return left.<SaveResult>map(why -> new SaveResult.Failed(why, List.copyOf(written)))
+                .orElse(new SaveResult.Saved(List.copyOf(written)));
     }
 }

@@ -139,8 +139,7 @@ public final class OpenDocument {
      * @return done, or why not; the document is then as before
      */
     public Outcome apply(Command command) {
-        end();
-        return attempt(command, draft(), Optional.empty(), after -> commit(command.name(), after));
+        return run(command, Optional.empty());
     }
 
     /**
@@ -151,9 +150,13 @@ public final class OpenDocument {
      * @return done, or why not; the document is then as before
      */
     public Outcome applyIfDrawable(Command command, String piece) {
+        return run(command, Optional.of(piece));
+    }
+
+    private Outcome run(Command command, Optional<String> drawable) {
         end();
         return attempt(
-                command, draft(), Optional.of(piece), after -> commit(command.name(), after));
+                command, draft(), drawable, after -> step(history.step(command.name(), after)));
     }
 
     /**
@@ -190,11 +193,7 @@ public final class OpenDocument {
      */
     public boolean end() {
         gestureStart = null;
-        boolean stepped = history.end();
-        if (stepped) {
-            stepped();
-        }
-        return stepped;
+        return step(history.end());
     }
 
     /** Gives the gesture under way up. */
@@ -244,14 +243,16 @@ public final class OpenDocument {
         return couldBe ? fresh.impossible() : Optional.empty();
     }
 
-    private void commit(String name, Draft after) {
-        if (history.step(name, after)) {
+    private boolean step(boolean isMade) {
+        if (isMade) {
             stepped();
         }
+        return isMade;
     }
 
     /** After every step the journal follows. */
     private void stepped() {
+        files.renames().follow(draft());
         journal.ifPresent(
                 kept -> {
                     if (history.isModified()) {
@@ -269,11 +270,7 @@ public final class OpenDocument {
      */
     public boolean undo() {
         end();
-        boolean moved = history.undo();
-        if (moved) {
-            stepped();
-        }
-        return moved;
+        return step(history.undo());
     }
 
     /**
@@ -283,11 +280,7 @@ public final class OpenDocument {
      */
     public boolean redo() {
         end();
-        boolean moved = history.redo();
-        if (moved) {
-            stepped();
-        }
-        return moved;
+        return step(history.redo());
     }
 
     /**
@@ -324,6 +317,15 @@ public final class OpenDocument {
      */
     public Optional<Path> file() {
         return files.own();
+    }
+
+    /**
+     * Names that pieces were given since the last save.
+     *
+     * @return the names; they follow every step
+     */
+    public Renames renames() {
+        return files.renames();
     }
 
     /**

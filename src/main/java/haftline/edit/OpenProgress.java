@@ -17,10 +17,12 @@ import java.util.Optional;
 public final class OpenProgress {
     private final Path file;
     private final History<Progress> history;
+    private final Renames renames;
     private Optional<FileStamp> stamp;
 
-    private OpenProgress(Path file, Progress first) {
+    private OpenProgress(Path file, Progress first, Renames renames) {
         this.file = file;
+        this.renames = renames;
         history = new History<>(first);
         stamp = FileStamp.of(file);
     }
@@ -33,7 +35,19 @@ public final class OpenProgress {
      * @throws DocumentException where it cannot be read or anything is wrong with it
      */
     public static OpenProgress read(Path file) throws DocumentException {
-        return new OpenProgress(file, ProgressFile.read(file));
+        return read(file, Renames.none());
+    }
+
+    /**
+     * Opens the progress that a file keeps, beside a set that is open for editing.
+     *
+     * @param file the file
+     * @param renames names that pieces were given since the set was saved
+     * @return the progress by the names that the pieces have now, unmodified
+     * @throws DocumentException where it cannot be read or anything is wrong with it
+     */
+    public static OpenProgress read(Path file, Renames renames) throws DocumentException {
+        return new OpenProgress(file, ProgressFile.read(file), renames);
     }
 
     /**
@@ -44,7 +58,19 @@ public final class OpenProgress {
      * @return the progress, modified
      */
     public static OpenProgress begun(Path file, Progress first) {
-        OpenProgress open = new OpenProgress(file, first);
+        return begun(file, first, Renames.none());
+    }
+
+    /**
+     * Opens a batch that was not begun before, beside a set that is open for editing.
+     *
+     * @param file where it is to be kept, in place of any batch that is kept there
+     * @param first the progress, nothing done
+     * @param renames names that pieces were given since the set was saved
+     * @return the progress, modified
+     */
+    public static OpenProgress begun(Path file, Progress first, Renames renames) {
+        OpenProgress open = new OpenProgress(file, renames.toDisk(first), renames);
         open.history.markUnsaved();
         return open;
     }
@@ -55,7 +81,7 @@ public final class OpenProgress {
      * @return the progress
      */
     public Progress progress() {
-        return history.state();
+        return renames.toNow(history.state());
     }
 
     /**
@@ -75,7 +101,7 @@ public final class OpenProgress {
      */
     public Outcome apply(ProgressEdits.Edit edit) {
         try {
-            history.step(edit.name(), edit.change().apply(progress()));
+            history.step(edit.name(), renames.toDisk(edit.change().apply(progress())));
             return Outcome.DONE;
         } catch (IllegalArgumentException refused) {
             return new Outcome.Refused(refused.getMessage());
@@ -133,8 +159,16 @@ public final class OpenProgress {
      * @return saved, or why not
      */
     public SaveResult save() {
-        boolean isChanged = stamp.map(known -> !known.isOf(file)).orElse(file.toFile().exists());
-        return isChanged ? new SaveResult.ChangedOnDisk(List.of(file)) : write();
+        return isChangedOnDisk() ? new SaveResult.ChangedOnDisk(List.of(file)) : write();
+    }
+
+    /**
+     * Whether the file is another than the one that was read or written last.
+     *
+     * @return true where it changed, came or went
+     */
+    public boolean isChangedOnDisk() {
+        return stamp.map(known -> !known.isOf(file)).orElse(file.toFile().exists());
     }
 
     /**
@@ -148,7 +182,7 @@ public final class OpenProgress {
 
     private SaveResult write() {
         try {
-            ProgressFile.save(file, progress());
+            ProgressFile.save(file, history.state());
         } catch (SaveException failed) {
             return new SaveResult.Failed(failed.getMessage(), List.of());
         }

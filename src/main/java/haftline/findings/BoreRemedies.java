@@ -118,7 +118,7 @@ final class BoreRemedies extends RemedyBench {
                             return new Remedy(
                                     Optional.of(trial.choices()),
                                     "Bond it in a bore of "
-                                            + bore.deepest().drillName()
+                                            + bore.deepest().drill()
                                             + " with two-part epoxy",
                                     bore.deepest().diameterMm());
                         });
@@ -145,7 +145,7 @@ final class BoreRemedies extends RemedyBench {
                 return Optional.of(
                         new Remedy(
                                 Optional.of(changed),
-                                "Drill " + made.deepest().drillName(),
+                                "Drill " + made.deepest().drill(),
                                 made.deepest().diameterMm()));
             }
         }

@@ -66,7 +66,7 @@ final class DrillRules {
                                 bore.xAt(flute),
                                 flute,
                                 bore.reachMm(),
-                                step.drillName()));
+                                step.drill()));
             }
         }
         double ratio = step.depthMm() / step.drillMm();

@@ -15,7 +15,9 @@ final class Say {
 
     static String length(double mm, int decimals, Units units) {
         int shown = units == Units.MM ? decimals : decimals + INCH_DECIMALS;
-        return NumberText.fixed(mm / units.millimetres(), shown) + " " + units.symbol();
+        return NumberText.said(NumberText.fixed(mm / units.millimetres(), shown))
+                + " "
+                + units.symbol();
     }
 
     /** A place along the axis from the ferrule's front face. */

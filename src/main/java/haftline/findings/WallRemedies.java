@@ -1,6 +1,7 @@
 package haftline.findings;
 
 import haftline.figures.Figures;
+import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
 import haftline.handle.Wander;
 import haftline.measure.Units;
@@ -54,7 +55,10 @@ final class WallRemedies extends RemedyBench {
                             mm -> choices().toBuilder().nodeDiameterMm(node.name(), mm).build());
             if (found.isPresent() && found.get().value() - from < leastRaise) {
                 leastRaise = found.get().value() - from;
-                double wall = worst(found.get().trial());
+                Trial trial = found.get().trial();
+                double wall = worst(trial);
+                // A node that slides stands elsewhere once it is thicker.
+                double x = place(trial.figures().handle(), node);
                 best =
                         remedy(
                                 found.get(),
@@ -63,13 +67,21 @@ final class WallRemedies extends RemedyBench {
                                         + "\" "
                                         + length(found.get().value(), 1)
                                         + " at "
-                                        + length(node.x(), 1)
+                                        + length(x, 1)
                                         + ": wall "
                                         + Say.wall(wall, units),
                                 wall);
             }
         }
         return best;
+    }
+
+    private static double place(Handle handle, PlacedNode node) {
+        return handle.nodes().stream()
+                .filter(placed -> placed.name().equals(node.name()))
+                .findFirst()
+                .orElse(node)
+                .x();
     }
 
     Optional<Remedy> drillTruer() {

@@ -272,8 +272,8 @@ public final class Words {
     private String inItsUnit(double value) {
         return switch (finding.unit()) {
             case MM -> length(value, apart(1));
-            case DEG -> NumberText.fixed(value, 1) + "°";
-            default -> NumberText.fixed(value, 3);
+            case DEG -> NumberText.said(NumberText.fixed(value, 1)) + "°";
+            default -> NumberText.said(NumberText.fixed(value, 3));
         };
     }
 
@@ -318,7 +318,7 @@ public final class Words {
     /** A wall that is less than none, by how much. */
     private String broken() {
         String wall = Say.wall(finding.figure(), units);
-        return wall.startsWith("-") ? wall.substring(1) : wall;
+        return wall.startsWith("\u2212") ? wall.substring(1) : wall;
     }
 
     private String where() {

@@ -158,9 +158,9 @@ final class Body {
                 "The slope at "
                         + name(refused.node())
                         + " would make the outline leave the range of its neighbours; from "
-                        + NumberText.fixed(Math.ceil(least * TOLD) / TOLD, 1)
+                        + NumberText.said(NumberText.fixed(Math.ceil(least * TOLD) / TOLD, 1))
                         + "° to "
-                        + NumberText.fixed(Math.floor(greatest * TOLD) / TOLD, 1)
+                        + NumberText.said(NumberText.fixed(Math.floor(greatest * TOLD) / TOLD, 1))
                         + "° is possible");
     }
 

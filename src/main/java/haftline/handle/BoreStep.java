@@ -1,6 +1,7 @@
 package haftline.handle;
 
 import haftline.measure.Checks;
+import haftline.measure.NumberText;
 
 /**
  * One drill's hole: a full cylinder from the face to its depth, and the drill's point beyond.
@@ -22,6 +23,21 @@ public record BoreStep(
         Checks.withinMm("hole", diameterMm, drillMm, drillMm + 10);
         Checks.withinMm("bore depth", depthMm, 0, 1000);
         Checks.withinDegrees("point angle", pointAngleDeg, 30, 180);
+    }
+
+    /**
+     * The drill as it is asked for: no bare number, and no letter that could be any.
+     *
+     * @return such as {@code 6.8 mm}, {@code 1/4 in}, {@code #4} or {@code letter F}
+     */
+    public String drill() {
+        if (drillName.equals(NumberText.upTo(drillMm, 2))) {
+            return drillName + " mm";
+        }
+        if (drillName.matches("[0-9]+/[0-9]+")) {
+            return drillName + " in";
+        }
+        return drillName.matches("[A-Z]") ? "letter " + drillName : drillName;
     }
 
     /**

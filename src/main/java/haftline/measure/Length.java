@@ -87,7 +87,8 @@ public final class Length {
     }
 
     /**
-     * Writes a length as a decimal number with its unit, rounded half away from zero.
+     * Writes a length for people to read, as a decimal number with its unit, rounded half away from
+     * zero.
      *
      * @param mm the length, mm, finite
      * @param units the unit to show
@@ -95,7 +96,9 @@ public final class Length {
      * @return such as {@code 12.50 mm} or {@code 0.492 in}
      */
     public static String text(double mm, Units units, int decimals) {
-        return NumberText.fixed(mm / units.millimetres(), decimals) + " " + units.symbol();
+        return NumberText.said(NumberText.fixed(mm / units.millimetres(), decimals))
+                + " "
+                + units.symbol();
     }
 
     /**

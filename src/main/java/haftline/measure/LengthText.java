@@ -68,7 +68,9 @@ public final class LengthText {
      * @return the text
      */
     public String dimension(double mm, int decimals) {
-        return units == Units.MM ? NumberText.upTo(mm, decimals) : number(mm, decimals);
+        return units == Units.MM
+                ? NumberText.said(NumberText.upTo(mm, decimals))
+                : number(mm, decimals);
     }
 
     /**
@@ -184,7 +186,8 @@ public final class LengthText {
     }
 
     private String number(double mm, int decimals) {
-        return NumberText.fixed(
-                mm / units.millimetres(), units == Units.MM ? decimals : INCH_DECIMALS);
+        return NumberText.said(
+                NumberText.fixed(
+                        mm / units.millimetres(), units == Units.MM ? decimals : INCH_DECIMALS));
     }
 }

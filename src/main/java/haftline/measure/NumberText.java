@@ -5,8 +5,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Numbers as they are written to files: always a decimal point, never a grouping mark, ASCII
- * digits, the same on every machine whatever its locale.
+ * Numbers as they are written to files and, by {@link #said}, to people: always a decimal point,
+ * never a grouping mark, ASCII digits, the same on every machine whatever its locale.
  *
  * <p>{@link java.text.NumberFormat} and {@link String#format} follow the default locale unless told
  * otherwise, and one forgotten argument makes a file that other programs misread; every writer
@@ -57,6 +57,17 @@ public final class NumberText {
     public static String upTo(double value, int decimals) {
         BigDecimal rounded = rounded(value, decimals);
         return rounded.signum() == 0 ? "0" : plain(rounded.stripTrailingZeros());
+    }
+
+    /**
+     * A number as people read it: with the minus sign proper, as wide as a plus and not to be taken
+     * for a dash. Files that other programs read keep the hyphen.
+     *
+     * @param number the number, as any of the other methods writes it
+     * @return the same, such as {@code −3.0}
+     */
+    public static String said(String number) {
+        return number.startsWith("-") ? "\u2212" + number.substring(1) : number;
     }
 
     /**

@@ -40,7 +40,7 @@ class TakeOffDrawingTest {
                 .filteredOn(Text.class::isInstance)
                 .extracting(text -> ((Text) text).string())
                 .contains("+" + NumberText.fixed(taken.strays().get(0).mm(), 2))
-                .contains(NumberText.fixed(taken.strays().get(1).mm(), 2))
+                .contains(NumberText.said(NumberText.fixed(taken.strays().get(1).mm(), 2)))
                 .anyMatch(text -> text.contains("beyond the scale"));
     }
 

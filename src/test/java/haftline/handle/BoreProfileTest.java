@@ -172,4 +172,13 @@ class BoreProfileTest {
         assertThat(BoreProfile.edges(new Bore(Bore.End.BUTT, 90, List.of(flat)), Wander.NONE))
                 .containsExactly(new Edge(90, 3, 70, 3), new Edge(70, 3, 70, 0));
     }
+
+    /** No bare number, and no letter that could be any. */
+    @Test
+    void aDrillIsAskedForByItsNameAndUnit() {
+        assertThat(new BoreStep(7.2, 7.2, "7.2", 20, 118).drill()).isEqualTo("7.2 mm");
+        assertThat(new BoreStep(6.35, 6.35, "1/4", 20, 118).drill()).isEqualTo("1/4 in");
+        assertThat(new BoreStep(6.5278, 6.5278, "F", 20, 118).drill()).isEqualTo("letter F");
+        assertThat(new BoreStep(5.3086, 5.3086, "#4", 20, 118).drill()).isEqualTo("#4");
+    }
 }

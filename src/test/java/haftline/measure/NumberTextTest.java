@@ -98,4 +98,12 @@ class NumberTextTest {
                 .withMessage("decimals 16: expected 0 to 15");
         assertThatIllegalArgumentException().isThrownBy(() -> NumberText.upTo(1, -1));
     }
+
+    @Test
+    void said_hasTheMinusSignProper() {
+        assertThat(NumberText.said(NumberText.fixed(-3, 1))).isEqualTo("\u22123.0");
+        assertThat(NumberText.said(NumberText.fixed(3, 1))).isEqualTo("3.0");
+        assertThat(new LengthText(Units.MM).difference(-0.5)).isEqualTo("\u22120.50");
+        assertThat(Length.text(-12.7, Units.INCH, 3)).isEqualTo("\u22120.500 in");
+    }
 }

@@ -31,12 +31,12 @@ public record Move(
     }
 
     /**
-     * The very figure that is written, with its unit.
+     * The very figure that is written, with its unit, for people to read.
      *
-     * @return such as {@code 0.6187 x swell} or {@code 13.61 mm}
+     * @return such as {@code 0.6187 × swell} or {@code 13.61 mm}
      */
     public String written() {
-        return NumberText.shortest(after) + " " + unit;
+        return NumberText.shortest(after) + " " + unit.replace("x ", "× ");
     }
 
     /**

@@ -55,6 +55,10 @@ public record Progress(String set, String batch, List<String> steps, List<PieceP
             }
         }
 
+        private PieceProgress named(String name) {
+            return new PieceProgress(name, quantity, done);
+        }
+
         private PieceProgress with(int step, int count) {
             List<Integer> changed = new ArrayList<>(done);
             changed.set(step, count);
@@ -193,6 +197,21 @@ public record Progress(String set, String batch, List<String> steps, List<PieceP
         int at = stepIndex(step);
         List<PieceProgress> changed = pieces.stream().map(p -> p.with(at, p.quantity())).toList();
         return new Progress(set, batch, steps, changed);
+    }
+
+    /**
+     * The same by other names.
+     *
+     * @param name a piece's name now, from its name here
+     * @return the changed copy
+     * @throws IllegalArgumentException where two pieces would have one name
+     */
+    public Progress withNames(UnaryOperator<String> name) {
+        return new Progress(
+                set,
+                batch,
+                steps,
+                pieces.stream().map(far -> far.named(name.apply(far.piece()))).toList());
     }
 
     private Progress withPiece(String piece, UnaryOperator<PieceProgress> change) {

@@ -136,7 +136,7 @@ final class TableBlock {
             return "";
         }
         return value instanceof Double number
-                ? NumberText.fixed(number, table.columns().get(column).decimals())
+                ? NumberText.said(NumberText.fixed(number, table.columns().get(column).decimals()))
                 : (String) value;
     }
 

@@ -48,6 +48,8 @@ interface Actions {
 
     void rename();
 
+    void renameSet();
+
     void fit();
 
     void zoom(boolean in);

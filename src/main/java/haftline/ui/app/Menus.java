@@ -57,6 +57,10 @@ final class Menus extends MenuBar {
                         new SeparatorMenuItem(),
                         item("_Save", actions::save, key(KeyCode.S)),
                         item("Save _as…", actions::saveAs, shiftKey(KeyCode.S)),
+                        item(
+                                "Na_me…",
+                                actions::renameSet,
+                                new KeyCodeCombination(KeyCode.F2, KeyCombination.SHIFT_DOWN)),
                         new SeparatorMenuItem(),
                         item("_Export…", actions::showExport, key(KeyCode.E)),
                         item("_Print…", actions::print, key(KeyCode.P)),

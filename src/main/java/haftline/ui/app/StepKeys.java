@@ -12,9 +12,10 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 /**
- * One step back and forth by the keys, also while the hand is in a field. A field takes these keys
- * for its own letters, whether any were typed or not; here it has them only until what was typed is
- * taken.
+ * Keys of the menus that fields and lists would keep. One step back and forth: a field takes these
+ * keys for its own letters, whether any were typed or not; here it has them only until what was
+ * typed is taken. The next piece, the one before and another name: a list would take them for its
+ * own rows.
  */
 final class StepKeys {
     static final KeyCombination UNDO =
@@ -60,7 +61,30 @@ final class StepKeys {
         }
     }
 
+    /** Lists and panes that scroll keep these keys for themselves, to no use here. */
+    private static boolean isOfPieces(KeyEvent event) {
+        return event.getCode() == KeyCode.F2
+                || event.isShortcutDown()
+                        && (event.getCode() == KeyCode.PAGE_UP
+                                || event.getCode() == KeyCode.PAGE_DOWN);
+    }
+
+    private static void run(KeyEvent event, Scene scene) {
+        scene.getAccelerators().entrySet().stream()
+                .filter(entry -> entry.getKey().match(event))
+                .findFirst()
+                .ifPresent(
+                        entry -> {
+                            event.consume();
+                            entry.getValue().run();
+                        });
+    }
+
     private void press(KeyEvent event) {
+        if (isOfPieces(event) && event.getTarget() instanceof Node at) {
+            run(event, at.getScene());
+            return;
+        }
         if (event.getTarget() instanceof TextInputControl field
                 && field.getText().equals(settled)
                 && (UNDO.match(event) || REDO.match(event))) {

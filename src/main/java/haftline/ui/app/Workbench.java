@@ -1,5 +1,6 @@
 package haftline.ui.app;
 
+import haftline.edit.SetEdits;
 import haftline.edit.Worked;
 import haftline.measure.Units;
 import haftline.shape.Detail;
@@ -314,6 +315,14 @@ public final class Workbench extends BorderPane implements Actions {
     }
 
     @Override
+    public void renameSet() {
+        String name = editor.draft().value().set().name();
+        dialogs.name("set", name)
+                .filter(wanted -> !wanted.equals(name))
+                .ifPresent(wanted -> editor.run(SetEdits.rename(wanted)));
+    }
+
+    @Override
     public void fit() {
         pages.templates().ifPresentOrElse(TemplatesPane::fit, board::fit);
     }
@@ -326,7 +335,7 @@ public final class Workbench extends BorderPane implements Actions {
     @Override
     public void showGuide() {
         if (guide == null) {
-            guide = new Guide(editor.opened(), this::dismissGuide);
+            guide = new Guide(editor.opened(), middle, this::dismissGuide);
             StackPane.setAlignment(guide, Pos.BOTTOM_RIGHT);
             middle.getChildren().add(guide);
             if (getScene() != null) {

@@ -79,7 +79,7 @@ final class AngleCard extends VBox {
             return;
         }
         title.setText("Slope at " + slope.node());
-        field.setText(NumberText.upTo(slope.deg(), 1) + "°");
+        field.setText(NumberText.said(NumberText.upTo(slope.deg(), 1)) + "°");
         field.setAccessibleText("slope at " + slope.node() + ", degrees from the axis");
         say(slope.range() + "; empty leaves it to the batten", false);
         setVisible(true);

@@ -122,7 +122,7 @@ final class GripPainter {
         boolean hovered =
                 model.hovered().value().filter(hit -> hit instanceof Hit.OnSlope).isPresent();
         square(arm.px(), arm.py(), hovered);
-        String words = "slope " + NumberText.upTo(arm.slope().deg(), 1) + "°";
+        String words = "slope " + NumberText.said(NumberText.upTo(arm.slope().deg(), 1)) + "°";
         String range = hovered ? ", " + arm.slope().range() : "";
         words(words + range, arm.nodePx(), Math.min(arm.py(), arm.nodePy()) - 2 * OVER, width);
     }

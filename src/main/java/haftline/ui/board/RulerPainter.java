@@ -143,7 +143,7 @@ final class RulerPainter {
         for (long i = from; i <= to; i++) {
             double px = Pen.sharp(view.px(i * step));
             pen.line(px, Sheet.RULER - 9, px, Sheet.RULER - 1);
-            String number = NumberText.upTo(i * step / unit, 3);
+            String number = NumberText.said(NumberText.upTo(i * step / unit, 3));
             double half = Pen.width(number) / 2;
             if (px - half > unitRoom && px + half < sheet.width() - 2) {
                 pen.text(number, px, Sheet.RULER - 12, palette.soft(), TextAlignment.CENTER);

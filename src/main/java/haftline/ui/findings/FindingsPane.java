@@ -23,6 +23,9 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.Tooltip;
+import javafx.scene.control.skin.VirtualFlow;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -216,7 +219,18 @@ public final class FindingsPane extends VBox {
             box.setAlignment(Pos.CENTER_LEFT);
             box.setMinWidth(0);
             setPrefWidth(0);
+            for (Node reached : List.of(rule, apply)) {
+                reached.addEventHandler(KeyEvent.KEY_RELEASED, this::bringIntoSight);
+            }
             rows.add(this);
+        }
+
+        /** What the keyboard reaches is seen; under a mouse no row moves. */
+        private void bringIntoSight(KeyEvent event) {
+            if (event.getCode() == KeyCode.TAB
+                    && list.lookup(".virtual-flow") instanceof VirtualFlow<?> flow) {
+                flow.scrollTo(getIndex());
+            }
         }
 
         /** Its words take a share of the list's width, which is another one now. */

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -35,7 +36,8 @@ final class NodeTable extends TypedTable {
     private record Cell(String node, Column column, Field field) {}
 
     NodeTable(NodeTableModel model, BoardModel board) {
-        super("node", "at", "diameter", "slope");
+        super("node", "at", "diameter", "slope", "");
+        getStyleClass().add("nodes-table");
         this.model = model;
         this.board = board;
         stop = model.lines().follow(this::show);
@@ -99,8 +101,24 @@ final class NodeTable extends TypedTable {
             for (int i = 0; i < COLUMNS.length; i++) {
                 put(cell(line, COLUMNS[i]), i + 1, row);
             }
+            if (line.fixedBy().isEmpty()) {
+                put(strike(line.name()), COLUMNS.length + 1, row);
+            }
             row++;
         }
+    }
+
+    private Button strike(String node) {
+        Button strike = small("×", "strike-" + node.replace(' ', '-'));
+        strike.setAccessibleText("Remove " + node);
+        strike.setTooltip(new Tooltip("Removes \"" + node + "\""));
+        strike.setOnAction(e -> remove(node));
+        return strike;
+    }
+
+    private void remove(String node) {
+        board.selected().set(Optional.of(node));
+        board.deleteSelected();
     }
 
     private Hyperlink release(String node) {
@@ -135,10 +153,18 @@ final class NodeTable extends TypedTable {
                 field,
                 () -> board.selected().set(Optional.of(line.name())),
                 () -> enter(line.name(), column, field));
+        keys(
+                field,
+                () -> line(line.name()).ifPresent(l -> field.setText(l.text(column))),
+                () -> remove(line.name()));
         return field;
     }
 
     private void enter(String node, Column column, TextField field) {
+        if (line(node).isEmpty()) {
+            // It was taken out while the hand was in it.
+            return;
+        }
         tell(model.enter(node, column, field.getText()));
         // The last good value stands.
         line(node).ifPresent(l -> field.setText(l.text(column)));

@@ -5,8 +5,11 @@ import haftline.ui.theme.SteadyBox;
 import haftline.ui.words.Shown;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -39,6 +42,15 @@ public abstract class TypedTable extends SteadyBox {
         note.setWrapText(true);
         note.setManaged(false);
         getChildren().addAll(grid, note);
+    }
+
+    /**
+     * Gives the names less room than is usual: they are broken between their words.
+     *
+     * @param px room of the longest word
+     */
+    protected final void leastName(double px) {
+        grid.getColumnConstraints().get(0).setMinWidth(px);
     }
 
     /** Empties the table but for its heading, row 0. */
@@ -92,6 +104,44 @@ public abstract class TypedTable extends SteadyBox {
     protected static void listen(TextField field, Runnable entered, Runnable taken) {
         field.setOnAction(e -> taken.run());
         field.focusedProperty().addListener((o, was, is) -> (is ? entered : taken).run());
+    }
+
+    /**
+     * Takes Escape for what stood in the field before, and the menu's key of removal, which a field
+     * would take for a word of its own.
+     *
+     * @param field where it is typed
+     * @param before shows what stands there
+     * @param remove takes the line out
+     */
+    protected final void keys(TextField field, Runnable before, Runnable remove) {
+        field.addEventFilter(
+                KeyEvent.KEY_PRESSED,
+                e -> {
+                    if (e.getCode() == KeyCode.ESCAPE) {
+                        before.run();
+                        tell(Outcome.DONE);
+                        e.consume();
+                    } else if (e.getCode() == KeyCode.DELETE && e.isShortcutDown()) {
+                        e.consume();
+                        before.run();
+                        remove.run();
+                    }
+                });
+    }
+
+    /**
+     * A small button of a line.
+     *
+     * @param sign what stands on it
+     * @param id by which it is found
+     * @return the button
+     */
+    protected static Button small(String sign, String id) {
+        Button button = new Button(sign);
+        button.setId(id);
+        button.getStyleClass().add("strike");
+        return button;
     }
 
     /**

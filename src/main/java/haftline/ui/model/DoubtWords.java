@@ -132,8 +132,7 @@ public final class DoubtWords {
     }
 
     private String between(Spread spread) {
-        return (lengths.difference(spread.low()) + " to " + lengths.difference(spread.high()))
-                .replace('-', '−');
+        return lengths.difference(spread.low()) + " to " + lengths.difference(spread.high());
     }
 
     private static String matters(String lead, Doubt stated, ToDoubleFunction<Weight> of) {

@@ -6,10 +6,14 @@ import haftline.edit.OpenDocument;
 import haftline.edit.Outcome;
 import haftline.edit.Scope;
 import haftline.edit.Worked;
+import haftline.handle.Brief;
 import haftline.measure.Units;
 import haftline.set.Piece;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * What all views of the editor share: the open document, the piece at hand, the units. Every change
@@ -289,16 +293,39 @@ public final class EditorModel {
 
     /** Goes one step back, if there is one. */
     public void undo() {
-        document().undo();
-        notice.set(Optional.empty());
-        refresh();
+        step(OpenDocument::undo);
     }
 
     /** Goes one step forward again, if there is one. */
     public void redo() {
-        document().redo();
+        step(OpenDocument::redo);
+    }
+
+    /**
+     * What a step changes is seen: where it leaves the piece at hand as it is, another is taken.
+     */
+    private void step(Consumer<OpenDocument> step) {
+        document().end();
+        Map<String, Brief> before = briefs();
+        step.accept(document());
+        Map<String, Brief> after = briefs();
+        String hand = piece.value();
+        if (after.containsKey(hand) && after.get(hand).equals(before.get(hand))) {
+            after.entrySet().stream()
+                    .filter(entry -> !entry.getValue().equals(before.get(entry.getKey())))
+                    .findFirst()
+                    .ifPresent(entry -> piece.set(entry.getKey()));
+        }
         notice.set(Optional.empty());
         refresh();
+    }
+
+    private Map<String, Brief> briefs() {
+        Map<String, Brief> briefs = new LinkedHashMap<>();
+        for (Piece each : document().draft().set().pieces()) {
+            briefs.put(each.name(), document().brief(each.name()));
+        }
+        return briefs;
     }
 
     private Outcome told(Outcome came) {

@@ -18,7 +18,7 @@ final class Entry {
 
     private static final Pattern SEPARATOR = Pattern.compile("\\s*;\\s*|,\\s+");
     private static final Pattern UNIT = Pattern.compile("mm|in|inch|inches|\"|\u2033|''");
-    private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]+");
+    private static final Pattern WHOLE = Pattern.compile("[+\u2212-]?[0-9]+");
     private static final Pattern FRACTION = Pattern.compile("[0-9]+/[0-9]+\\S*");
 
     private Entry() {}
@@ -94,7 +94,7 @@ final class Entry {
      * A plain number, with decimal point or comma; a unit or sign of the field may stand behind.
      */
     static OptionalDouble number(String text, String unit) {
-        String plain = text.strip();
+        String plain = text.strip().replace('\u2212', '-');
         if (!unit.isEmpty() && plain.endsWith(unit)) {
             plain = plain.substring(0, plain.length() - unit.length()).strip();
         }
@@ -126,6 +126,7 @@ final class Entry {
 
     private static String plain(double mm, Units units) {
         // A hundredth of a millimetre is four places of an inch.
-        return NumberText.upTo(mm / units.millimetres(), units == Units.MM ? 2 : 4);
+        return NumberText.said(
+                NumberText.upTo(mm / units.millimetres(), units == Units.MM ? 2 : 4));
     }
 }

@@ -11,6 +11,9 @@ final class HitTest {
     /** Grips are small and stand close together, px. */
     private static final double GRIP_REACH_PX = 8;
 
+    /** A burnt line may be thinner than any hand can meet, px. */
+    private static final double NARROWEST_PX = 10;
+
     private HitTest() {}
 
     /** A grip of what is chosen on the board: it lies over everything else. */
@@ -53,16 +56,28 @@ final class HitTest {
         double x = view.mm(px);
         double wood = handle.lengths().visibleWoodMm();
         List<Detail> details = handle.brief().shape().details();
+        Optional<Hit> hit = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < details.size(); i++) {
             Detail detail = details.get(i);
-            double away = Math.abs(x - detail.place().x(wood)) - detail.widthMm() / 2;
-            if (away <= 0) {
-                double off = handle.outline().r(x) - Math.abs(view.radius(py));
-                if (Math.abs(off) * view.scale() <= reachPx) {
-                    return Optional.of(new Hit.OnDetail(i, detail.kind()));
-                }
+            double away = Math.abs(x - detail.place().x(wood));
+            double half = Math.max(detail.widthMm() / 2, NARROWEST_PX / 2 / view.scale());
+            if (away <= half && away < least && isOn(handle, view, detail, x, py, reachPx)) {
+                least = away;
+                hit = Optional.of(new Hit.OnDetail(i, detail.kind()));
             }
         }
-        return Optional.empty();
+        return hit;
+    }
+
+    /**
+     * On the outline, or on the band that a detail makes of the turned surface; a flat makes none.
+     */
+    private static boolean isOn(
+            Handle handle, View view, Detail detail, double x, double py, double reachPx) {
+        double radius = view.radius(py);
+        double off = (handle.outline().r(x) - Math.abs(radius)) * view.scale();
+        boolean isBand = radius >= 0 && detail.proudMm() != 0;
+        return off >= -reachPx && (off <= reachPx || isBand);
     }
 }

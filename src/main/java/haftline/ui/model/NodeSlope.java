@@ -177,9 +177,10 @@ public record NodeSlope(String node, double deg, double leastDeg, double greates
         return isOnlyLevel()
                 ? "only 0°, level, for the outline turns here"
                 : "from "
-                        + NumberText.upTo(Math.ceil(leastDeg * SHOWN) / SHOWN, 1)
+                        + NumberText.said(NumberText.upTo(Math.ceil(leastDeg * SHOWN) / SHOWN, 1))
                         + "° to "
-                        + NumberText.upTo(Math.floor(greatestDeg * SHOWN) / SHOWN, 1)
+                        + NumberText.said(
+                                NumberText.upTo(Math.floor(greatestDeg * SHOWN) / SHOWN, 1))
                         + "°";
     }
 }

@@ -129,7 +129,9 @@ public final class NodeTableModel {
 
     private static String slope(Shape shape, String name) {
         OptionalDouble asked = NodeSlope.asked(shape, name);
-        return asked.isPresent() ? NumberText.upTo(asked.getAsDouble(), 2) + DEGREES : FREE_SLOPE;
+        return asked.isPresent()
+                ? NumberText.said(NumberText.upTo(asked.getAsDouble(), 2)) + DEGREES
+                : FREE_SLOPE;
     }
 
     /**

@@ -66,6 +66,19 @@ public final class ProductionModel {
         this.latest = latest;
         this.saving = saving;
         editor.opened().watch(other -> forget());
+        editor.status().watch(this::follow);
+    }
+
+    /** A set that was saved has its renamed pieces renamed in the file beside it, too. */
+    private void follow(EditorModel.Status now) {
+        if (!now.isModified() && isStale()) {
+            read();
+            tell();
+        }
+    }
+
+    private boolean isStale() {
+        return open.filter(OpenProgress::isChangedOnDisk).isPresent();
     }
 
     private void forget() {
@@ -133,14 +146,14 @@ public final class ProductionModel {
 
     private void read() {
         Optional<Path> file = editor.document().file().map(ProgressFile::beside);
-        if (file.equals(readFrom)) {
+        if (file.equals(readFrom) && !isStale()) {
             return;
         }
         readFrom = file;
         open = Optional.empty();
         if (file.isPresent() && Files.exists(file.get())) {
             try {
-                open = Optional.of(OpenProgress.read(file.get()));
+                open = Optional.of(OpenProgress.read(file.get(), editor.document().renames()));
             } catch (DocumentException wrong) {
                 editor.refuse(wrong.getMessage());
             }
@@ -262,7 +275,8 @@ public final class ProductionModel {
             return;
         }
         beginsAnew.set(false);
-        open = Optional.of(OpenProgress.begun(file.get(), Progress.of(production.value().get())));
+        Progress first = Progress.of(production.value().get());
+        open = Optional.of(OpenProgress.begun(file.get(), first, editor.document().renames()));
         kept(open.get().saveOver());
     }
 
@@ -339,27 +353,10 @@ public final class ProductionModel {
                         open.map(OpenProgress::progress),
                         open.flatMap(OpenProgress::undoName),
                         open.flatMap(OpenProgress::redoName),
-                        words()));
-    }
-
-    private String words() {
-        if (open.isEmpty()) {
-            return editor.document().file().isEmpty()
-                    ? "Save the set to begin a batch: its progress is kept beside it"
-                    : "No batch was begun";
-        }
-        Progress far = open.get().progress();
-        String batch =
-                far.batch().equals(set().batch())
-                        ? ""
-                        : "; begun with parts "
-                                + far.batch()
-                                + ", the set now uses "
-                                + set().batch();
-        return (far.isFinished()
-                        ? "All " + far.ticksInAll() + " steps are done"
-                        : far.ticks() + " of " + far.ticksInAll() + " steps are done")
-                + batch;
+                        ProgressWords.of(
+                                open.map(OpenProgress::progress),
+                                editor.document().file().isPresent(),
+                                set().batch())));
     }
 
     /**

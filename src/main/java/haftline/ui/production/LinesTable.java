@@ -203,14 +203,6 @@ abstract class LinesTable<C extends Enum<C>, L extends TypedLines.Line<C>> exten
         return button;
     }
 
-    /** A button of a line. */
-    static Button small(String sign, String id) {
-        Button button = new Button(sign);
-        button.setId(id);
-        button.getStyleClass().add("strike");
-        return button;
-    }
-
     /** Gives a cell the hand, or the one above where it is gone. */
     final void focus(int index, C column) {
         cells.stream()

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  */
 public record Shown(Units units) {
     private static final Pattern BEFORE_UNIT =
-            Pattern.compile("(?<=[0-9]) (?=(mm|in|g|ml|%)(?![\\w]))");
+            Pattern.compile("(?<=[0-9]) (?=(mm|in|g|ml|%)(?![\\w]))|(?<=\u00b1) (?=[0-9])");
 
     /** An inch wants this many decimals more than a millimetre for the same worth. */
     private static final int INCH_DECIMALS = 2;
@@ -82,6 +82,6 @@ public record Shown(Units units) {
      * @return such as {@code 4.2°}
      */
     public String angle(double degrees) {
-        return NumberText.fixed(degrees, 1) + "°";
+        return NumberText.said(NumberText.fixed(degrees, 1)) + "°";
     }
 }

@@ -39,7 +39,11 @@ final class DxfText {
      * accents, what is left of other scripts becomes a question mark.
      */
     static String plain(String text) {
-        String signs = text.replace('\u2300', '\u00D8').replace('\u00B5', 'u').replace('\\', '/');
+        String signs =
+                text.replace('\u2300', '\u00D8')
+                        .replace('\u00B5', 'u')
+                        .replace('\u2212', '-')
+                        .replace('\\', '/');
         StringBuilder kept = new StringBuilder();
         Normalizer.normalize(signs, Normalizer.Form.NFKD)
                 .codePoints()
@@ -64,6 +68,9 @@ final class DxfText {
                 return "%%d";
             case '\u00B1':
                 return "%%p";
+            case '\u2212':
+                // Not every drawing program's letters have the proper one.
+                return "-";
             case '\\':
                 return unicode(character);
             case '^':

@@ -27,6 +27,7 @@ import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -184,5 +185,31 @@ class NarrowWindowTest {
 
     private static Rectangle2D box(Bounds b) {
         return new Rectangle2D(b.getMinX(), b.getMinY(), b.getWidth(), b.getHeight());
+    }
+
+    /** The first steps are told along the foot of a small board: the piece is seen over them. */
+    @Test
+    void theFirstStepsLeaveThePieceToBeSeen(FxRobot robot) {
+        robot.interact(() -> workbench.showGuide());
+        settle("BOARD", robot);
+        Node guide = robot.lookup(".guide").query();
+        Node board = robot.lookup("#board").query();
+        Bounds told = guide.localToScene(guide.getBoundsInLocal());
+        Bounds drawn = board.localToScene(board.getBoundsInLocal());
+        double middle = drawn.getMinY() + drawn.getHeight() / 2;
+        assertThat(told.getMinY()).isGreaterThan(middle + 80);
+        assertThat(told.getMaxX()).isLessThanOrEqualTo(drawn.getMaxX());
+        List<String> said = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            said.add(((Labeled) guide.lookup(".label")).getText());
+            Button next = robot.lookup("#guide-next").queryAs(Button.class);
+            assertThat(next.isVisible()).isEqualTo(i < 4);
+            if (i < 4) {
+                robot.interact(next::fire);
+            }
+        }
+        assertThat(said).doesNotHaveDuplicates();
+        robot.interact(() -> robot.lookup("#guide-close").queryAs(Button.class).fire());
+        assertThat(robot.lookup(".guide").tryQuery()).isEmpty();
     }
 }

@@ -11,6 +11,7 @@ import haftline.shape.Detail;
 import haftline.shape.Place;
 import haftline.shape.Shape;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -131,7 +132,7 @@ class BoardGripsTest {
     @Test
     void detailsAndNodesAreChosenInOneRingAndNeverTogether() {
         board.details().add(new Detail.BurntLine(new Place.FromShoulder(5), 0.8, 0.3));
-        board.details().chosen().set(java.util.Optional.empty());
+        board.details().chosen().set(Optional.empty());
         board.selectNext(1);
         assertThat(board.selected().value()).contains(Shape.SHOULDER);
         board.selectNext(1);
@@ -260,5 +261,28 @@ class BoardGripsTest {
         assertThat(board.slopes().now().orElseThrow().deg())
                 .isCloseTo(arm.slope().deg(), within(1e-9));
         assertThat(editor.status().value().undoName()).isEmpty();
+    }
+
+    @Test
+    void aDetailIsTakenHoldOfOnItsBandAndHoweverThinItIs() {
+        board.details().add(new Detail.Bead(new Place.FromShoulder(40), 4, 1.2));
+        board.details().add(new Detail.BurntLine(new Place.FromShoulder(52), 0.3, 0.3));
+        board.details().chosen().set(Optional.empty());
+        double onBand = view().axisY() - 2 * view().scale();
+        assertThat(board.hit(view().px(40), onBand, REACH)).contains(new Hit.OnDetail(0, "bead"));
+        // In the section a bead is seen on the outline alone.
+        double inSection = view().axisY() + 2 * view().scale();
+        assertThat(board.hit(view().px(40), inSection, REACH)).isEmpty();
+        assertThat(board.hit(view().px(52) + 4, onBand, REACH))
+                .contains(new Hit.OnDetail(1, "burnt line"));
+        assertThat(board.hit(view().px(52) + 7, onBand, REACH)).isEmpty();
+    }
+
+    @Test
+    void aFlatHasNoBand() {
+        board.details().add(new Detail.Flat(new Place.FromShoulder(40), 8));
+        board.details().chosen().set(Optional.empty());
+        double inTheWood = view().axisY() - 2 * view().scale();
+        assertThat(board.hit(view().px(40), inTheWood, REACH)).isEmpty();
     }
 }

@@ -8,6 +8,9 @@ import haftline.edit.Difference;
 import haftline.edit.Draft;
 import haftline.edit.OpenDocument;
 import haftline.edit.PieceEdits;
+import haftline.edit.Scope;
+import haftline.edit.SetEdits;
+import haftline.edit.ShapeEdits;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -142,5 +145,33 @@ class PiecesModelTest {
         assertThat(first).isLessThan(Duration.ofSeconds(2));
         assertThat(again).isLessThan(Duration.ofMillis(500));
         assertThat(hundredEvents).isLessThan(Duration.ofMillis(1600));
+    }
+
+    /** A step that leaves the piece at hand as it is would seem to do nothing. */
+    @Test
+    void whatAStepChangesIsTakenInHand() {
+        pieces.releaseAll("shucker");
+        editor.choose("butter spreader");
+        editor.undo();
+        assertThat(editor.piece().value()).isEqualTo("shucker");
+        editor.choose("citrus zester");
+        editor.redo();
+        assertThat(editor.piece().value()).isEqualTo("shucker");
+        // What the set shares changes the piece at hand, too.
+        editor.choose("butter spreader");
+        editor.run(new ShapeEdits("butter spreader", Scope.ALL_PIECES).shadowLine(0.3));
+        editor.choose("citrus zester");
+        editor.undo();
+        assertThat(editor.piece().value()).isEqualTo("citrus zester");
+    }
+
+    @Test
+    void theSetIsRenamedInOneStep() {
+        assertThat(editor.run(SetEdits.rename(" Low tide ")).isDone()).isTrue();
+        assertThat(editor.draft().value().set().name()).isEqualTo("Low tide");
+        assertThat(editor.run(SetEdits.rename(" ")).isDone()).isFalse();
+        editor.undo();
+        assertThat(editor.draft().value().set().name()).isEqualTo("Tidewater");
+        assertThat(editor.status().value().isModified()).isFalse();
     }
 }

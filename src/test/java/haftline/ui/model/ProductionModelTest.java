@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import haftline.edit.DemoSet;
 import haftline.edit.OpenDocument;
 import haftline.edit.OpenProgress;
+import haftline.edit.PieceEdits;
 import haftline.measure.Units;
 import haftline.set.production.Production;
 import haftline.store.ProgressFile;
@@ -160,5 +161,46 @@ class ProductionModelTest {
             assertThat(files.map(f -> f.getFileName().toString()))
                     .contains("tidewater-batch.pdf", "tidewater-batch-cuts.csv");
         }
+    }
+
+    /** Ticks stand beside a set that knows its pieces by the old names until it is saved. */
+    @Test
+    void aRenamedPieceKeepsItsTicks() throws Exception {
+        batch.all("3");
+        background.work();
+        batch.begin();
+        batch.tick("shucker", "saw", 2);
+        editor.run(PieceEdits.rename("shucker", "oyster knife"));
+        batch.refresh();
+        background.work();
+        assertThat(batch.status().value().progress().orElseThrow().done("oyster knife", "saw"))
+                .isEqualTo(2);
+        assertThat(batch.quantities().value()).containsEntry("oyster knife", 3);
+        batch.tick("oyster knife", "bore", 1);
+        assertThat(editor.notice().value()).isEmpty();
+        assertThat(ProgressFile.read(file).done("shucker", "bore")).isEqualTo(1);
+        assertThat(editor.document().save().isSaved()).isTrue();
+        editor.end();
+        assertThat(ProgressFile.read(file).done("oyster knife", "saw")).isEqualTo(2);
+        // What was written with the set is not taken for another program's work.
+        batch.tick("oyster knife", "turn", 1);
+        assertThat(editor.notice().value()).isEmpty();
+        assertThat(ProgressFile.read(file).done("oyster knife", "turn")).isEqualTo(1);
+        editor.undo();
+        batch.refresh();
+        background.work();
+        assertThat(batch.status().value().progress().orElseThrow().done("shucker", "turn"))
+                .isEqualTo(1);
+    }
+
+    @Test
+    void aNameThatWasGivenBackIsNoNewName() throws Exception {
+        batch.begin();
+        batch.tick("shucker", "saw", 1);
+        editor.run(PieceEdits.rename("shucker", "oyster knife"));
+        editor.run(PieceEdits.rename("oyster knife", "shucker"));
+        editor.run(PieceEdits.reorder("shucker", 2));
+        assertThat(editor.document().save().isSaved()).isTrue();
+        assertThat(ProgressFile.read(file).done("shucker", "saw")).isEqualTo(1);
     }
 }

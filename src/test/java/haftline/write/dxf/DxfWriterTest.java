@@ -310,4 +310,10 @@ class DxfWriterTest {
     private static Drawing drawing(Element... elements) {
         return new Drawing("Test", "", List.of(new Group("all", List.of(elements))));
     }
+
+    @Test
+    void theMinusSignIsOneThatEveryDrawingProgramHas() {
+        assertThat(DxfText.escaped("\u22125.8")).isEqualTo("-5.8");
+        assertThat(DxfText.plain("\u22125.8")).isEqualTo("-5.8");
+    }
 }
