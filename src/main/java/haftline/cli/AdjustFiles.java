@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Which files an adjustment changes, told before they are written, and the writing of them. */
 final class AdjustFiles {
@@ -136,12 +137,21 @@ final class AdjustFiles {
         List<Path> files = document.get().filesToSave();
         List<byte[]> before = files.stream().map(AdjustFiles::content).toList();
         SaveResult result = document.get().save();
-        if (!(result instanceof SaveResult.Saved)) {
-            String why =
-                    result instanceof SaveResult.Failed failed
-                            ? failed.why()
-                            : "it or a file that it names was changed by another program meanwhile";
-            throw new OutputException(loaded.file(), why, null);
+        if (result instanceof SaveResult.Failed failed) {
+            String others =
+                    failed.written().isEmpty()
+                            ? ""
+                            : failed.written().stream()
+                                    .map(this::shown)
+                                    .collect(Collectors.joining(", ", "; written before it: ", ""));
+            throw new OutputException(
+                    Path.of(shown(failed.file())), failed.reason() + others, null);
+        }
+        if (!result.isSaved()) {
+            throw new OutputException(
+                    loaded.file(),
+                    "it or a file that it names was changed by another program meanwhile",
+                    null);
         }
         List<String> written = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {

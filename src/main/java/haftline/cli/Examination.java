@@ -22,7 +22,9 @@ import haftline.stock.SpeedRule;
 import haftline.stock.Stock;
 import haftline.store.LoadedSet;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -86,6 +88,8 @@ final class Examination {
                     .ifPresent(figures -> members.add(new Family.Member(piece, figures)));
         }
         Family family = Family.of(members);
+        Map<String, Stock> stocks = new HashMap<>();
+        pieces.forEach(piece -> stocks.putIfAbsent(piece.name(), piece.brief().stock()));
         return new ExaminedFamily(
                 family,
                 family.strays().stream()
@@ -95,18 +99,9 @@ final class Examination {
                                                 stray,
                                                 told(
                                                         stray.finding(),
-                                                        stock(stray.piece(), pieces),
+                                                        stocks.get(stray.piece()),
                                                         family.remedy(stray, units))))
                         .toList());
-    }
-
-    private static Stock stock(String name, List<ExaminedPiece> pieces) {
-        return pieces.stream()
-                .filter(piece -> piece.name().equals(name))
-                .findFirst()
-                .orElseThrow()
-                .brief()
-                .stock();
     }
 
     ExaminedPiece piece(Brief brief) {

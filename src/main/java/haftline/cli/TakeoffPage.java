@@ -82,6 +82,12 @@ final class TakeoffPage {
         }
         butt(shape);
         fit(taken);
+        if (taken.cutShort()) {
+            paper.words(
+                    "Search",
+                    "cut short: so many corners that not every shape could be tried; look at the"
+                            + " plot, and trace the handle alone with fewer corners");
+        }
         written.forEach(file -> paper.words("Written", file.toString()));
         if (!wanted) {
             paper.words("Shape", "not written; --to SHAPE.yaml writes it");

@@ -311,7 +311,14 @@ final class TurnedReadings {
         if (handle.isEmpty()) {
             problems.add(atPlace + ": " + unknown(name));
         } else if (x.isEmpty()) {
-            problems.add(atPlace + ": found " + Quote.of(place) + ", expected a length");
+            problems.add(
+                    atPlace
+                            + ": found "
+                            + Quote.of(place)
+                            + ", expected a length on the wood of "
+                            + name
+                            + ", "
+                            + reach(handle.get()));
         } else if (!CheckBack.isOn(handle.get(), x.getAsDouble())) {
             problems.add(
                     atPlace
@@ -319,11 +326,8 @@ final class TurnedReadings {
                             + NumberText.upTo(x.getAsDouble(), 2)
                             + " mm is not on the wood of "
                             + name
-                            + ", which reaches from "
-                            + NumberText.fixed(handle.get().outline().startX(), 2)
-                            + " to "
-                            + NumberText.fixed(handle.get().outline().endX(), 2)
-                            + " mm");
+                            + ", which reaches "
+                            + reach(handle.get()));
         } else if (d.isEmpty()
                 || !(d.getAsDouble() >= LEAST_MM && d.getAsDouble() <= GREATEST_MM)) {
             problems.add(
@@ -334,6 +338,14 @@ final class TurnedReadings {
         } else {
             readings.add(new CheckBack.Reading(name, x.getAsDouble(), d.getAsDouble(), side));
         }
+    }
+
+    private static String reach(Handle handle) {
+        return "from "
+                + NumberText.fixed(handle.outline().startX(), 2)
+                + " to "
+                + NumberText.fixed(handle.outline().endX(), 2)
+                + " mm";
     }
 
     private String unknown(String name) {

@@ -154,7 +154,7 @@ final class DocumentFiles {
                             opened.materials()));
             written.add(plan.file());
         } catch (SaveException failed) {
-            return new SaveResult.Failed(failed.getMessage(), List.copyOf(written));
+            return SaveResult.Failed.of(failed, List.copyOf(written));
         }
         plan.moves().forEach(where::move);
         where.settle(plan.file());

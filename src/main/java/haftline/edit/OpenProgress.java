@@ -184,7 +184,7 @@ public final class OpenProgress {
         try {
             ProgressFile.save(file, history.state());
         } catch (SaveException failed) {
-            return new SaveResult.Failed(failed.getMessage(), List.of());
+            return SaveResult.Failed.of(failed, List.of());
         }
         stamp = FileStamp.of(file);
         history.markSaved();

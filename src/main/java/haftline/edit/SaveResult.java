@@ -1,5 +1,6 @@
 package haftline.edit;
 
+import haftline.store.SaveException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -25,10 +26,16 @@ public sealed interface SaveResult {
     /**
      * It was not saved, or not all of it; the document stays modified.
      *
-     * @param why what is wrong, a sentence
+     * @param file the file that could not be written
+     * @param reason what is wrong with it, a few words without its name
+     * @param why both together, a sentence
      * @param written what had been written before it went wrong
      */
-    record Failed(String why, List<Path> written) implements SaveResult {}
+    record Failed(Path file, String reason, String why, List<Path> written) implements SaveResult {
+        static Failed of(SaveException failed, List<Path> written) {
+            return new Failed(failed.file(), failed.why(), failed.getMessage(), written);
+        }
+    }
 
     /**
      * Whether all is on the disk.

@@ -4,14 +4,13 @@ import haftline.figures.Balance;
 import haftline.figures.Figures;
 import haftline.figures.Share;
 import haftline.handle.Choices;
-import haftline.handle.PlacedNode;
 import haftline.measure.NumberText;
 import haftline.measure.Units;
 import haftline.parts.Kit;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 
-/** Length, swell, tenon and cap. */
+/** Length, tenon and cap. */
 final class PieceRemedies extends RemedyBench {
     /**
      * A cap outside of these multiples of the present one's mass is another kit: from brass to
@@ -72,33 +71,6 @@ final class PieceRemedies extends RemedyBench {
                                         Optional.of(trial.choices()),
                                         "Turn the tenon " + length(mm, 1) + " long",
                                         mm));
-    }
-
-    /** The widest free node moves as little as brings the greatest diameter to its limit. */
-    Optional<Remedy> resizeSwell() {
-        PlacedNode widest = null;
-        for (PlacedNode node : figures.handle().nodes()) {
-            if (node.isFree() && (widest == null || node.radiusMm() > widest.radiusMm())) {
-                widest = node;
-            }
-        }
-        if (widest == null) {
-            return Optional.empty();
-        }
-        String name = widest.name();
-        double from = 2 * widest.radiusMm();
-        boolean grow = finding.code() == Code.TOO_SLENDER;
-        DoubleFunction<Choices> change =
-                step ->
-                        choices().toBuilder()
-                                .nodeDiameterMm(name, grow ? from + step : from - step)
-                                .build();
-        return search.least(0, Math.min(15, from / 2), 0.1, change)
-                .flatMap(
-                        f -> {
-                            double mm = f.trial().choices().nodeDiametersMm().get(name);
-                            return remedy(f, "Make \"" + name + "\" " + length(mm, 1), mm);
-                        });
     }
 
     /**

@@ -19,6 +19,8 @@ public final class Remedies {
     private final WallRemedies walls;
     private final BoreRemedies bores;
     private final PieceRemedies piece;
+    private final ShapeRemedies shapes;
+    private final RunRemedies runs;
 
     private Remedies(Finding finding, Figures figures, Units units, boolean atACost) {
         this.finding = finding;
@@ -28,6 +30,8 @@ public final class Remedies {
         this.walls = new WallRemedies(finding, figures, search, units);
         this.bores = new BoreRemedies(finding, figures, search, units);
         this.piece = new PieceRemedies(finding, figures, search, units);
+        this.shapes = new ShapeRemedies(finding, figures, search, units);
+        this.runs = new RunRemedies(finding, figures, search, units);
     }
 
     /**
@@ -36,8 +40,8 @@ public final class Remedies {
      * @param finding one of the findings on a handle
      * @param figures the figures of that handle
      * @param units unit of the lengths in the remedy's words
-     * @return a remedy that was tried, or empty where no single choice mends it; where each costs
-     *     the balance its target, or a stop a warning, one that says so
+     * @return a remedy that was tried, or empty where no such change mends it; where each brings a
+     *     warning that weighs less, one that says so
      */
     public static Optional<Remedy> of(Finding finding, Figures figures, Units units) {
         Optional<Remedy> clean = new Remedies(finding, figures, units, false).find();
@@ -83,10 +87,12 @@ public final class Remedies {
             case TENON_FIT -> piece.ruleTenonDiameter();
             case SHOULDER_GAP -> piece.ruleTenonLength();
             case CAP_PROUD -> bores.deeperCap();
-            case TOO_SLENDER, TOO_THICK -> piece.resizeSwell();
+            case NOT_MONOTONE -> runs.withoutATurn();
+            case TOO_SLENDER -> shapes.thicken();
+            case TOO_THICK -> shapes.slim();
             case LENGTH_FOR_THE_HAND -> piece.relength();
             case BALANCE_OFF_TARGET -> piece.rebalance();
-            case BLANK_TOO_SMALL -> piece.resizeSwell();
+            case BLANK_TOO_SMALL -> shapes.intoTheBlank();
             default -> Optional.empty();
         };
     }

@@ -5,11 +5,16 @@ import haftline.figures.Wall;
 import haftline.figures.Zone;
 import haftline.handle.Brief;
 import haftline.handle.Choices;
+import haftline.handle.PlacedNode;
 import haftline.measure.Units;
+import java.util.List;
 import java.util.Optional;
 
 /** What every remedy works with: the finding, the handle that has it, the search. */
 abstract class RemedyBench {
+    /** Diameters of the wood are named in steps of this, mm. */
+    static final double TENTH = 0.1;
+
     final Finding finding;
     final Figures figures;
     final RemedySearch search;
@@ -51,5 +56,31 @@ abstract class RemedyBench {
 
     String length(double mm, int decimals) {
         return Say.length(mm, decimals, units);
+    }
+
+    static double tenths(double mm) {
+        return Math.round(mm * 10) / 10.0;
+    }
+
+    /** Nodes with the diameters chosen for them: {@code "a" 12.0 mm, "b" 13.5 mm and ...}. */
+    String eachNode(List<PlacedNode> nodes, Choices changed) {
+        return listed(
+                nodes.stream()
+                        .map(
+                                node ->
+                                        '"'
+                                                + node.name()
+                                                + "\" "
+                                                + length(
+                                                        changed.nodeDiametersMm().get(node.name()),
+                                                        1))
+                        .toList());
+    }
+
+    static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 }

@@ -16,10 +16,7 @@ final class RemedySearch {
     private final Figures figures;
     private final List<Finding> before;
 
-    /**
-     * Whether a remedy may bring a warning that weighs less: of the balance in place of another, of
-     * anything in place of a stop.
-     */
+    /** Whether a remedy may bring a warning that weighs less. */
     private final boolean atACost;
 
     RemedySearch(Finding finding, Figures figures, boolean atACost) {

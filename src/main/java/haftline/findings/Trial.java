@@ -28,23 +28,38 @@ record Trial(Choices choices, Figures figures, List<Finding> findings) {
 
     /**
      * Whether a finding is gone and no stop or warning came that was not there before; at a cost, a
-     * warning of the balance may have come, and any warning in place of a stop.
+     * warning may have come that weighs less.
      */
     boolean mends(Finding finding, List<Finding> before, boolean atACost) {
         for (Finding now : findings) {
             if (now.isAbout(finding)) {
                 return false;
             }
-            boolean weighsLess =
-                    atACost
-                            && now.gravity() == Gravity.WARN
-                            && (finding.gravity() == Gravity.STOP
-                                    || now.code() == Code.BALANCE_OFF_TARGET);
-            if (now.gravity() != Gravity.NOTE && !weighsLess && isNew(now, before)) {
+            boolean borne = atACost && weighsLess(now, finding);
+            if (now.gravity() != Gravity.NOTE && !borne && isNew(now, before)) {
                 return false;
             }
         }
         return true;
+    }
+
+    /**
+     * Whether a warning weighs less than the finding whose cure brings it: any in place of a stop,
+     * the balance in place of all others, another blank in place of a handle that does not fit the
+     * hand, and that in place of a turn which the maker does not want.
+     */
+    static boolean weighsLess(Finding now, Finding finding) {
+        if (now.gravity() != Gravity.WARN) {
+            return false;
+        }
+        if (finding.gravity() == Gravity.STOP || now.code() == Code.BALANCE_OFF_TARGET) {
+            return true;
+        }
+        return switch (finding.code()) {
+            case TOO_SLENDER, TOO_THICK -> now.code() == Code.BLANK_TOO_SMALL;
+            case NOT_MONOTONE -> now.code() == Code.TOO_SLENDER || now.code() == Code.TOO_THICK;
+            default -> false;
+        };
     }
 
     /** Warnings that were not there before. */

@@ -63,6 +63,24 @@ public record EndCap(
     }
 
     /**
+     * The same cap with another head; its mass and its centre are reckoned anew.
+     *
+     * @param newHeadMm diameter of the head, mm, not under the spigot's
+     * @return the changed copy
+     */
+    public EndCap withHeadMm(double newHeadMm) {
+        return new EndCap(
+                spigotDiameter,
+                spigotLength,
+                Measured.exactly(newHeadMm),
+                headThickness,
+                form,
+                material,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    /**
      * Volume of metal, spigot and head; a domed head is half of an ellipsoid (2/3 of its cylinder).
      *
      * @return mm³

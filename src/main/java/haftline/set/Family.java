@@ -10,9 +10,8 @@ import haftline.handle.Choices;
 import haftline.measure.Units;
 import haftline.parts.Kit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,11 +23,8 @@ import java.util.Optional;
  * <p>The common value of a trait is the middle one of all pieces (the median). A swell may also
  * grow with the root of the visible wood, and a waist with its swell, as larger members of a family
  * do (common practice): only what is outside of both is a difference in kind.
- *
- * @param members the pieces that can be drawn, in the set's order
- * @param rows one row a trait
  */
-public record Family(List<Member> members, List<Row> rows) {
+public final class Family {
     /** Differences under this are rounding, in any unit. */
     private static final double ROUNDING = 1e-9;
 
@@ -111,10 +107,48 @@ public record Family(List<Member> members, List<Row> rows) {
      */
     public record Stray(String piece, Trait trait, Finding finding) {}
 
-    /** Copies the lists. */
-    public Family {
-        members = List.copyOf(members);
-        rows = List.copyOf(rows);
+    private final List<Member> members;
+    private final List<Row> rows;
+    private final FamilyMiddles middles;
+    private final Map<String, Member> byName = new HashMap<>();
+
+    private Family(List<Member> members) {
+        this.members = List.copyOf(members);
+        this.middles = new FamilyMiddles(members);
+        for (Member member : members) {
+            byName.putIfAbsent(member.piece().name(), member);
+        }
+        List<Row> found = new ArrayList<>();
+        for (Trait trait : members.size() < 2 ? new Trait[0] : Trait.values()) {
+            Common common =
+                    new Common(middles.of(trait), middles.of(Trait.SWELL_DIAMETER), middles.wood());
+            List<Entry> entries = new ArrayList<>();
+            for (Member member : members) {
+                entry(member, trait, common).ifPresent(entries::add);
+            }
+            if (entries.size() > 1) {
+                found.add(new Row(trait, common.middle(), entries));
+            }
+        }
+        rows = List.copyOf(found);
+    }
+
+    /**
+     * The pieces that can be drawn.
+     *
+     * @return in the set's order
+     */
+    public List<Member> members() {
+        return members;
+    }
+
+    /**
+     * What they have in common and how each stands.
+     *
+     * @return one row a trait
+     */
+    public List<Row> rows() {
+        return rows;
     }
 
     /**
@@ -124,53 +158,20 @@ public record Family(List<Member> members, List<Row> rows) {
      * @return their family; without rows where there are fewer than two
      */
     public static Family of(List<Member> members) {
-        if (members.size() < 2) {
-            return new Family(members, List.of());
-        }
-        Map<Trait, Double> common = new EnumMap<>(Trait.class);
-        for (Trait trait : Trait.values()) {
-            common.put(trait, median(members, trait));
-        }
-        double wood =
-                middle(members.stream().mapToDouble(m -> m.figures().handle().buttX()).toArray());
-        List<Row> rows = new ArrayList<>();
-        for (Trait trait : Trait.values()) {
-            List<Entry> entries = new ArrayList<>();
-            for (Member member : members) {
-                double value = trait.of(member.figures());
-                if (!Double.isNaN(value)) {
-                    entries.add(entry(member, trait, value, common, wood));
-                }
-            }
-            if (entries.size() > 1) {
-                rows.add(new Row(trait, common.get(trait), entries));
-            }
-        }
-        return new Family(members, rows);
+        return new Family(members);
     }
 
-    private static double median(List<Member> members, Trait trait) {
-        return middle(
-                members.stream()
-                        .mapToDouble(member -> trait.of(member.figures()))
-                        .filter(value -> !Double.isNaN(value))
-                        .toArray());
-    }
+    /** The middle values that a trait is held against. */
+    private record Common(double middle, double swellMm, double woodMm) {}
 
-    /** The median; not a number of nothing. */
-    private static double middle(double[] values) {
-        if (values.length == 0) {
-            return Double.NaN;
+    /** How a piece stands; empty where it lacks the trait. */
+    private static Optional<Entry> entry(Member member, Trait trait, Common common) {
+        double value = trait.of(member.figures());
+        if (Double.isNaN(value)) {
+            return Optional.empty();
         }
-        Arrays.sort(values);
-        int half = values.length / 2;
-        return values.length % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
-    }
-
-    private static Entry entry(
-            Member member, Trait trait, double value, Map<Trait, Double> common, double wood) {
-        double middle = common.get(trait);
-        double grown = middle * growth(member, trait, common, wood);
+        double middle = common.middle();
+        double grown = middle * growth(member.figures(), trait, common);
         double low = Math.min(middle, grown);
         double high = Math.max(middle, grown);
         double off = Math.max(0, Math.max(low - value, value - high));
@@ -184,25 +185,24 @@ public record Family(List<Member> members, List<Row> rows) {
                 trait.unit() == Trait.Unit.MM && middle > 0
                         ? 100 * (value - middle) / middle
                         : Double.NaN;
-        return new Entry(
-                member.piece().name(),
-                value,
-                value - middle,
-                percent,
-                low,
-                high,
-                likeness,
-                cause(member, trait));
+        return Optional.of(
+                new Entry(
+                        member.piece().name(),
+                        value,
+                        value - middle,
+                        percent,
+                        low,
+                        high,
+                        likeness,
+                        cause(member, trait)));
     }
 
     /** How much larger the trait of a larger piece may be. */
-    private static double growth(
-            Member member, Trait trait, Map<Trait, Double> common, double wood) {
-        Figures figures = member.figures();
+    private static double growth(Figures figures, Trait trait, Common common) {
         return switch (trait) {
-            case SWELL_DIAMETER -> Math.sqrt(figures.handle().buttX() / wood);
-            case WAIST_DIAMETER -> figures.grip().greatestMm() / common.get(Trait.SWELL_DIAMETER);
-            case WAIST_PLACE -> figures.handle().buttX() / wood;
+            case SWELL_DIAMETER -> Math.sqrt(FamilyMiddles.woodMm(figures) / common.woodMm());
+            case WAIST_DIAMETER -> figures.grip().greatestMm() / common.swellMm();
+            case WAIST_PLACE -> FamilyMiddles.woodMm(figures) / common.woodMm();
             default -> 1;
         };
     }
@@ -323,22 +323,24 @@ public record Family(List<Member> members, List<Row> rows) {
     }
 
     Member member(String piece) {
-        return members.stream()
-                .filter(member -> member.piece().name().equals(piece))
-                .findFirst()
-                .orElseThrow();
+        return Optional.ofNullable(byName.get(piece)).orElseThrow();
     }
 
-    /** The same family with one member worked out otherwise. */
-    Family with(String piece, Figures figures) {
-        List<Member> changed = new ArrayList<>();
-        for (Member member : members) {
-            changed.add(
-                    member.piece().name().equals(piece)
-                            ? new Member(member.piece(), figures)
-                            : member);
+    /**
+     * How a piece would stand with other figures, the middle values following it; empty where it
+     * would lack the trait, or be alone with it.
+     */
+    Optional<Entry> entryWith(String piece, Figures figures, Trait trait) {
+        Figures now = member(piece).figures();
+        if (middles.count(trait, now, figures) < 2) {
+            return Optional.empty();
         }
-        return of(changed);
+        Common common =
+                new Common(
+                        middles.of(trait, now, figures),
+                        middles.of(Trait.SWELL_DIAMETER, now, figures),
+                        middles.wood(now, figures));
+        return entry(new Member(member(piece).piece(), figures), trait, common);
     }
 
     /**

@@ -68,9 +68,7 @@ final class FamilyRemedy {
                 return atACost;
             }
             Optional<Family.Entry> there =
-                    family.with(stray.piece(), tried.get())
-                            .row(stray.trait())
-                            .flatMap(row -> row.entry(stray.piece()));
+                    family.entryWith(stray.piece(), tried.get(), stray.trait());
             if (there.isEmpty()) {
                 // It lost the trait altogether, as a waist goes where the shoulder is narrower.
                 return atACost;

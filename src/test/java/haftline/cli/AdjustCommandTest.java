@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import haftline.store.AtomicSave;
 import haftline.support.InLocale;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -67,6 +68,22 @@ class AdjustCommandTest {
                 .isEqualTo("Written" + shape)
                 .doesNotContain("tidewater.yaml");
         assertThat(Files.readString(set)).isEqualTo(before);
+    }
+
+    /** A folder in the backup's place keeps the shape from being saved: it is named, and once. */
+    @Test
+    void namesTheFileThatCannotBeWrittenOnce(@TempDir Path folder) throws Exception {
+        DemoCopy demo = DemoCopy.in(folder);
+        Path shape = folder.resolve("profiles/shapes/waisted.yaml");
+        String before = Files.readString(shape);
+        Files.createDirectories(AtomicSave.backup(shape).resolve("full"));
+        Run run = Run.of("adjust", demo.set(), "--demand", "walls", "--write");
+        assertThat(run.code()).isEqualTo(ExitCode.CANNOT_WRITE);
+        assertThat(run.err())
+                .startsWith("haftline: cannot write " + shape + ": ")
+                .containsOnlyOnce("waisted.yaml")
+                .doesNotContain("tidewater.yaml");
+        assertThat(Files.readString(shape)).isEqualTo(before);
     }
 
     @Test

@@ -211,7 +211,8 @@ class CheckBackCommandTest {
             value = {
                 "--piece   | shuker                 | --piece: there is no piece \"shuker\"",
                 "--reading | shuker, 57.8, 28       | did you mean shucker?",
-                "--reading | shucker, abc, 28       | found \"abc\", expected a length",
+                "--reading | shucker, abc, 28       | found \"abc\", expected a length on the wood of shucker, from -11.50 to 87.00 mm",
+                "--reading | shucker, NaN, 28       | found \"NaN\", expected a length on the wood of shucker, from -11.50 to 87.00 mm",
                 "--reading | shucker, 57.8, fat     | found \"fat\", expected a diameter",
                 "--reading | shucker, 500, 28       | 500 mm is not on the wood of shucker",
                 "--reading | shucker 57.8           | expected piece, place and diameter"

@@ -49,6 +49,7 @@ class RemediesTest {
                         Code.PRESSED_IN_PLASTIC,
                         Code.SPLIT_INDEX,
                         Code.TOO_SLENDER,
+                        Code.TOO_THICK,
                         Code.BALANCE_OFF_TARGET);
     }
 
@@ -64,7 +65,8 @@ class RemediesTest {
             boolean told =
                     now.gravity() == Gravity.WARN
                             && (finding.gravity() == Gravity.STOP
-                                    || now.code() == Code.BALANCE_OFF_TARGET)
+                                    || now.code() == Code.BALANCE_OFF_TARGET
+                                    || now.code() == Code.BLANK_TOO_SMALL)
                             && remedy.aside().contains("but then ");
             if (now.gravity() != Gravity.NOTE && !told) {
                 assertThat(before)

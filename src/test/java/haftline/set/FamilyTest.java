@@ -10,6 +10,7 @@ import haftline.findings.Findings;
 import haftline.findings.Gravity;
 import haftline.handle.Brief;
 import haftline.handle.Choices;
+import haftline.handle.ChoicesBuilder;
 import haftline.handle.Resolution;
 import haftline.handle.Resolve;
 import haftline.measure.Units;
@@ -20,6 +21,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 class FamilyTest {
@@ -204,8 +207,52 @@ class FamilyTest {
                                 .filter(finding -> finding.gravity() != Gravity.NOTE)
                                 .map(Finding::code))
                 .isSubsetOf(before);
-        assertThat(entry(family.with(waist.piece(), mended), Trait.WAIST_PLACE, waist.piece()))
+        assertThat(entry(with(family, waist.piece(), mended), Trait.WAIST_PLACE, waist.piece()))
                 .matches(each -> each.likeness() != Family.Likeness.APART);
+    }
+
+    private static Family with(Family family, String piece, Figures figures) {
+        List<Family.Member> changed = new ArrayList<>();
+        for (Family.Member member : family.members()) {
+            boolean isIt = member.piece().name().equals(piece);
+            changed.add(isIt ? new Family.Member(member.piece(), figures) : member);
+        }
+        return Family.of(changed);
+    }
+
+    /** What one changed piece makes of the middles, against the family worked out anew. */
+    @Test
+    void pieceTriedOtherwise_standsAsInTheFamilyWorkedOutAnew() {
+        SplittableRandom random = new SplittableRandom(20261130);
+        for (int size = 2; size < 9; size++) {
+            Map<String, Choices> pieces = new TreeMap<>();
+            for (int i = 0; i < size; i++) {
+                pieces.put("piece " + i, some(random));
+            }
+            Family family = family(pieces);
+            for (int trial = 0; trial < 8; trial++) {
+                Family.Member member = family.members().get(random.nextInt(size));
+                Figures other =
+                        figures(member.figures().handle().brief().withChoices(some(random)));
+                String name = member.piece().name();
+                Family anew = with(family, name, other);
+                for (Trait trait : Trait.values()) {
+                    assertThat(family.entryWith(name, other, trait))
+                            .as("%s of %s among %d", trait, name, size)
+                            .isEqualTo(anew.row(trait).flatMap(row -> row.entry(name)));
+                }
+            }
+        }
+    }
+
+    /** Few enough sizes that some are alike; one of them leaves no waist. */
+    private static Choices some(SplittableRandom random) {
+        ChoicesBuilder choices = Choices.builder().buttMm(14).swellMm(20 + random.nextInt(4));
+        return switch (random.nextInt(3)) {
+            case 0 -> choices.nodeDiameterMm("waist", 18).build();
+            case 1 -> choices.lengthRatio(1 + 0.1 * random.nextInt(3)).build();
+            default -> choices.build();
+        };
     }
 
     /** Wood that only widens from the shoulder has no waist, and no other is held against one. */

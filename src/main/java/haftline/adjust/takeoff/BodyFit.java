@@ -44,18 +44,20 @@ final class BodyFit {
     private final Table table;
     private final double[] weights;
     private final double toleranceMm;
+    private final Effort effort;
     private final DraftFit fit;
 
-    BodyFit(Table table, double[] weights, double toleranceMm) {
-        this.table = table;
+    BodyFit(Fitting fitting, double[] weights) {
+        this.table = fitting.table();
         this.weights = weights;
-        this.toleranceMm = toleranceMm;
-        this.fit = new DraftFit(table, weights);
+        this.toleranceMm = fitting.toleranceMm();
+        this.effort = fitting.effort();
+        this.fit = new DraftFit(table, weights, effort);
     }
 
     DraftFit.Fitted of(Draft start) {
         DraftFit.Fitted now = withSlopes(fit.fit(start, ROUNDS));
-        while (now.draft().nodes().size() < MOST_NODES) {
+        while (now.draft().nodes().size() < MOST_NODES && !effort.isSpent()) {
             DraftFit.Fitted richer = withNode(now);
             double saved = now.sum() - richer.sum();
             boolean worth = saved > NODE_SAVES && moved(now.draft(), richer.draft()) > share();
@@ -79,7 +81,7 @@ final class BodyFit {
      */
     private DraftFit.Fitted withSlopes(DraftFit.Fitted now) {
         DraftFit.Fitted best = now;
-        for (int turn = 0; turn < TURNS; turn++) {
+        for (int turn = 0; turn < TURNS && !effort.isSpent(); turn++) {
             boolean first = turn % 2 == 0;
             Draft draft = best.draft();
             EndSlope slope = first ? draft.first() : draft.last();
@@ -134,7 +136,7 @@ final class BodyFit {
 
     private DraftFit.Fitted prunedOnce(DraftFit.Fitted all) {
         DraftFit.Fitted now = all;
-        for (int i = 0; i < now.draft().nodes().size(); ) {
+        for (int i = 0; i < now.draft().nodes().size() && !effort.isSpent(); ) {
             if (fit.isStep(now.draft().nodes(), i)) {
                 // Readings either side of a step bear both of its nodes out.
                 i++;

@@ -31,16 +31,19 @@ final class DraftFit {
 
     private final Table table;
     private final double[] weights;
+    private final Effort effort;
 
     /**
      * Sets a problem.
      *
      * @param table the readings
      * @param weights 1 over the deviation of each, 0 for one that does not count
+     * @param effort what may still be spent
      */
-    DraftFit(Table table, double[] weights) {
+    DraftFit(Table table, double[] weights, Effort effort) {
         this.table = table;
         this.weights = weights;
+        this.effort = effort;
     }
 
     /**
@@ -53,7 +56,7 @@ final class DraftFit {
 
     Fitted fit(Draft start, int rounds) {
         Fitted now = fitOnce(start, rounds);
-        for (int again = 0; again < MOST_AGAIN; again++) {
+        for (int again = 0; again < MOST_AGAIN && !effort.isSpent(); again++) {
             Fitted next = fitOnce(now.draft(), rounds);
             if (!(next.sum() < now.sum() - SETTLED * now.sum())) {
                 break;
@@ -73,12 +76,13 @@ final class DraftFit {
         double[] scale = new double[at.length];
         bounds(start, low, high, scale);
         LeastSquares.Fit fit =
-                new LeastSquares(p -> residuals(draft(start, p)), low, high, scale)
-                        .from(at, rounds, SETTLED);
+                new LeastSquares(p -> residuals(draft(start, p), p.length), low, high, scale)
+                        .from(at, rounds, SETTLED, effort::isSpent);
         return new Fitted(draft(start, fit.parameters()), fit.sum());
     }
 
-    private double[] residuals(Draft draft) {
+    private double[] residuals(Draft draft, int figures) {
+        effort.spend(weights.length, figures);
         Optional<Outline> outline = draft.outline();
         return outline.isEmpty() ? null : table.residuals(outline.get(), weights);
     }

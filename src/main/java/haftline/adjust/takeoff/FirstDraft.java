@@ -106,12 +106,7 @@ final class FirstDraft {
                 best = fitted.sum() < best.sum() ? fitted : best;
             }
         }
-        return new BodyFit(
-                        fitting.table(),
-                        fitting.weights(best.draft(), counts),
-                        fitting.toleranceMm())
-                .of(best.draft())
-                .draft();
+        return new BodyFit(fitting, fitting.weights(best.draft(), counts)).of(best.draft()).draft();
     }
 
     private static Draft dressed(Draft draft, List<DetailSearch.Seen> seen) {

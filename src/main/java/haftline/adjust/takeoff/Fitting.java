@@ -10,8 +10,9 @@ import java.util.Arrays;
  * @param table all readings
  * @param deviation of a diameter, mm
  * @param toleranceMm how far the line may run beside the true one, mm on the diameter
+ * @param effort what may still be spent on trials; shared by all of them
  */
-record Fitting(Table table, double deviation, double toleranceMm) {
+record Fitting(Table table, double deviation, double toleranceMm, Effort effort) {
     /**
      * Whoever sets a calliper by a rule's marks misses the place by this, mm (common practice, no
      * source). It takes weight from readings on steep places.
@@ -33,7 +34,7 @@ record Fitting(Table table, double deviation, double toleranceMm) {
     }
 
     DraftFit.Fitted fit(Draft draft, boolean[] counts) {
-        return new DraftFit(table, weights(draft, counts)).fit(draft, ROUNDS);
+        return new DraftFit(table, weights(draft, counts), effort).fit(draft, ROUNDS);
     }
 
     /**

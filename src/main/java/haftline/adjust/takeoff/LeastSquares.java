@@ -1,6 +1,7 @@
 package haftline.adjust.takeoff;
 
 import java.util.Arrays;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
@@ -71,6 +72,19 @@ final class LeastSquares {
      * @return the least that was found
      */
     Fit from(double[] start, int rounds, double settled) {
+        return from(start, rounds, settled, () -> false);
+    }
+
+    /**
+     * The same, broken off where it has gone on for too long.
+     *
+     * @param start parameters, pushed into the box
+     * @param rounds most steps
+     * @param settled relative fall of the sum under which it is settled
+     * @param enough whether to go no further; asked before each step
+     * @return the least that was found
+     */
+    Fit from(double[] start, int rounds, double settled, BooleanSupplier enough) {
         double[] at = start.clone();
         for (int i = 0; i < at.length; i++) {
             at[i] = clamped(i, at[i]);
@@ -81,12 +95,12 @@ final class LeastSquares {
         }
         double sum = sum(residuals);
         double damping = FIRST_DAMPING;
-        for (int round = 0; round < rounds && at.length > 0; round++) {
-            double[][] slopes = slopes(at, residuals);
+        for (int round = 0; round < rounds && at.length > 0 && !enough.getAsBoolean(); round++) {
+            double[][] slopes = triangle(slopes(at, residuals), residuals);
             boolean better = false;
             double before = sum;
             while (!better && damping < GREATEST_DAMPING) {
-                double[] tried = step(slopes, residuals, at, damping);
+                double[] tried = step(slopes, at, damping);
                 double[] now = model.residuals(tried);
                 double least = now == null ? Double.POSITIVE_INFINITY : sum(now);
                 better = least < sum;
@@ -142,16 +156,60 @@ final class LeastSquares {
         return slopes;
     }
 
-    private double[] step(double[][] slopes, double[] residuals, double[] at, double damping) {
+    /**
+     * The slopes turned into a triangle by Householder's reflections, the residuals turned along in
+     * a last column: for every step and damping the same problem in as many rows as there are
+     * parameters, however many readings there are.
+     */
+    private static double[][] triangle(double[][] slopes, double[] residuals) {
+        int n = slopes.length == 0 ? 0 : slopes[0].length;
+        double[][] rows = new double[slopes.length][];
+        for (int k = 0; k < rows.length; k++) {
+            rows[k] = Arrays.copyOf(slopes[k], n + 1);
+            rows[k][n] = residuals[k];
+        }
+        int kept = Math.min(n, rows.length);
+        double[] dots = new double[n + 1];
+        for (int i = 0; i < kept; i++) {
+            double square = 0;
+            for (int k = i; k < rows.length; k++) {
+                square += rows[k][i] * rows[k][i];
+            }
+            if (square == 0) {
+                continue;
+            }
+            double length = Math.copySign(Math.sqrt(square), rows[i][i]);
+            double head = rows[i][i] + length;
+            Arrays.fill(dots, 0);
+            for (int k = i; k < rows.length; k++) {
+                double v = k == i ? head : rows[k][i];
+                for (int j = i + 1; j <= n; j++) {
+                    dots[j] += v * rows[k][j];
+                }
+            }
+            for (int k = i; k < rows.length; k++) {
+                double v = (k == i ? head : rows[k][i]) / (length * head);
+                for (int j = i + 1; j <= n; j++) {
+                    rows[k][j] -= v * dots[j];
+                }
+                rows[k][i] = 0;
+            }
+            rows[i][i] = -length;
+        }
+        return Arrays.copyOf(rows, kept);
+    }
+
+    /** A step from the triangle of slopes and residuals. */
+    private double[] step(double[][] triangle, double[] at, double damping) {
         int n = at.length;
         int[] free = new int[n];
         int count = 0;
         double[] size = new double[n];
         for (int i = 0; i < n; i++) {
             double pull = 0;
-            for (int k = 0; k < residuals.length; k++) {
-                pull -= slopes[k][i] * residuals[k];
-                size[i] += slopes[k][i] * slopes[k][i];
+            for (double[] row : triangle) {
+                pull -= row[i] * row[n];
+                size[i] += row[i] * row[i];
             }
             boolean pressed = pull > 0 ? at[i] >= high[i] : at[i] <= low[i];
             if (size[i] > 0 && !pressed) {
@@ -162,16 +220,16 @@ final class LeastSquares {
         if (count == 0) {
             return tried;
         }
-        double[][] rows = new double[residuals.length + count][count];
+        double[][] rows = new double[triangle.length + count][count];
         double[] right = new double[rows.length];
-        for (int k = 0; k < residuals.length; k++) {
-            right[k] = -residuals[k];
+        for (int k = 0; k < triangle.length; k++) {
+            right[k] = -triangle[k][n];
             for (int i = 0; i < count; i++) {
-                rows[k][i] = slopes[k][free[i]];
+                rows[k][i] = triangle[k][free[i]];
             }
         }
         for (int i = 0; i < count; i++) {
-            rows[residuals.length + i][i] = Math.sqrt(damping * size[free[i]]);
+            rows[triangle.length + i][i] = Math.sqrt(damping * size[free[i]]);
         }
         RealVector step;
         try {

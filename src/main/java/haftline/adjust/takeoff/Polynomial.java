@@ -10,7 +10,7 @@ final class Polynomial {
     static final int HIGHEST = 3;
 
     /** A norm that is a smaller share of the one before comes of places that are all one. */
-    private static final double NO_NORM = 1e-12;
+    static final double NO_NORM = 1e-12;
 
     private final double[] alpha = new double[HIGHEST + 1];
     private final double[] beta = new double[HIGHEST + 1];

@@ -2,6 +2,7 @@ package haftline.adjust.takeoff;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 
@@ -64,14 +65,17 @@ final class Segmentation {
     private Way way() {
         int n = x.length;
         double[] best = new double[n + 1];
+        Arrays.fill(best, 1, n + 1, Double.POSITIVE_INFINITY);
         Stretch[] last = new Stretch[n];
-        for (int to = 0; to < n; to++) {
-            best[to + 1] = Double.POSITIVE_INFINITY;
-            for (int from = 0; from <= to; from++) {
-                Stretch stretch = cheapest(from, to);
-                double cost = best[from] + stretch.cost() + CUT * parameter;
-                if (cost < best[to + 1]) {
-                    best[to + 1] = cost;
+        for (int from = 0; from < n; from++) {
+            // Whatever ends before this reading is settled, so all that begins here can be tried.
+            double before = best[from] + CUT * parameter;
+            GrowingFit fit = new GrowingFit(x[from], d[from]);
+            for (int to = from; to < n; to++) {
+                fit.add(x[to], d[to]);
+                Stretch stretch = cheapest(fit, from, to, best[to + 1] - before);
+                if (stretch != null) {
+                    best[to + 1] = before + stretch.cost();
                     last[to] = stretch;
                 }
             }
@@ -140,19 +144,22 @@ final class Segmentation {
         return List.copyOf(row);
     }
 
-    private Stretch cheapest(int from, int to) {
-        Polynomial fit = new Polynomial(x, d, from, to);
+    /** The cheapest curve through a run; null where none costs less than a limit. */
+    private Stretch cheapest(GrowingFit fit, int from, int to, double limit) {
         double square = deviation * deviation;
         int order = fit.cheapest(parameter * square);
         double cost = fit.sum(order) / square + (order + 1) * parameter;
         int count = to - from + 1;
-        if (count > HALF_ROUND_LEAST && count <= LONGEST_ARC) {
+        double least = Math.min(cost, limit);
+        if (count > HALF_ROUND_LEAST && count <= LONGEST_ARC && 3 * parameter < least) {
             double price = arc(from, to) + 3 * parameter;
-            if (price < cost) {
+            if (price < least) {
                 return new Stretch(from, to, Stretch.Kind.ARC, 0, x[from], price);
             }
         }
-        return new Stretch(from, to, Stretch.Kind.POLYNOMIAL, order, x[from], cost);
+        return cost < limit
+                ? new Stretch(from, to, Stretch.Kind.POLYNOMIAL, order, x[from], cost)
+                : null;
     }
 
     /** An arc has three parameters: fewer readings say nothing against it. */

@@ -26,6 +26,9 @@ final class Table {
     /** For each reading the step that was read so near to it, NaN for none. */
     private final double[] step;
 
+    /** For each reading whether no other was taken at its place. */
+    private final boolean[] alone;
+
     private final Ends ends;
 
     Table(double[] x, double[] d, Ends ends) {
@@ -40,6 +43,11 @@ final class Table {
             }
         }
         spacing = Noise.median(Arrays.copyOf(gaps, count));
+        alone = new boolean[x.length];
+        for (int j = 0; j < x.length; j++) {
+            boolean twin = j > 0 && x[j - 1] == x[j] || j + 1 < x.length && x[j + 1] == x[j];
+            alone[j] = !twin;
+        }
         step = new double[x.length];
         Arrays.fill(step, Double.NaN);
         for (int j = 1; j < x.length; j++) {
@@ -152,15 +160,26 @@ final class Table {
     double[] residuals(Outline outline, double[] weights) {
         double[] residuals = new double[x.length];
         List<Segment> all = outline.segments();
-        int i = 0;
-        for (int j = 0; j < x.length; j++) {
-            // A fit asks thousands of times: walking along beats looking each place up.
-            while (i + 1 < all.size() && all.get(i + 1).startX() <= x[j]) {
-                i++;
-            }
-            if (weights[j] > 0) {
-                Segment segment = segment(all, i, j);
-                residuals[j] = (d[j] - 2 * segment.r(within(segment, j))) * weights[j];
+        int j = 0;
+        // A fit asks thousands of times: walking along beats looking each place up.
+        for (int i = 0; i < all.size(); i++) {
+            Segment segment = all.get(i);
+            double start = segment.startX();
+            double end = segment.endX();
+            double next = i + 1 < all.size() ? all.get(i + 1).startX() : Double.POSITIVE_INFINITY;
+            boolean wide = end - start >= STEP_MM;
+            for (; j < x.length && x[j] < next; j++) {
+                if (!(weights[j] > 0)) {
+                    continue;
+                }
+                double fitted;
+                if (alone[j] && (wide || Double.isNaN(step[j]))) {
+                    fitted = 2 * segment.r(Math.max(start, Math.min(end, x[j])));
+                } else {
+                    Segment meant = segment(all, i, j);
+                    fitted = 2 * meant.r(within(meant, j));
+                }
+                residuals[j] = (d[j] - fitted) * weights[j];
             }
         }
         return residuals;

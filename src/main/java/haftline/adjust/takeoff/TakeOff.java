@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param outline the shape on those two diameters and that length
  * @param residuals every reading against it, in order of x
  * @param deviationMm standard deviation of the readings about it, strays left out, mm
+ * @param cutShort whether there were so many corners that the search ended before all was tried:
+ *     the shape passes the readings less well, or with more nodes, than one might
  */
 public record TakeOff(
         Shape shape,
@@ -23,7 +25,8 @@ public record TakeOff(
         double woodMm,
         Outline outline,
         List<Residual> residuals,
-        double deviationMm) {
+        double deviationMm,
+        boolean cutShort) {
     /** Copies the list. */
     public TakeOff {
         residuals = List.copyOf(residuals);
@@ -51,7 +54,7 @@ public record TakeOff(
      */
     public static Optional<TakeOff> of(
             List<Reading> readings, double toleranceMm, String name, Ends ends) {
-        return new Tracing(readings, toleranceMm, name, ends).takeOff();
+        return new Tracing(readings, toleranceMm, name, ends, new Effort(Effort.MOST)).takeOff();
     }
 
     /**

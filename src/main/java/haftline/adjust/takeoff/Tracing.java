@@ -36,7 +36,7 @@ final class Tracing {
     private final Table table;
     private final Fitting fitting;
 
-    Tracing(List<Reading> given, double toleranceMm, String name, Ends ends) {
+    Tracing(List<Reading> given, double toleranceMm, String name, Ends ends, Effort effort) {
         Checks.withinMm("tolerance", toleranceMm, 0.01, 5);
         if (given.size() < TakeOff.FEWEST) {
             throw new IllegalArgumentException(
@@ -70,13 +70,15 @@ final class Tracing {
         table = new Table(x, d, ends);
         readings = List.copyOf(sorted);
         double deviation = Math.max(LEAST_SHARE * toleranceMm, Noise.deviation(x, d));
-        fitting = new Fitting(table, deviation, toleranceMm);
+        fitting = new Fitting(table, deviation, toleranceMm, effort);
     }
 
     Optional<TakeOff> takeOff() {
         boolean[] counts = new Strays(table, fitting.deviation()).counts();
         Traced best = best(counts);
-        if (best.draft() != null && !Arrays.equals(counts, best.counts())) {
+        if (best.draft() != null
+                && !Arrays.equals(counts, best.counts())
+                && !fitting.effort().isSpent()) {
             // A reading that came back, or went, may have a say in where the cuts are.
             best = best.or(best(best.counts()));
         }
@@ -84,7 +86,7 @@ final class Tracing {
             List<boolean[]> others = alone(best.counts());
             others.addAll(lonely(best.draft(), best.counts()));
             for (boolean[] other : others) {
-                best = best.or(best(other));
+                best = fitting.effort().isSpent() ? best : best.or(best(other));
             }
             best = withOutermost(best);
         }
@@ -151,7 +153,7 @@ final class Tracing {
     private Traced withOutermost(Traced without) {
         Traced best = without;
         for (int j : new int[] {0, table.count() - 1}) {
-            if (!best.counts()[j]) {
+            if (!best.counts()[j] && !fitting.effort().isSpent()) {
                 boolean[] other = best.counts().clone();
                 other[j] = true;
                 Traced with = best(other);
@@ -170,10 +172,12 @@ final class Tracing {
         Traced best = Traced.NONE;
         for (List<Stretch> row : kept.segmentation(fitting.deviation()).rows()) {
             for (Sight sight : sights(row, kept)) {
-                best = best.or(traced(sight));
+                if (best.draft() == null || !fitting.effort().isSpent()) {
+                    best = best.or(traced(sight));
+                }
             }
         }
-        if (best.draft() == null) {
+        if (best.draft() == null || fitting.effort().isSpent()) {
             return best;
         }
         SecondLook look = new SecondLook(fitting);
@@ -293,6 +297,7 @@ final class Tracing {
                         draft.woodMm(),
                         outline.orElseThrow(),
                         residuals,
-                        Noise.deviation(Arrays.copyOf(off, n))));
+                        Noise.deviation(Arrays.copyOf(off, n)),
+                        fitting.effort().isSpent()));
     }
 }

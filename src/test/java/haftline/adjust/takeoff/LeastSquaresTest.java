@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.SplittableRandom;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -158,6 +159,30 @@ class LeastSquaresTest {
         assertThat(fit.sum(3)).isCloseTo(0, within(1e-20));
         assertThat(fit.at(6.5, 3)).isCloseTo(14 + 1.95 - 1.69 + 0.54925, within(1e-12));
         assertThat(fit.slope(6.5, 3)).isCloseTo(0.3 - 0.52 + 0.2535, within(1e-12));
+    }
+
+    /** A run that grows reading by reading leaves what its polynomials leave, twins included. */
+    @Test
+    void aGrowingRunLeavesWhatItsPolynomialsLeave() {
+        SplittableRandom random = new SplittableRandom(20261130);
+        for (int run = 0; run < 200; run++) {
+            int n = 2 + random.nextInt(60);
+            double[] x = new double[n];
+            double[] d = new double[n];
+            for (int j = 0; j < n; j++) {
+                boolean twin = j > 0 && random.nextInt(5) == 0;
+                x[j] = j == 0 ? 0 : x[j - 1] + (twin ? 0 : 0.1 + random.nextDouble());
+                d[j] = 20 + 3 * Math.sin(x[j] / 5) + 0.05 * random.nextGaussian();
+            }
+            GrowingFit growing = new GrowingFit(x[0], d[0]);
+            for (int j = 0; j < n; j++) {
+                growing.add(x[j], d[j]);
+                Polynomial fit = new Polynomial(x, d, 0, j);
+                int order = fit.cheapest(0.01);
+                assertThat(growing.cheapest(0.01)).as("run %d to %d", run, j).isEqualTo(order);
+                assertThat(growing.sum(order)).isCloseTo(fit.sum(order), within(1e-9));
+            }
+        }
     }
 
     private static Offset<Double> relative(double of, double share) {

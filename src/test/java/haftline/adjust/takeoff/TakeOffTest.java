@@ -40,6 +40,40 @@ class TakeOffTest {
         assertThat(one.more()).as("%s", one).isLessThanOrEqualTo(1);
     }
 
+    /**
+     * A spoilt drawing's sixty corners end the search and are said to, with a shape for all that;
+     * the same work is plenty for a handle.
+     */
+    @Test
+    void endsASearchThatGoesOnTooLong() throws Exception {
+        SplittableRandom random = new SplittableRandom(20261130);
+        List<Reading> corners = new ArrayList<>();
+        double from = 20;
+        for (int k = 0; k < 60; k++) {
+            double to = 16 + 8 * random.nextDouble();
+            for (int step = 0; step < 4; step++) {
+                corners.add(new Reading(2 * k + 0.5 * step, from + (to - from) * step / 4, 0));
+            }
+            from = to;
+        }
+        long most = 400_000_000;
+        TakeOff spoilt =
+                new Tracing(corners, 0.1, "spoilt", Ends.UNKNOWN, new Effort(most))
+                        .takeOff()
+                        .orElseThrow();
+        assertThat(spoilt.cutShort()).isTrue();
+
+        List<Reading> handle =
+                new Bench(starter("waisted.yaml")).readings(1, 0.05, new SplittableRandom(46));
+        TakeOff whole =
+                new Tracing(handle, 0.1, "whole", Ends.UNKNOWN, new Effort(most))
+                        .takeOff()
+                        .orElseThrow();
+        assertThat(whole.cutShort()).isFalse();
+        assertThat(whole.shape())
+                .isEqualTo(TakeOff.of(handle, 0.1, "whole", Ends.UNKNOWN).orElseThrow().shape());
+    }
+
     /** Slips beside a swell, a waist, a neck, a crisp edge and the ends; none takes a neighbour. */
     @ParameterizedTest
     @CsvSource({
