@@ -161,8 +161,11 @@ final class DocumentFiles {
         boolean isOwn = own.equals(Optional.of(Whereabouts.normal(plan.file())));
         own = Optional.of(plan.file());
         known.watch(plan.file());
-        Optional<String> left = isOwn ? renames.settle(plan.file()) : renames.forget();
-        return left.<SaveResult>map(why -> new SaveResult.Failed(why, List.copyOf(written)))
-                .orElse(new SaveResult.Saved(List.copyOf(written)));
+        if (isOwn) {
+            return renames.settle(plan.file(), List.copyOf(written));
+        }
+        // Elsewhere no batch of it was begun.
+        renames.forget();
+        return new SaveResult.Saved(List.copyOf(written));
     }
 }

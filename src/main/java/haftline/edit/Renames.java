@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
@@ -102,25 +101,27 @@ public final class Renames {
      * The set was saved: the progress beside it goes by the new names from now on.
      *
      * @param set the set's file
-     * @return why it could not be written, or empty
+     * @param written what was written
+     * @return saved, or why the progress could not be
      */
-    Optional<String> settle(Path set) {
+    SaveResult settle(Path set, List<Path> written) {
         Path file = ProgressFile.beside(set);
         try {
             if (!now.isEmpty() && Files.exists(file)) {
                 ProgressFile.save(file, toNow(ProgressFile.read(file)));
             }
             now.clear();
-            return Optional.empty();
-        } catch (DocumentException | SaveException failed) {
+            return new SaveResult.Saved(written);
+        } catch (DocumentException wrong) {
             // The next save tries again; until then the names are told apart as before.
-            return Optional.of(failed.getMessage());
+            return new SaveResult.Failed(file, wrong.getMessage(), wrong.getMessage(), written);
+        } catch (SaveException failed) {
+            return SaveResult.Failed.of(failed, written);
         }
     }
 
-    /** The set was saved elsewhere, where no batch of it was begun. */
-    Optional<String> forget() {
+    /** The names on the disk are those of now. */
+    void forget() {
         now.clear();
-        return Optional.empty();
     }
 }
