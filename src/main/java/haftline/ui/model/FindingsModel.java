@@ -135,7 +135,7 @@ public final class FindingsModel {
             return refused("No single change mends this; see what it says");
         }
         if (remedy.get().choices().isEmpty()) {
-            return refused("The parts themselves must change: " + remedy.get().change());
+            return refused("This is yours to do: " + remedy.get().change());
         }
         return editor.run(
                 new ChoiceEdits(editor.piece().value(), Scope.THIS_PIECE)

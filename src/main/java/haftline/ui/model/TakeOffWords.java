@@ -52,7 +52,11 @@ public final class TakeOffWords {
                 + lengths.contour(greatest.x())
                 + " "
                 + lengths.unit()
-                + ".";
+                + "."
+                + (taken.cutShort()
+                        ? " There were so many corners that not every shape could be tried: trace"
+                                + " the handle alone, with fewer."
+                        : "");
     }
 
     /**

@@ -3,6 +3,7 @@ package haftline.ui.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import haftline.adjust.takeoff.TakeOff;
 import haftline.edit.DemoSet;
 import haftline.edit.Draft;
 import haftline.measure.Units;
@@ -63,6 +64,8 @@ class TakeOffModelTest {
                 .startsWith("Line 17, at 30.0 mm")
                 .contains("over the line");
         assertThat(words.found(taken)).startsWith("46 readings over 90.0 mm");
+        assertThat(words.found(taken)).doesNotContain("corners");
+        assertThat(words.found(cutShort(taken))).contains("so many corners");
     }
 
     @Test
@@ -109,5 +112,17 @@ class TakeOffModelTest {
         assertThat(model.scale("x")).isPresent();
         assertThat(model.axis("")).isEmpty();
         assertThat(model.isTraced()).isFalse();
+    }
+
+    private static TakeOff cutShort(TakeOff whole) {
+        return new TakeOff(
+                whole.shape(),
+                whole.shoulderMm(),
+                whole.seatMm(),
+                whole.woodMm(),
+                whole.outline(),
+                whole.residuals(),
+                whole.deviationMm(),
+                true);
     }
 }
