@@ -2,6 +2,7 @@ package haftline.drawing;
 
 import haftline.handle.Handle;
 import haftline.handle.PlacedNode;
+import haftline.measure.IsotonicFit;
 import haftline.measure.LengthText;
 import haftline.measure.Units;
 import haftline.shape.Detail;
@@ -102,33 +103,15 @@ final class StationTable {
         return Text.level(Layer.DIMENSION, x, y, style.textHeightMm(), anchor, string);
     }
 
-    /**
-     * Places of the columns: each as near its station as the others let it (pool adjacent
-     * violators, the least sum of squares).
-     */
+    /** Places of the columns: each as near its station as the others let it. */
     private double[] columns() {
-        int n = stops.size();
-        double[] mean = new double[n];
-        int[] count = new int[n];
-        int pools = 0;
-        for (int i = 0; i < n; i++) {
-            mean[pools] = stops.get(i).x() - i * columnMm;
-            count[pools++] = 1;
-            while (pools > 1 && mean[pools - 2] > mean[pools - 1]) {
-                int both = count[pools - 2] + count[pools - 1];
-                mean[pools - 2] =
-                        (mean[pools - 2] * count[pools - 2] + mean[pools - 1] * count[pools - 1])
-                                / both;
-                count[pools - 2] = both;
-                pools--;
-            }
+        double[] columns = new double[stops.size()];
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] = stops.get(i).x() - i * columnMm;
         }
-        double[] columns = new double[n];
-        int i = 0;
-        for (int pool = 0; pool < pools; pool++) {
-            for (int k = 0; k < count[pool]; k++, i++) {
-                columns[i] = mean[pool] + i * columnMm;
-            }
+        columns = IsotonicFit.of(columns);
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] += i * columnMm;
         }
         return columns;
     }

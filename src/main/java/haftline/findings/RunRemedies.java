@@ -3,6 +3,7 @@ package haftline.findings;
 import haftline.figures.Figures;
 import haftline.handle.ChoicesBuilder;
 import haftline.handle.PlacedNode;
+import haftline.measure.IsotonicFit;
 import haftline.measure.Units;
 import haftline.shape.Shape;
 import java.util.ArrayList;
@@ -72,9 +73,8 @@ final class RunRemedies extends RemedyBench {
     }
 
     /**
-     * The least squares of changes that let no step of the run go the wrong way: neighbours out of
-     * order are pooled at their mean until none are (Ayer and others 1955, for the run less its
-     * even steps). The two ends stay where they are.
+     * The least squares of changes that let no step of the run go the wrong way, fitted to the run
+     * less its even steps. The two ends stay where they are.
      */
     private Optional<Remedy> evened(List<PlacedNode> nodes) {
         int inner = nodes.size() - 2;
@@ -90,7 +90,7 @@ final class RunRemedies extends RemedyBench {
             up[i] = way * (2 * nodes.get(i + 1).radiusMm() - from) - (i + 1) * step;
         }
         double most = way * (to - from) - (inner + 1) * step;
-        double[] pooled = pooled(up);
+        double[] pooled = IsotonicFit.of(up);
         List<PlacedNode> changed = new ArrayList<>();
         List<Double> diameters = new ArrayList<>();
         for (int i = 0; i < inner; i++) {
@@ -103,32 +103,6 @@ final class RunRemedies extends RemedyBench {
             }
         }
         return tried(changed, diameters.stream().mapToDouble(mm -> mm).toArray());
-    }
-
-    /** Never falling, as near to the values as can be. */
-    private static double[] pooled(double[] values) {
-        double[] mean = new double[values.length];
-        int[] count = new int[values.length];
-        int pools = 0;
-        for (double value : values) {
-            mean[pools] = value;
-            count[pools++] = 1;
-            while (pools > 1 && mean[pools - 2] > mean[pools - 1]) {
-                int both = count[pools - 2] + count[pools - 1];
-                mean[pools - 2] =
-                        (mean[pools - 2] * count[pools - 2] + mean[pools - 1] * count[pools - 1])
-                                / both;
-                count[--pools - 1] = both;
-            }
-        }
-        double[] result = new double[values.length];
-        int at = 0;
-        for (int pool = 0; pool < pools; pool++) {
-            for (int i = 0; i < count[pool]; i++) {
-                result[at++] = mean[pool];
-            }
-        }
-        return result;
     }
 
     private Optional<Remedy> tried(List<PlacedNode> nodes, double[] diametersMm) {
