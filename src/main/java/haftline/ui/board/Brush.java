@@ -9,33 +9,46 @@ import java.util.Arrays;
 final class Brush {
     private final Coverage coverage = new Coverage();
     private int[] into = {};
+    private int across;
+    private int base;
     private int width;
     private int height;
     private double density;
     private double left;
     private double top;
 
+    /** Pixels to be drawn on, of a picture of some width, row by row: a rectangle. */
+    record Clip(int x, int y, int width, int height) {}
+
     /**
      * Draws from now on into these pixels.
      *
      * @param pixels premultiplied ARGB, row by row
      * @param wide their width
-     * @param tall their height
-     * @param x place of their left edge on the board, px
+     * @param clip the ones that may be drawn on
+     * @param x place of the left edge of all of them on the board, px
      * @param y place of their upper edge, px
      * @param perPx pixels of these on one of the board
      */
-    void setOn(int[] pixels, int wide, int tall, double x, double y, double perPx) {
+    void setOn(int[] pixels, int wide, Clip clip, double x, double y, double perPx) {
         into = pixels;
-        width = wide;
-        height = tall;
-        left = x;
-        top = y;
+        across = wide;
+        base = clip.y * wide + clip.x;
+        width = clip.width;
+        height = clip.height;
+        left = x + clip.x / perPx;
+        top = y + clip.y / perPx;
         density = perPx;
     }
 
     void clear() {
-        Arrays.fill(into, 0, width * height, 0);
+        for (int row = 0; row < height; row++) {
+            Arrays.fill(into, at(row), at(row) + width, 0);
+        }
+    }
+
+    private int at(int row) {
+        return base + row * across;
     }
 
     /** Draws a mark, as far as it lies on the tile. */
@@ -76,7 +89,7 @@ final class Brush {
         int endWhole = (int) x1;
         for (int row = (int) y0; row < y1; row++) {
             double share = opaque * (Math.min(y1, row + 1) - Math.max(y0, row));
-            int at = row * width;
+            int at = at(row);
             if (firstWhole > endWhole) {
                 cover(at + endWhole, colour, share * (x1 - x0));
                 continue;
@@ -116,7 +129,7 @@ final class Brush {
             }
             at += step == Mark.CLOSE ? 0 : 2;
         }
-        coverage.paint(Tint.of(mark.colour), opaque(mark), into);
+        coverage.paint(Tint.of(mark.colour), opaque(mark), into, base, across);
     }
 
     private void stroke(Mark mark) {
@@ -144,7 +157,7 @@ final class Brush {
             }
         }
         stroker.finish(x(n[at - 2]), y(n[at - 1]));
-        coverage.paint(Tint.of(mark.colour), opaque(mark), into);
+        coverage.paint(Tint.of(mark.colour), opaque(mark), into, base, across);
     }
 
     /** Pixel on pixel: a picture has as many of them on a pixel of the board as the tile has. */
@@ -160,7 +173,7 @@ final class Brush {
                 row < Math.min(height, down + from.length / wide) && first < end;
                 row++) {
             int source = (row - down) * wide + first - aside;
-            int at = row * width + first;
+            int at = at(row) + first;
             if (mark.isOpaque()) {
                 System.arraycopy(from, source, into, at, end - first);
                 continue;

@@ -139,17 +139,20 @@ final class Coverage {
      * @param colour as in {@link Tint}
      * @param opaque how opaque, 0 to 256
      * @param into premultiplied pixels, row by row
+     * @param base where in them the drawing's upper left corner lies
+     * @param across how far it is from one row to the next
      */
-    void paint(int colour, int opaque, int[] into) {
+    void paint(int colour, int opaque, int[] into, int base, int across) {
         for (int row = top; row < bottom; row++) {
             float sum = 0;
             int stop = row * width + end[row];
-            for (int at = row * width + first[row]; at < stop; at++) {
+            int to = base + row * across + first[row];
+            for (int at = row * width + first[row]; at < stop; at++, to++) {
                 sum += steps[at];
                 steps[at] = 0;
                 int share = (int) (Math.min(1, Math.abs(sum)) * opaque + 0.5f);
                 if (share > 0) {
-                    into[at] = Tint.over(into[at], colour, share);
+                    into[to] = Tint.over(into[to], colour, share);
                 }
             }
             first[row] = NONE;

@@ -213,6 +213,50 @@ final class Mark {
         return columns.length;
     }
 
+    /** Whether it goes from left to right all the way, so that a stretch can be looked at alone. */
+    boolean isRun() {
+        return isRun;
+    }
+
+    /**
+     * Whether another is this one, but for the places of a line or what a picture's columns show.
+     */
+    boolean isLike(Mark other) {
+        return look == other.look
+                && Arrays.equals(steps, other.steps)
+                && (kind != Kind.PICTURE
+                        || digest == other.digest && columns.length == other.columns.length);
+    }
+
+    /** Whether another is this one; a picture may show something else. */
+    boolean isSame(Mark other) {
+        return digest == other.digest;
+    }
+
+    /** Whether an end of a line's stretches, by the number of its x, looks moved. */
+    boolean isMoved(Mark before, int i) {
+        return fine(numbers[i]) != fine(before.numbers[i])
+                || fine(numbers[i + 1]) != fine(before.numbers[i + 1]);
+    }
+
+    private static long fine(double px) {
+        return (long) Math.rint(px * FINE);
+    }
+
+    /** The first column of a picture that is not left of a place, px. */
+    int columnFrom(double x) {
+        return (int) Math.max(0, Math.floor((x - left) * columns.length / numbers[2]));
+    }
+
+    /** The column that is the first right of a place, px. */
+    int columnTo(double x) {
+        return (int) Math.min(columns.length, Math.ceil((x - left) * columns.length / numbers[2]));
+    }
+
+    boolean isColumnLike(Mark other, int column) {
+        return columns[column] == other.columns[column];
+    }
+
     /** How much of another's box lies in its own, 0 to 1. */
     double shareOf(Mark other) {
         double wide = Math.min(right, other.right) - Math.max(left, other.left);
@@ -237,11 +281,9 @@ final class Mark {
      */
     long seen(double x0, double y0, double x1, double y1) {
         if (kind == Kind.PICTURE) {
-            double columnsPerPx = columns.length / numbers[2];
-            int from = (int) Math.max(0, Math.floor((x0 - left) * columnsPerPx));
-            int to = (int) Math.min(columns.length, Math.ceil((x1 - left) * columnsPerPx));
             long d = digest;
-            for (int i = from; i < to; i++) {
+            int to = columnTo(x1);
+            for (int i = columnFrom(x0); i < to; i++) {
                 d = mixed(d, columns[i]);
             }
             return d;
@@ -264,13 +306,9 @@ final class Mark {
                 for (int i = at - 2; i <= at; i += 2) {
                     highest = Math.min(highest, n[i + 1]);
                     lowest = Math.max(lowest, n[i + 1]);
-                    d =
-                            mixed(
-                                    d,
-                                    ((long) Math.rint(n[i] * FINE) << 32)
-                                            + Math.round(n[i + 1] * FINE));
+                    d = mixed(d, (fine(n[i]) << 32) + fine(n[i + 1]));
                 }
-                d = mixed(d, Math.round(along * FINE));
+                d = mixed(d, fine(along));
             }
             if (step == LINE && dashes.length > 0) {
                 along += Math.hypot(n[at] - n[at - 2], n[at + 1] - n[at - 1]);

@@ -3,6 +3,7 @@ package haftline.ui.board;
 import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
@@ -21,7 +22,9 @@ final class Tile {
     private final double bottom;
     private final ImageView view = new ImageView();
 
-    private final List<Mark> drawing = new ArrayList<>();
+    private List<Mark> drawing = new ArrayList<>();
+    private List<Mark> drawn = new ArrayList<>();
+    private final Damage damage;
     private long wanted;
     private long shown;
 
@@ -34,8 +37,10 @@ final class Tile {
 
     private int turn;
 
-    private record Plate(int[] pixels, PixelBuffer<IntBuffer> buffer, WritableImage image) {
-        static Plate of(int wide, int tall) {
+    /** Pixels, and where they do not show what was drawn on the other ones. */
+    private record Plate(
+            int[] pixels, PixelBuffer<IntBuffer> buffer, WritableImage image, Damage damage) {
+        static Plate of(int wide, int tall, Damage damage) {
             int[] pixels = new int[wide * tall];
             PixelBuffer<IntBuffer> buffer =
                     new PixelBuffer<>(
@@ -43,7 +48,7 @@ final class Tile {
                             tall,
                             IntBuffer.wrap(pixels),
                             PixelFormat.getIntArgbPreInstance());
-            return new Plate(pixels, buffer, new WritableImage(buffer));
+            return new Plate(pixels, buffer, new WritableImage(buffer), damage);
         }
     }
 
@@ -53,6 +58,7 @@ final class Tile {
         this.y = y;
         right = x + width;
         bottom = y + height;
+        damage = new Damage(x, y, right, bottom);
         view.relocate(x, y);
         view.setSmooth(false);
     }
@@ -63,6 +69,13 @@ final class Tile {
 
     /** Begins with nothing to be shown. */
     void begin() {
+        List<Mark> before = drawn;
+        drawn = drawing;
+        drawing = before;
+        start();
+    }
+
+    private void start() {
         drawing.clear();
         wanted = NOTHING;
     }
@@ -74,7 +87,7 @@ final class Tile {
             return;
         }
         if (mark.covers(x, y, right, bottom)) {
-            begin();
+            start();
         }
         drawing.add(mark);
         wanted = Mark.mixed(wanted, look);
@@ -91,10 +104,17 @@ final class Tile {
         if (perPx == density && wanted == shown) {
             return false;
         }
-        if (perPx != density) {
+        damage.mend();
+        if (perPx == density) {
+            damage.add(drawn, drawing);
+        } else {
             density = perPx;
             make();
         }
+        if (damage.isEmpty()) {
+            damage.addAll();
+        }
+        plates.forEach(plate -> plate.damage().add(damage));
         shown = wanted;
         draw(brush);
         return true;
@@ -104,8 +124,9 @@ final class Tile {
         wide = (int) Math.ceil((right - x) * density);
         tall = (int) Math.ceil((bottom - y) * density);
         plates.clear();
-        plates.add(Plate.of(wide, tall));
-        plates.add(Plate.of(wide, tall));
+        for (int i = 0; i < 2; i++) {
+            plates.add(Plate.of(wide, tall, new Damage(x, y, right, bottom)));
+        }
         view.setFitWidth(wide / density);
         view.setFitHeight(tall / density);
     }
@@ -113,7 +134,8 @@ final class Tile {
     private void draw(Brush brush) {
         turn = 1 - turn;
         Plate plate = plates.get(turn);
-        brush.setOn(plate.pixels(), wide, tall, x, y, density);
+        Brush.Clip clip = clip(plate.damage());
+        brush.setOn(plate.pixels(), wide, clip, x, y, density);
         // At the board's edges the last pixels may stick out.
         double endX = x + wide / density;
         double endY = y + tall / density;
@@ -121,7 +143,19 @@ final class Tile {
             brush.clear();
         }
         drawing.forEach(brush::draw);
-        plate.buffer().updateBuffer(buffer -> null);
+        plate.damage().mend();
+        plate.buffer()
+                .updateBuffer(
+                        buffer -> new Rectangle2D(clip.x(), clip.y(), clip.width(), clip.height()));
         view.setImage(plate.image());
+    }
+
+    /** The pixels of which damage has any part. */
+    private Brush.Clip clip(Damage damaged) {
+        int x0 = (int) ((damaged.fromX() - x) * density);
+        int y0 = (int) ((damaged.fromY() - y) * density);
+        int x1 = Math.min(wide, (int) Math.ceil((damaged.toX() - x) * density));
+        int y1 = Math.min(tall, (int) Math.ceil((damaged.toY() - y) * density));
+        return new Brush.Clip(x0, y0, x1 - x0, y1 - y0);
     }
 }

@@ -31,7 +31,7 @@ class BrushTest {
     }
 
     private void draw(double x, double y, double density) {
-        brush.setOn(pixels, WIDE, TALL, x, y, density);
+        brush.setOn(pixels, WIDE, new Brush.Clip(0, 0, WIDE, TALL), x, y, density);
         brush.clear();
         ink.marks().forEach(brush::draw);
     }
