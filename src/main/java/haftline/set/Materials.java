@@ -4,6 +4,7 @@ import haftline.stock.Adhesive;
 import haftline.stock.Catalogue;
 import haftline.stock.CatalogueException;
 import haftline.stock.Catalogues;
+import haftline.stock.Keyed;
 import haftline.stock.Metal;
 import haftline.stock.Stock;
 
@@ -28,21 +29,21 @@ public record Materials(
     }
 
     Metal metal(String key) {
-        return found(metals.find(key).orElse(null), metals.missing(key));
+        return of(metals, key);
     }
 
     Stock stock(String key) {
-        return found(stock.find(key).orElse(null), stock.missing(key));
+        return of(stock, key);
     }
 
     Adhesive adhesive(String key) {
-        return found(adhesives.find(key).orElse(null), adhesives.missing(key));
+        return of(adhesives, key);
     }
 
-    private static <T> T found(T entry, String message) {
-        if (entry == null) {
-            throw new IllegalArgumentException(message);
-        }
-        return entry;
+    /** What is missing is said only where it is: it takes longer than all of a piece's lookups. */
+    private static <E extends Keyed> E of(Catalogue<E> catalogue, String key) {
+        return catalogue
+                .find(key)
+                .orElseThrow(() -> new IllegalArgumentException(catalogue.missing(key)));
     }
 }
