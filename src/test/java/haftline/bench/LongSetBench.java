@@ -78,6 +78,7 @@ public final class LongSetBench extends Application {
         ListView<?> pieces = (ListView<?>) window.lookup("#pieces");
         measure("scroll by a screen", i -> pieces.scrollTo(i * 9 % PIECES));
         measure("type a reading", this::type);
+        measure("undo and redo in turn", this::step);
         BoardModel board = new BoardModel(editor);
         board.viewpoint().resize(new haftline.ui.model.View.Area(0, 0, 1400, 500));
         measure("drag a node", i -> drag(board, i));
@@ -91,6 +92,14 @@ public final class LongSetBench extends Application {
         TextField length = (TextField) window.lookup("#row-tang-length");
         length.setText((i % 2 == 0 ? "42" : "43") + " mm");
         length.fireEvent(new ActionEvent());
+    }
+
+    private void step(int i) {
+        if (i % 2 == 0) {
+            editor.undo();
+        } else {
+            editor.redo();
+        }
     }
 
     private void drag(BoardModel board, int i) {
