@@ -21,6 +21,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What the rows of the inspector look at: the piece at hand, and how it is changed. */
 final class Inspected {
@@ -122,23 +123,36 @@ final class Inspected {
             Function<Handle, Double> now,
             Function<Handle, String> because,
             BiFunction<ChoicesBuilder, Double, ChoicesBuilder> set) {
+        return length(
+                label,
+                choice,
+                () ->
+                        Row.State.of(
+                                handle().map(h -> Entry.text(now.apply(h), units()))
+                                        .or(() -> typed(choice))
+                                        .orElse(NOT_DRAWN),
+                                handle().map(because).orElse(""),
+                                source(choice)),
+                set);
+    }
+
+    /** A length to be decided, whatever is shown where it is not; nothing typed frees it. */
+    Row length(
+            String label,
+            Choice choice,
+            Supplier<Row.State> state,
+            BiFunction<ChoicesBuilder, Double, ChoicesBuilder> set) {
         return Row.field(
                         label,
                         Row.Kind.NUMBER,
-                        () ->
-                                Row.State.of(
-                                        handle().map(h -> Entry.text(now.apply(h), units()))
-                                                .or(() -> typed(choice))
-                                                .orElse(NOT_DRAWN),
-                                        handle().map(because).orElse(""),
-                                        source(choice)),
+                        state,
                         text -> {
                             if (text.isBlank()) {
                                 return free(choice);
                             }
                             OptionalDouble mm = Length.parse(text, units());
                             return mm.isEmpty()
-                                    ? new Outcome.Refused(A_LENGTH)
+                                    ? expectedLength()
                                     : choose(choice, b -> set.apply(b, mm.getAsDouble()));
                         })
                 .releasedBy(() -> free(choice));

@@ -137,25 +137,16 @@ final class LengthRows {
 
     private Row blank(
             String label, Choice choice, BiFunction<ChoicesBuilder, Double, ChoicesBuilder> set) {
-        return Row.field(
-                        label,
-                        Row.Kind.NUMBER,
-                        () ->
-                                Row.State.of(
-                                        choice.value(at.choices())
-                                                .map(mm -> Entry.text((Double) mm, at.units()))
-                                                .orElse(""),
-                                        "",
-                                        at.source(choice)),
-                        text -> {
-                            OptionalDouble mm = Length.parse(text, at.units());
-                            if (text.isBlank()) {
-                                return at.free(choice);
-                            }
-                            return mm.isEmpty()
-                                    ? Inspected.expectedLength()
-                                    : at.choose(choice, b -> set.apply(b, mm.getAsDouble()));
-                        })
-                .releasedBy(() -> at.free(choice));
+        return at.length(
+                label,
+                choice,
+                () ->
+                        Row.State.of(
+                                choice.value(at.choices())
+                                        .map(mm -> Entry.text((Double) mm, at.units()))
+                                        .orElse(""),
+                                "",
+                                at.source(choice)),
+                set);
     }
 }

@@ -111,24 +111,15 @@ final class ShapeRows {
             Choice choice,
             Reference reference,
             java.util.function.BiFunction<ChoicesBuilder, Double, ChoicesBuilder> set) {
-        return Row.field(
-                        label,
-                        Row.Kind.NUMBER,
-                        () ->
-                                Row.State.of(
-                                        Entry.text(at.brief().referenceMm(reference), at.units()),
-                                        "",
-                                        at.source(choice)),
-                        text -> {
-                            OptionalDouble mm = Length.parse(text, at.units());
-                            if (text.isBlank()) {
-                                return at.free(choice);
-                            }
-                            return mm.isEmpty()
-                                    ? Inspected.expectedLength()
-                                    : at.choose(choice, b -> set.apply(b, mm.getAsDouble()));
-                        })
-                .releasedBy(() -> at.free(choice));
+        return at.length(
+                label,
+                choice,
+                () ->
+                        Row.State.of(
+                                Entry.text(at.brief().referenceMm(reference), at.units()),
+                                "",
+                                at.source(choice)),
+                set);
     }
 
     private interface Edit {
