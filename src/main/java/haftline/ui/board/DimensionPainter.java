@@ -45,6 +45,7 @@ final class DimensionPainter {
     private final Handle handle;
     private final Shown shown;
     private final List<Diameter> diameters;
+    private final List<Rectangle2D> painted = new ArrayList<>();
 
     DimensionPainter(Pen pen, BoardScene scene, Sheet sheet, View view, List<Rectangle2D> grips) {
         this.pen = pen;
@@ -61,7 +62,7 @@ final class DimensionPainter {
      * Where words stand on the board, px, that what is read keeps off: the overall length's, and
      * the diameter of the chosen node.
      */
-    List<Rectangle2D> keptWords() {
+    private List<Rectangle2D> keptWords() {
         List<Rectangle2D> kept = new ArrayList<>();
         kept.add(overallWords());
         scene.selected()
@@ -72,6 +73,24 @@ final class DimensionPainter {
                                         .map(Diameter::box)
                                         .forEach(kept::add));
         return kept;
+    }
+
+    /** What is kept off once it is painted, the words of grips too. */
+    CrossHair.Kept kept(List<Rectangle2D> gripWords) {
+        List<Rectangle2D> words = new ArrayList<>(gripWords);
+        diameters.forEach(each -> words.add(each.box()));
+        words.addAll(painted);
+        List<Rectangle2D> first = new ArrayList<>(gripWords);
+        first.addAll(keptWords());
+        double left = view.px(handle.ferruleFaceX());
+        double right = view.px(handle.buttX() + handle.lengths().capMm());
+        double radius = PiecePicture.radius(handle);
+        double top = view.py(radius);
+        return new CrossHair.Kept(
+                words,
+                first,
+                new Rectangle2D(left, top, right - left, view.py(-radius) - top),
+                sheet.curvesTop());
     }
 
     /** Where all words over the piece stand, px. */
@@ -209,6 +228,7 @@ final class DimensionPainter {
                 pen.arrow(b, line, -1);
             }
             pen.patched(text, middle(), line + 4, palette.ink(), palette.paper());
+            note(middle() - width / 2, line + 4, width);
         }
     }
 
@@ -300,15 +320,25 @@ final class DimensionPainter {
     private void place(String text, String few, double before, double behind, double y) {
         double width = Pen.width(text);
         if (behind + width + EDGE <= sheet.width()) {
-            pen.text(text, behind, y, palette.ink(), TextAlignment.LEFT);
+            write(text, behind, y);
         } else if (before - width >= EDGE) {
-            pen.text(text, before, y, palette.ink(), TextAlignment.RIGHT);
+            write(text, before - width, y);
         } else if (y + LINE + 5 > sheet.curvesTop()) {
-            pen.text(few, behind, y, palette.ink(), TextAlignment.LEFT);
+            write(few, behind, y);
         } else {
             double left = Math.max(EDGE, Math.min(behind, sheet.width() - EDGE - width));
-            pen.text(text, left, y + LINE, palette.ink(), TextAlignment.LEFT);
+            write(text, left, y + LINE);
         }
+    }
+
+    private void write(String text, double left, double y) {
+        pen.text(text, left, y, palette.ink(), TextAlignment.LEFT);
+        note(left, y, Pen.width(text));
+    }
+
+    /** Remembers where words stand. */
+    private void note(double left, double y, double width) {
+        painted.add(new Rectangle2D(left, y - LINE + APART, width, LINE));
     }
 
     /** A bracket under the fulcrum, in which 9 in 10 handles balance; its right end, px. */
