@@ -16,7 +16,10 @@ import javafx.scene.layout.Region;
 final class Header extends HBox {
     private final Label name = new Label();
     private final Tooltip whole = new Tooltip();
-    private final Label state = new Label();
+
+    /** Its room is kept while it is not shown: the switches beside it stay where they are. */
+    private final Label state = new Label("not saved");
+
     private final ToggleButton board = new ToggleButton("Board");
     private final ToggleButton lineUp = new ToggleButton("Line-up");
     private final ToggleButton sheet = new ToggleButton("Sheet");
@@ -102,7 +105,7 @@ final class Header extends HBox {
     private void refresh() {
         name.setText(editor.draft().value().set().name());
         whole.setText(name.getText());
-        state.setText(editor.status().value().isModified() ? "not saved" : "");
+        state.setVisible(editor.status().value().isModified());
         (editor.units().value() == Units.MM ? mm : inch).setSelected(true);
     }
 }

@@ -6,8 +6,11 @@ import haftline.edit.DemoSet;
 import haftline.figures.Figures;
 import haftline.handle.PlacedNode;
 import haftline.measure.Units;
+import haftline.ui.model.EditorModel;
+import haftline.ui.model.InspectorModel;
 import haftline.ui.model.Overlay;
 import haftline.ui.model.ReadOut;
+import haftline.ui.model.Row;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
@@ -119,6 +122,53 @@ class BoardWordsTest {
             assertThat(px < box.getMinX() || px > box.getMaxX()).isTrue();
             assertThat(box.getMaxX()).isLessThan(sheet.width());
             assertThat(box.getMaxY()).isLessThanOrEqualTo(sheet.curvesTop());
+        }
+    }
+
+    /** A thick tang leaves both walls short at the shoulder. */
+    @Test
+    void theFiguresOfTwoWallsThatAreShortAtOnePlaceStandBesideEachOther() {
+        EditorModel editor = new EditorModel(DemoSet.open());
+        editor.choose("shucker");
+        for (String size : List.of("tang diameter over barbs", "tang diameter between barbs")) {
+            Row row =
+                    new InspectorModel(editor)
+                            .section(InspectorModel.Step.PARTS)
+                            .row(size)
+                            .orElseThrow();
+            assertThat(row.enter("11 mm").isDone()).isTrue();
+        }
+        Figures thick = editor.worked().value().figures().orElseThrow();
+        Sheet sheet = new Sheet(860, 564);
+        View at =
+                View.fitting(
+                        thick.handle().ferruleFaceX(),
+                        thick.handle().buttX(),
+                        thick.handle().outline().greatest().r(),
+                        sheet.area());
+        BoardScene scene =
+                new BoardScene(
+                        thick,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Units.INCH,
+                        Palette.PAPER,
+                        false,
+                        0,
+                        Overlay.NONE);
+        assertThat(thick.walls()).filteredOn(wall -> wall.marginMm() < 0).hasSize(2);
+        LeastWalls walls = new LeastWalls(new Pen(new Ink()), scene, sheet, at, 400);
+        walls.paint(
+                new Columns(thick.handle(), at.mm(0.5), 1 / at.scale(), 860),
+                sheet.wallBottom(),
+                (sheet.wallBottom() - sheet.wallTop()) / 9);
+        List<Rectangle2D> written = walls.written();
+        assertThat(written).hasSizeGreaterThanOrEqualTo(2);
+        for (int i = 0; i < written.size(); i++) {
+            for (Rectangle2D other : written.subList(i + 1, written.size())) {
+                assertThat(written.get(i).intersects(other)).isFalse();
+            }
         }
     }
 }
