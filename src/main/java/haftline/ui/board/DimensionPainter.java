@@ -310,6 +310,7 @@ final class DimensionPainter {
             left = Math.min(left, view.px(face + spread.get().low()));
             right = Math.max(right, spread(spread.get(), y + 14));
         }
+        painted.add(new Rectangle2D(left, y - 4, right - left, LINE));
         place(lead + where + wanted, lead, left - 12, right + 12, y + 9);
     }
 
@@ -336,7 +337,7 @@ final class DimensionPainter {
         note(left, y, Pen.width(text));
     }
 
-    /** Remembers where words stand. */
+    /** Words that what is read keeps off; the marks of the balance are such too. */
     private void note(double left, double y, double width) {
         painted.add(new Rectangle2D(left, y - LINE + APART, width, LINE));
     }

@@ -105,8 +105,8 @@ class BoardWordsTest {
         DimensionPainter painter = painter(List.of(), sheet, wide);
         painter.paint();
         CrossHair.Kept kept = painter.kept(List.of());
-        // Overall, four nodes, two bores, the wood and the balance.
-        assertThat(kept.words()).hasSize(9);
+        // Overall, four nodes, two bores, the wood, the balance and its marks.
+        assertThat(kept.words()).hasSize(10);
         CrossHair crossHair = new CrossHair();
         crossHair.keepOff(kept, sheet.width());
         for (double px = 2; px < sheet.width(); px += 6) {
