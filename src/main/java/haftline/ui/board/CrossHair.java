@@ -36,7 +36,7 @@ final class CrossHair {
     /**
      * What is to be read and seen while the card is shown, px.
      *
-     * @param words all words round the piece
+     * @param words all words round the piece, and its nodes
      * @param first those of them that are kept where no place is free of all
      * @param piece the piece without its blade
      * @param bottom down to where the card may stand

@@ -10,6 +10,7 @@ import haftline.ui.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.text.TextAlignment;
 
@@ -36,6 +37,9 @@ final class DimensionPainter {
 
     /** Air between two dimensions in one row, px. */
     private static final double APART = 6;
+
+    /** Half the side of the place of a node, px. */
+    private static final double NODE = 8;
 
     private final Pen pen;
     private final BoardScene scene;
@@ -80,6 +84,11 @@ final class DimensionPainter {
         List<Rectangle2D> words = new ArrayList<>(gripWords);
         diameters.forEach(each -> words.add(each.box()));
         words.addAll(painted);
+        // What a hand may reach for is not hidden either.
+        handle.nodes().stream()
+                .map(node -> new Point2D(view.px(node.x()), view.py(node.radiusMm())))
+                .map(p -> new Rectangle2D(p.getX() - NODE, p.getY() - NODE, 2 * NODE, 2 * NODE))
+                .forEach(words::add);
         List<Rectangle2D> first = new ArrayList<>(gripWords);
         first.addAll(keptWords());
         double left = view.px(handle.ferruleFaceX());

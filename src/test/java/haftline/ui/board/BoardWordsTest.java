@@ -3,9 +3,12 @@ package haftline.ui.board;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import haftline.edit.DemoSet;
+import haftline.edit.NewSet;
+import haftline.edit.OpenDocument;
 import haftline.figures.Figures;
 import haftline.handle.PlacedNode;
 import haftline.measure.Units;
+import haftline.store.LoadedSet;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.InspectorModel;
 import haftline.ui.model.Overlay;
@@ -14,6 +17,7 @@ import haftline.ui.model.Row;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
 import haftline.ui.words.Shown;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -105,8 +109,8 @@ class BoardWordsTest {
         DimensionPainter painter = painter(List.of(), sheet, wide);
         painter.paint();
         CrossHair.Kept kept = painter.kept(List.of());
-        // Overall, four nodes, two bores, the wood, the balance and its marks.
-        assertThat(kept.words()).hasSize(10);
+        // Overall, four nodes and their diameters, two bores, the wood, the balance and its marks.
+        assertThat(kept.words()).hasSize(14);
         CrossHair crossHair = new CrossHair();
         crossHair.keepOff(kept, sheet.width());
         for (double px = 2; px < sheet.width(); px += 6) {
@@ -128,16 +132,14 @@ class BoardWordsTest {
     /** A thick tang leaves both walls short at the shoulder. */
     @Test
     void theFiguresOfTwoWallsThatAreShortAtOnePlaceStandBesideEachOther() {
-        EditorModel editor = new EditorModel(DemoSet.open());
-        editor.choose("shucker");
-        for (String size : List.of("tang diameter over barbs", "tang diameter between barbs")) {
-            Row row =
-                    new InspectorModel(editor)
-                            .section(InspectorModel.Step.PARTS)
-                            .row(size)
-                            .orElseThrow();
-            assertThat(row.enter("11 mm").isDone()).isTrue();
-        }
+        LoadedSet begun = NewSet.in(Path.of(""), DemoSet.open().loaded());
+        EditorModel editor = new EditorModel(OpenDocument.unsaved(begun));
+        Row tang =
+                new InspectorModel(editor)
+                        .section(InspectorModel.Step.PARTS)
+                        .row("tang diameter")
+                        .orElseThrow();
+        assertThat(tang.enter("0.38 in").isDone()).isTrue();
         Figures thick = editor.worked().value().figures().orElseThrow();
         Sheet sheet = new Sheet(860, 564);
         View at =
