@@ -81,7 +81,9 @@ public final class SheetDrawing {
         return name
                 + " \u00b7 "
                 + lengths.dimension(size.widthMm(), 1)
-                + " x "
+                + " "
+                + units.symbol()
+                + " × "
                 + lengths.dimension(size.heightMm(), 1)
                 + " "
                 + units.symbol()

@@ -140,21 +140,21 @@ class WorkshopOptionsTest {
         Path svg = out().resolve("tidewater-gauges-1.svg");
         assertThat(svg)
                 .content()
-                .contains("600 x 168 mm \u00b7 laser: kerf of 0.15 mm allowed for")
+                .contains("600 mm × 168 mm \u00b7 laser: kerf of 0.15 mm allowed for")
                 .contains("shucker, profile gauge, story rod, sizing slots: edge");
         assertThat(TagFile.read(Files.readString(out().resolve("tidewater-gauges-1-r12-mm.dxf"))))
                 .isNotNull();
         make(demo.set(), "--only", "profile-gauge,svg", "--tool", "hand-saw", "--sheet", "500x200");
         assertThat(out().resolve("tidewater-profile-gauges-1.svg"))
                 .content()
-                .contains("500 x 200 mm \u00b7 by hand")
+                .contains("500 mm × 200 mm \u00b7 by hand")
                 .doesNotContain("story rod")
                 .doesNotContain("slots");
     }
 
     /** The sheet for gauges is the paper on its side, so that each prints on one page at 1:1. */
     @ParameterizedTest
-    @CsvSource({"A4, 277 x 168", "Letter, 259 x 173", "A3, 400 x 255"})
+    @CsvSource({"A4, 277 mm × 168", "Letter, 259 mm × 173", "A3, 400 mm × 255"})
     void sheet_followsThePaper_unlessItIsSaid(String paper, String size) throws IOException {
         DemoCopy demo = plainWorkshop().change(WORKSHOP, "paper: A4", "paper: " + paper);
         make(demo.set(), "--only", "slots,svg,pdf");
@@ -165,10 +165,10 @@ class WorkshopOptionsTest {
         make(Run.DEMO, "--only", "slots,svg", "--paper", paper);
         assertThat(out().resolve("tidewater-slots-1.svg")).content().contains(size + " mm");
         make(Run.DEMO, "--only", "slots,svg", "--paper", paper, "--sheet", "270x160");
-        assertThat(out().resolve("tidewater-slots-1.svg")).content().contains("270 x 160 mm");
+        assertThat(out().resolve("tidewater-slots-1.svg")).content().contains("270 mm × 160 mm");
         demo.change(WORKSHOP, "margin: 2", "width: 277");
         make(demo.set(), "--only", "slots,svg");
-        assertThat(out().resolve("tidewater-slots-1.svg")).content().contains("277 x ");
+        assertThat(out().resolve("tidewater-slots-1.svg")).content().contains("277 mm × ");
     }
 
     @Test

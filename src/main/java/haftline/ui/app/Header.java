@@ -2,7 +2,9 @@ package haftline.ui.app;
 
 import haftline.measure.Units;
 import haftline.ui.model.EditorModel;
+import java.util.Map;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -16,7 +18,10 @@ import javafx.scene.layout.Region;
 final class Header extends HBox {
     private final Label name = new Label();
     private final Tooltip whole = new Tooltip();
-    private final Label state = new Label();
+
+    /** Its room is kept while it is not shown: the switches beside it stay where they are. */
+    private final Label state = new Label("not saved");
+
     private final ToggleButton board = new ToggleButton("Board");
     private final ToggleButton lineUp = new ToggleButton("Line-up");
     private final ToggleButton sheet = new ToggleButton("Sheet");
@@ -91,18 +96,30 @@ final class Header extends HBox {
     }
 
     void viewing(Showing showing) {
-        board.setSelected(showing == Showing.BOARD);
-        lineUp.setSelected(showing == Showing.LINE_UP);
-        sheet.setSelected(showing == Showing.SHEET);
-        templates.setSelected(showing == Showing.TEMPLATES);
-        batch.setSelected(showing == Showing.BATCH);
-        production.setSelected(showing == Showing.PRODUCTION);
+        Map<ToggleButton, Showing> switches =
+                Map.of(
+                        board, Showing.BOARD,
+                        lineUp, Showing.LINE_UP,
+                        sheet, Showing.SHEET,
+                        templates, Showing.TEMPLATES,
+                        batch, Showing.BATCH,
+                        production, Showing.PRODUCTION);
+        boolean isHere = switches.keySet().stream().anyMatch(Node::isFocused);
+        switches.forEach(
+                (button, view) -> {
+                    button.setSelected(view == showing);
+                    if (isHere && view == showing) {
+                        // A view that is chosen by its key takes the keyboard from another's
+                        // switch.
+                        button.requestFocus();
+                    }
+                });
     }
 
     private void refresh() {
         name.setText(editor.draft().value().set().name());
         whole.setText(name.getText());
-        state.setText(editor.status().value().isModified() ? "not saved" : "");
+        state.setVisible(editor.status().value().isModified());
         (editor.units().value() == Units.MM ? mm : inch).setSelected(true);
     }
 }

@@ -5,7 +5,6 @@ import haftline.measure.Units;
 import haftline.shape.Detail;
 import haftline.ui.board.UsualDetails;
 import haftline.ui.model.EditorModel;
-import haftline.ui.model.PiecesModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
@@ -23,7 +22,6 @@ import javafx.scene.input.KeyCombination;
 /** Every action with its shortcut. */
 final class Menus extends MenuBar {
     private final EditorModel editor;
-    private final PiecesModel pieces;
     private final Actions actions;
     private final MenuItem undo = new MenuItem("Undo");
     private final MenuItem redo = new MenuItem("Redo");
@@ -33,11 +31,10 @@ final class Menus extends MenuBar {
     private final RadioMenuItem all = new RadioMenuItem("Shape all pieces that share the shape");
     private final CheckMenuItem dark = new CheckMenuItem("Chalk on slate");
 
-    Menus(EditorModel editor, PiecesModel pieces, Actions actions, Supplier<List<Path>> recent) {
+    Menus(EditorModel editor, PieceMenu piece, Actions actions, Supplier<List<Path>> recent) {
         this.editor = editor;
-        this.pieces = pieces;
         this.actions = actions;
-        getMenus().addAll(set(recent), change(), piece(), show(), help());
+        getMenus().addAll(set(recent), change(), piece.menu(), show(), help());
         editor.status().watch(status -> refresh());
         editor.units().watch(units -> refresh());
         editor.scope().watch(scope -> refresh());
@@ -134,53 +131,7 @@ final class Menus extends MenuBar {
         return add;
     }
 
-    private Menu piece() {
-        Menu menu = new Menu("_Piece");
-        Menu add = new Menu("_Add, with the kit of");
-        add.getItems().add(new MenuItem());
-        add.setOnShowing(
-                e ->
-                        add.getItems()
-                                .setAll(
-                                        pieces.kits().stream()
-                                                .map(kit -> plain(kit, () -> pieces.add(kit)))
-                                                .toList()));
-        menu.getItems()
-                .addAll(
-                        item("_Next", () -> actions.nextPiece(1), key(KeyCode.PAGE_DOWN)),
-                        item("_Previous", () -> actions.nextPiece(-1), key(KeyCode.PAGE_UP)),
-                        new SeparatorMenuItem(),
-                        add,
-                        item(
-                                "_Copy",
-                                () -> pieces.copy(editor.piece().value()),
-                                shiftKey(KeyCode.C)),
-                        item("_Rename…", actions::rename, new KeyCodeCombination(KeyCode.F2)),
-                        item(
-                                "Move _up",
-                                () -> pieces.move(editor.piece().value(), -1),
-                                shiftKey(KeyCode.PAGE_UP)),
-                        item(
-                                "Move _down",
-                                () -> pieces.move(editor.piece().value(), 1),
-                                shiftKey(KeyCode.PAGE_DOWN)),
-                        new SeparatorMenuItem(),
-                        item(
-                                "Back to the set's _ways",
-                                () -> pieces.releaseAll(editor.piece().value()),
-                                shiftKey(KeyCode.R)),
-                        item(
-                                "_Give all pieces its shape",
-                                () -> pieces.shareShape(editor.piece().value()),
-                                shiftKey(KeyCode.U)),
-                        item(
-                                "Re_move",
-                                () -> pieces.remove(editor.piece().value()),
-                                shiftKey(KeyCode.DELETE)));
-        return menu;
-    }
-
-    private static MenuItem plain(String text, Runnable action) {
+    static MenuItem plain(String text, Runnable action) {
         MenuItem item = new MenuItem(text);
         item.setMnemonicParsing(false);
         item.setOnAction(e -> action.run());
@@ -225,16 +176,16 @@ final class Menus extends MenuBar {
         return menu;
     }
 
-    private static KeyCombination shiftKey(KeyCode code) {
+    static KeyCombination shiftKey(KeyCode code) {
         return new KeyCodeCombination(
                 code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     }
 
-    private static KeyCombination key(KeyCode code) {
+    static KeyCombination key(KeyCode code) {
         return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
     }
 
-    private static MenuItem item(String text, Runnable action, KeyCombination key) {
+    static MenuItem item(String text, Runnable action, KeyCombination key) {
         MenuItem item = new MenuItem(text);
         item.setAccelerator(key);
         item.setOnAction(e -> action.run());

@@ -38,8 +38,7 @@ final class WindowDialogs implements Dialogs {
     public Optional<Path> saveSet(Path folder, String name) {
         FileChooser chooser = sets(folder);
         chooser.setTitle("Save the set");
-        chooser.setInitialFileName(name);
-        return path(chooser.showSaveDialog(stage));
+        return save(chooser, name);
     }
 
     @Override
@@ -78,24 +77,40 @@ final class WindowDialogs implements Dialogs {
     public Optional<Path> saveReadings(Path folder, String name) {
         FileChooser chooser = chooser(folder, "Readings", "*.csv");
         chooser.setTitle("Save the readings");
-        chooser.setInitialFileName(name);
-        return path(chooser.showSaveDialog(stage));
+        return save(chooser, name);
     }
 
     @Override
     public Optional<Path> savePdf(Path folder, String name) {
         FileChooser chooser = chooser(folder, "PDF", "*.pdf");
         chooser.setTitle("Save as PDF");
-        chooser.setInitialFileName(name);
-        return path(chooser.showSaveDialog(stage));
+        return save(chooser, name);
     }
 
     @Override
     public Optional<Path> saveShape(Path folder, String name) {
         FileChooser chooser = chooser(folder, "Shapes", "*.yaml");
         chooser.setTitle("Save the shape");
+        return save(chooser, name);
+    }
+
+    /**
+     * Whether another file is there was asked by the chooser of the name as it was typed; where
+     * another name is meant that is there, the chooser is shown again with it, and asks.
+     */
+    private Optional<Path> save(FileChooser chooser, String name) {
+        List<String> endings =
+                chooser.getExtensionFilters().get(0).getExtensions().stream()
+                        .map(pattern -> pattern.substring(1))
+                        .toList();
         chooser.setInitialFileName(name);
-        return path(chooser.showSaveDialog(stage));
+        Optional<Path> chosen = path(chooser.showSaveDialog(stage));
+        Optional<Path> meant = chosen.map(file -> Ending.meant(file, endings));
+        if (meant.isEmpty() || meant.equals(chosen) || Files.notExists(meant.get())) {
+            return meant;
+        }
+        usable(meant.get().getParent()).ifPresent(chooser::setInitialDirectory);
+        return save(chooser, meant.get().getFileName().toString());
     }
 
     private static FileChooser sets(Path folder) {

@@ -119,11 +119,12 @@ public final class Workbench extends BorderPane implements Actions {
         halves.setOrientation(Orientation.VERTICAL);
         halves.setDividerPositions(0.81);
         header = new Header(editor, this);
-        Menus menus = new Menus(editor, pieces, this, () -> files.recent().value());
+        PieceMenu piece = new PieceMenu(editor, pieces, this);
+        Menus menus = new Menus(editor, piece, this, () -> files.recent().value());
         menus.getMenus().add(menus.getMenus().size() - 2, aids.menu());
         VBox top = new VBox(menus, header);
         setTop(top);
-        left = new LeftSide(this, new PiecesPane(editor, pieces, palette));
+        left = new LeftSide(this, new PiecesPane(editor, pieces, palette, piece::atThumbnail));
         setCenter(halves);
         inspector = new InspectorPane(new InspectorModel(editor), model, preferences);
         setRight(inspector);
@@ -133,6 +134,7 @@ public final class Workbench extends BorderPane implements Actions {
         }
         acceptFiles();
         StepKeys.keep(this, editor);
+        MenuKey.heed(this);
         Ground.lay(this, palette);
     }
 
@@ -335,7 +337,8 @@ public final class Workbench extends BorderPane implements Actions {
     @Override
     public void showGuide() {
         if (guide == null) {
-            guide = new Guide(editor.opened(), middle, this::dismissGuide);
+            Node under = middle.getChildren().get(0);
+            guide = new Guide(editor.opened(), middle, under, this::dismissGuide);
             StackPane.setAlignment(guide, Pos.BOTTOM_RIGHT);
             middle.getChildren().add(guide);
             if (getScene() != null) {

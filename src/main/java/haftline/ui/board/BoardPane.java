@@ -11,7 +11,6 @@ import haftline.ui.model.View;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
@@ -238,9 +237,8 @@ public final class BoardPane extends Region {
                 new DimensionPainter(
                         new Pen(ink), scene, new Sheet(width, height), view, gripping.places());
         painter.paint(ink, scene, width, height, view, density(), dimensions);
-        List<Rectangle2D> words = new ArrayList<>(gripping.paint(width, dimensions.wordsAbove()));
-        words.addAll(dimensions.keptWords());
-        crossHair.keepOff(words, width);
+        List<Rectangle2D> words = gripping.paint(width, dimensions.wordsAbove());
+        crossHair.keepOff(dimensions.kept(words), width);
         crossHair.draw(new Pen(ink), palette.value().accent(), editor.document().isInGesture());
         if (isFocused()) {
             frame(ink, width, height);

@@ -206,7 +206,9 @@ final class CurvePainter {
             } else if (i + wide + 60 < sheet.width()) {
                 pen.text(text, i + 6, y + 4, palette.stop(), TextAlignment.LEFT);
             } else {
-                pen.text(text, i, y + 14, palette.stop(), TextAlignment.RIGHT);
+                // Behind the words before it, as far as the board goes.
+                double end = Math.max(i, Math.min(sheet.width() - 4, lastEnd + wide));
+                pen.text(text, end, y + 14, palette.stop(), TextAlignment.RIGHT);
             }
             lastEnd = i + Pen.width(text) + 8;
         }

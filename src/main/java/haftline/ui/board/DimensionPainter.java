@@ -10,6 +10,7 @@ import haftline.ui.words.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.text.TextAlignment;
 
@@ -37,6 +38,9 @@ final class DimensionPainter {
     /** Air between two dimensions in one row, px. */
     private static final double APART = 6;
 
+    /** Half the side of the place of a node, px. */
+    private static final double NODE = 8;
+
     private final Pen pen;
     private final BoardScene scene;
     private final Sheet sheet;
@@ -45,6 +49,7 @@ final class DimensionPainter {
     private final Handle handle;
     private final Shown shown;
     private final List<Diameter> diameters;
+    private final List<Rectangle2D> painted = new ArrayList<>();
 
     DimensionPainter(Pen pen, BoardScene scene, Sheet sheet, View view, List<Rectangle2D> grips) {
         this.pen = pen;
@@ -61,7 +66,7 @@ final class DimensionPainter {
      * Where words stand on the board, px, that what is read keeps off: the overall length's, and
      * the diameter of the chosen node.
      */
-    List<Rectangle2D> keptWords() {
+    private List<Rectangle2D> keptWords() {
         List<Rectangle2D> kept = new ArrayList<>();
         kept.add(overallWords());
         scene.selected()
@@ -72,6 +77,29 @@ final class DimensionPainter {
                                         .map(Diameter::box)
                                         .forEach(kept::add));
         return kept;
+    }
+
+    /** What is kept off once it is painted, the words of grips too. */
+    CrossHair.Kept kept(List<Rectangle2D> gripWords) {
+        List<Rectangle2D> words = new ArrayList<>(gripWords);
+        diameters.forEach(each -> words.add(each.box()));
+        words.addAll(painted);
+        // What a hand may reach for is not hidden either.
+        handle.nodes().stream()
+                .map(node -> new Point2D(view.px(node.x()), view.py(node.radiusMm())))
+                .map(p -> new Rectangle2D(p.getX() - NODE, p.getY() - NODE, 2 * NODE, 2 * NODE))
+                .forEach(words::add);
+        List<Rectangle2D> first = new ArrayList<>(gripWords);
+        first.addAll(keptWords());
+        double left = view.px(handle.ferruleFaceX());
+        double right = view.px(handle.buttX() + handle.lengths().capMm());
+        double radius = PiecePicture.radius(handle);
+        double top = view.py(radius);
+        return new CrossHair.Kept(
+                words,
+                first,
+                new Rectangle2D(left, top, right - left, view.py(-radius) - top),
+                sheet.curvesTop());
     }
 
     /** Where all words over the piece stand, px. */
@@ -209,6 +237,7 @@ final class DimensionPainter {
                 pen.arrow(b, line, -1);
             }
             pen.patched(text, middle(), line + 4, palette.ink(), palette.paper());
+            note(middle() - width / 2, line + 4, width);
         }
     }
 
@@ -290,6 +319,7 @@ final class DimensionPainter {
             left = Math.min(left, view.px(face + spread.get().low()));
             right = Math.max(right, spread(spread.get(), y + 14));
         }
+        painted.add(new Rectangle2D(left, y - 4, right - left, LINE));
         place(lead + where + wanted, lead, left - 12, right + 12, y + 9);
     }
 
@@ -300,15 +330,25 @@ final class DimensionPainter {
     private void place(String text, String few, double before, double behind, double y) {
         double width = Pen.width(text);
         if (behind + width + EDGE <= sheet.width()) {
-            pen.text(text, behind, y, palette.ink(), TextAlignment.LEFT);
+            write(text, behind, y);
         } else if (before - width >= EDGE) {
-            pen.text(text, before, y, palette.ink(), TextAlignment.RIGHT);
+            write(text, before - width, y);
         } else if (y + LINE + 5 > sheet.curvesTop()) {
-            pen.text(few, behind, y, palette.ink(), TextAlignment.LEFT);
+            write(few, behind, y);
         } else {
             double left = Math.max(EDGE, Math.min(behind, sheet.width() - EDGE - width));
-            pen.text(text, left, y + LINE, palette.ink(), TextAlignment.LEFT);
+            write(text, left, y + LINE);
         }
+    }
+
+    private void write(String text, double left, double y) {
+        pen.text(text, left, y, palette.ink(), TextAlignment.LEFT);
+        note(left, y, Pen.width(text));
+    }
+
+    /** Words that what is read keeps off; the marks of the balance are such too. */
+    private void note(double left, double y, double width) {
+        painted.add(new Rectangle2D(left, y - LINE + APART, width, LINE));
     }
 
     /** A bracket under the fulcrum, in which 9 in 10 handles balance; its right end, px. */

@@ -4,6 +4,7 @@ import haftline.figures.Wall;
 import haftline.figures.Zone;
 import haftline.ui.model.View;
 import haftline.ui.theme.Palette;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import javafx.geometry.Rectangle2D;
@@ -25,6 +26,9 @@ final class LeastWalls {
     /** A figure is never further from where it best stands beside its mark, px. */
     private static final double AWAY = 60;
 
+    /** Between two figures in one line, px. */
+    private static final double BESIDE = 10;
+
     /** The caption's letters end so far over the top of the curves, px. */
     private static final double CAPTION_DOWN = 3;
 
@@ -37,6 +41,8 @@ final class LeastWalls {
 
     /** To where the curves' caption reaches, from the left along their top, px. */
     private final double captionEnd;
+
+    private final List<Rectangle2D> written = new ArrayList<>();
 
     LeastWalls(Pen pen, BoardScene scene, Sheet sheet, View view, double captionEnd) {
         this.captionEnd = captionEnd;
@@ -65,13 +71,24 @@ final class LeastWalls {
             }
             String text = scene.shown().wall(wall.worstMm());
             List<Rectangle2D> places = places(wall, x, y, bottom, Pen.width(text));
-            Rectangle2D place =
+            List<Rectangle2D> free =
                     places.stream()
+                            .filter(box -> written.stream().noneMatch(box::intersects))
+                            .toList();
+            Rectangle2D place =
+                    free.stream()
                             .filter(box -> isClear(columns, box, bottom, scale))
                             .findFirst()
+                            .or(() -> free.stream().findFirst())
                             .orElse(places.get(0));
+            written.add(place);
             pen.text(text, place.getMinX(), place.getMinY() + UP, colour, TextAlignment.LEFT);
         }
+    }
+
+    /** Where the figures that were painted stand, px. */
+    List<Rectangle2D> written() {
+        return List.copyOf(written);
     }
 
     /**
@@ -105,7 +122,12 @@ final class LeastWalls {
                             {Math.min(Math.max(right, captionEnd), right + AWAY), over}
                         }
                         : new double[][] {
-                            {best, under}, {other, under}, {x - wide / 2, deep}, {best, y - LOW}
+                            {best, under},
+                            {other, under},
+                            {x - wide / 2, deep},
+                            {best, y - LOW},
+                            // Behind the figure of the other wall that is least at the shoulder.
+                            {right + wide + BESIDE, under}
                         };
         return Arrays.stream(starts)
                 .map(

@@ -16,6 +16,8 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 
 /** The nodes by number; what fixes the ends is said where the pointer rests. */
@@ -147,6 +149,8 @@ final class NodeTable extends TypedTable {
             field.setFocusTraversable(false);
             field.getStyleClass().add("fixed");
             field.setTooltip(new Tooltip("Does not move: " + line.fixedBy()));
+            // The toolkit keeps letters out of such a field, yet lets these keys take its words.
+            field.addEventFilter(KeyEvent.KEY_PRESSED, e -> keepWhole(e, line.name()));
             return field;
         }
         listen(
@@ -158,6 +162,16 @@ final class NodeTable extends TypedTable {
                 () -> line(line.name()).ifPresent(l -> field.setText(l.text(column))),
                 () -> remove(line.name()));
         return field;
+    }
+
+    private void keepWhole(KeyEvent event, String node) {
+        boolean isDelete = event.getCode() == KeyCode.DELETE;
+        if (event.isShortcutDown() && (isDelete || event.getCode() == KeyCode.BACK_SPACE)) {
+            event.consume();
+            if (isDelete) {
+                remove(node);
+            }
+        }
     }
 
     private void enter(String node, Column column, TextField field) {

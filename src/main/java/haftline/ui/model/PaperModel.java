@@ -105,7 +105,7 @@ public final class PaperModel {
         return new Shown(
                 paper,
                 Math.round(paper.get().widthMm())
-                        + " × "
+                        + " mm × "
                         + Math.round(paper.get().heightMm())
                         + " mm"
                         + (pages > 1 ? ", " + pages + " pages" : "")

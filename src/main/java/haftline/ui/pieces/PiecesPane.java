@@ -13,11 +13,14 @@ import haftline.ui.theme.Later;
 import haftline.ui.theme.Mark;
 import haftline.ui.theme.Palette;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tooltip;
 import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.image.ImageView;
@@ -60,6 +63,8 @@ public final class PiecesPane extends VBox {
     private final Watched<Palette> palette;
     private final ListView<Piece> list = new ListView<>();
     private final Pictures pictures = new Pictures(KEPT);
+    private final Supplier<List<MenuItem>> doable;
+    private final ContextMenu menu = new ContextMenu();
     private List<String> names = List.of();
     private int nameLines = 1;
     private double longestMm = 100;
@@ -71,9 +76,15 @@ public final class PiecesPane extends VBox {
      * @param editor what all views share
      * @param model the pieces in a few words
      * @param palette colours of the theme
+     * @param doable what can be done with the piece at hand
      */
-    public PiecesPane(EditorModel editor, PiecesModel model, Watched<Palette> palette) {
+    public PiecesPane(
+            EditorModel editor,
+            PiecesModel model,
+            Watched<Palette> palette,
+            Supplier<List<MenuItem>> doable) {
         this.editor = editor;
+        this.doable = doable;
         this.model = model;
         this.palette = palette;
         getStyleClass().add("pieces");
@@ -92,6 +103,13 @@ public final class PiecesPane extends VBox {
                                 editor.choose(is.name());
                             }
                         });
+        list.setOnContextMenuRequested(
+                event -> {
+                    if (event.isKeyboardTrigger()) {
+                        offer();
+                        event.consume();
+                    }
+                });
         VBox.setVgrow(list, Priority.ALWAYS);
         getChildren().addAll(title, list);
         Later later = new Later(this::fill);
@@ -123,6 +141,20 @@ public final class PiecesPane extends VBox {
      */
     public int painted() {
         return pictures.painted();
+    }
+
+    /** The menu at the thumbnail of the piece at hand. */
+    private void offer() {
+        list.lookupAll(".list-cell").stream()
+                .filter(node -> node instanceof Row row && row.isSelected() && !row.isEmpty())
+                .findFirst()
+                .map(row -> row.localToScreen(PICTURE_WIDTH / 2, PICTURE_HEIGHT))
+                .ifPresent(place -> offer(place.getX(), place.getY()));
+    }
+
+    private void offer(double screenX, double screenY) {
+        menu.getItems().setAll(doable.get());
+        menu.show(list, screenX, screenY);
     }
 
     private List<Piece> pieces() {
@@ -222,6 +254,14 @@ public final class PiecesPane extends VBox {
             count.setMinWidth(Region.USE_PREF_SIZE);
             box = new VBox(1, frame, line, note);
             setPrefWidth(0);
+            setOnContextMenuRequested(
+                    event -> {
+                        if (!isEmpty() && !event.isKeyboardTrigger()) {
+                            editor.choose(getItem().name());
+                            offer(event.getScreenX(), event.getScreenY());
+                            event.consume();
+                        }
+                    });
         }
 
         @Override

@@ -59,7 +59,7 @@ final class Printing {
             return Optional.of(
                     "This page is "
                             + Math.round(paper.widthMm())
-                            + " × "
+                            + " mm × "
                             + Math.round(paper.heightMm())
                             + " mm and would not come out at full size on "
                             + sheet.getName()

@@ -48,6 +48,37 @@ class AccessibleWindowTest {
         stage.show();
     }
 
+    private ToggleButton view(String words) {
+        return workbench.lookupAll(".switch").stream()
+                .map(ToggleButton.class::cast)
+                .filter(each -> words.equals(each.getText()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theKeyboardIsNotLeftAtTheSwitchOfAnotherView(FxRobot robot) {
+        robot.interact(workbench::showLineUp);
+        robot.interact(() -> view("Line-up").requestFocus());
+        robot.interact(workbench::showBatch);
+        assertThat(view("New batch").isFocused()).isTrue();
+    }
+
+    @Test
+    void theSwitchesStayWhereTheyAreWhenTheSetIsChanged(FxRobot robot) {
+        ToggleButton board = view("Board");
+        double before = board.localToScene(0, 0).getX();
+        robot.interact(
+                () -> workbench.addDetail(new Detail.Bead(new Place.FromShoulder(40), 4, 1)));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(editor.status().value().isModified()).isTrue();
+        assertThat(robot.lookup("not saved").query().isVisible()).isTrue();
+        assertThat(board.localToScene(0, 0).getX()).isEqualTo(before);
+        robot.interact(editor::undo);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("not saved").tryQuery().filter(Node::isVisible)).isEmpty();
+    }
+
     @Test
     void everyControlOfEveryViewHasANameAndARole(FxRobot robot) {
         robot.interact(

@@ -85,6 +85,19 @@ class InspectorWindowTest {
     }
 
     @Test
+    void theFigureOfAFixedNodeIsNotDeletedFromItsField(FxRobot robot) {
+        TextField field = robot.lookup("#diameter-shoulder").queryAs(TextField.class);
+        String before = field.getText();
+        for (KeyCode key : List.of(KeyCode.DELETE, KeyCode.BACK_SPACE)) {
+            robot.interact(field::requestFocus);
+            robot.interact(() -> field.positionCaret(key == KeyCode.DELETE ? 0 : 5));
+            robot.push(KeyCode.SHORTCUT, key);
+            assertThat(field.getText()).as(key.name()).isEqualTo(before);
+        }
+        assertThat(editor.notice().value().orElseThrow()).contains("shoulder");
+    }
+
+    @Test
     void escapeTakesBackWhatWasTypedInATable(FxRobot robot) {
         TextField field = robot.lookup("#diameter-waist").queryAs(TextField.class);
         String before = field.getText();

@@ -187,21 +187,29 @@ class NarrowWindowTest {
         return new Rectangle2D(b.getMinX(), b.getMinY(), b.getWidth(), b.getHeight());
     }
 
-    /** The first steps are told along the foot of a small board: the piece is seen over them. */
+    /** The first steps are told under a small board: piece and words are seen over them. */
     @Test
-    void theFirstStepsLeaveThePieceToBeSeen(FxRobot robot) {
+    void theFirstStepsLeaveTheBoardToBeSeen(FxRobot robot) {
+        Node board = robot.lookup("#board").query();
         robot.interact(() -> workbench.showGuide());
         settle("BOARD", robot);
         Node guide = robot.lookup(".guide").query();
-        Node board = robot.lookup("#board").query();
-        Bounds told = guide.localToScene(guide.getBoundsInLocal());
-        Bounds drawn = board.localToScene(board.getBoundsInLocal());
-        double middle = drawn.getMinY() + drawn.getHeight() / 2;
-        assertThat(told.getMinY()).isGreaterThan(middle + 80);
-        assertThat(told.getMaxX()).isLessThanOrEqualTo(drawn.getMaxX());
         List<String> said = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
-            said.add(((Labeled) guide.lookup(".label")).getText());
+            Bounds told = guide.localToScene(guide.getBoundsInLocal());
+            Bounds drawn = board.localToScene(board.getBoundsInLocal());
+            assertThat(told.getMinY()).isGreaterThan(drawn.getMaxY());
+            assertThat(told.getMaxX()).isLessThanOrEqualTo(drawn.getMaxX());
+            assertThat(drawn.getHeight()).isGreaterThan(280);
+            List<String> cut = new ArrayList<>();
+            robot.interact(() -> look(guide, cut));
+            assertThat(cut).isEmpty();
+            said.add(
+                    guide.lookupAll(".label").stream()
+                            .filter(Node::isVisible)
+                            .map(label -> ((Labeled) label).getText())
+                            .findFirst()
+                            .orElseThrow());
             Button next = robot.lookup("#guide-next").queryAs(Button.class);
             assertThat(next.isVisible()).isEqualTo(i < 4);
             if (i < 4) {
@@ -209,7 +217,10 @@ class NarrowWindowTest {
             }
         }
         assertThat(said).doesNotHaveDuplicates();
+        double beside = board.getBoundsInLocal().getHeight();
         robot.interact(() -> robot.lookup("#guide-close").queryAs(Button.class).fire());
+        WaitForAsyncUtils.waitForFxEvents();
         assertThat(robot.lookup(".guide").tryQuery()).isEmpty();
+        assertThat(board.getBoundsInLocal().getHeight()).isGreaterThan(beside + 40);
     }
 }

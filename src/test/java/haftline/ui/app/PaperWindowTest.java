@@ -88,7 +88,7 @@ class PaperWindowTest {
     void thePaperIsChosenFollowsTheUnitsAndSaysWhyItIsNotPrinted(FxRobot robot) throws Exception {
         robot.interact(workbench::showSheet);
         robot.interact(robot.lookup("#paper-lathe").queryAs(ToggleButton.class)::fire);
-        await(() -> text(robot, "#sheet-says").startsWith("210 × 297 mm, lengths in mm"));
+        await(() -> text(robot, "#sheet-says").startsWith("210 mm × 297 mm, lengths in mm"));
         assertThat(robot.lookup(".desk").queryParent().lookupAll("Canvas"))
                 .hasSize(1)
                 .allSatisfy(page -> assertThat(((Canvas) page).getHeight()).isGreaterThan(900));
