@@ -22,11 +22,8 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Menu;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -148,42 +145,26 @@ final class Aids {
 
     Menu menu() {
         CheckMenuItem combItem = new CheckMenuItem("_Curvature comb");
-        combItem.setAccelerator(shiftKey(KeyCode.K));
+        combItem.setAccelerator(MenuLine.shiftKey(KeyCode.K));
         combItem.setOnAction(
                 e -> {
                     actions.showBoard();
                     comb.isShown().set(combItem.isSelected());
                 });
-        doubtItem.setAccelerator(shiftKey(KeyCode.D));
+        doubtItem.setAccelerator(MenuLine.shiftKey(KeyCode.D));
         doubtItem.setOnAction(e -> showDoubt(doubtItem.isSelected()));
         Menu menu = new Menu("_Work out");
         menu.getItems()
                 .addAll(
-                        item("_Adjust and fair…", this::showAdjust, key(KeyCode.J)),
-                        item("_Fair the line", this::fair, shiftKey(KeyCode.J)),
+                        MenuLine.of("_Adjust and fair…", this::showAdjust, MenuLine.key(KeyCode.J)),
+                        MenuLine.of("_Fair the line", this::fair, MenuLine.shiftKey(KeyCode.J)),
                         new SeparatorMenuItem(),
                         combItem,
                         doubtItem,
                         new SeparatorMenuItem(),
-                        item("_Take off a handle…", this::takeOff, key(KeyCode.T)),
+                        MenuLine.of("_Take off a handle…", this::takeOff, MenuLine.key(KeyCode.T)),
                         photographs.menu());
         return menu;
-    }
-
-    private static MenuItem item(String text, Runnable action, KeyCombination key) {
-        MenuItem item = new MenuItem(text);
-        item.setAccelerator(key);
-        item.setOnAction(e -> action.run());
-        return item;
-    }
-
-    private static KeyCombination key(KeyCode code) {
-        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
-    }
-
-    private static KeyCombination shiftKey(KeyCode code) {
-        return new KeyCodeCombination(
-                code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     }
 
     /**

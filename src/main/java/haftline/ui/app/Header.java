@@ -2,13 +2,13 @@ package haftline.ui.app;
 
 import haftline.measure.Units;
 import haftline.ui.model.EditorModel;
+import haftline.ui.theme.Switches;
 import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -38,7 +38,9 @@ final class Header extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         name.getStyleClass().add("set-name");
         state.getStyleClass().add("small");
-        HBox views = pair("views", board, lineUp, sheet, templates, batch, production);
+        Switches views = new Switches(board, lineUp, sheet, templates, batch, production);
+        views.getStyleClass().add("views");
+        views.setAlignment(Pos.CENTER);
         board.setOnAction(e -> actions.showBoard());
         lineUp.setOnAction(e -> actions.showLineUp());
         sheet.setOnAction(e -> actions.showSheet());
@@ -49,7 +51,9 @@ final class Header extends HBox {
         export.setId("export");
         export.getStyleClass().add("first");
         export.setOnAction(e -> actions.showExport());
-        HBox units = pair("units", mm, inch);
+        Switches units = new Switches(mm, inch);
+        units.getStyleClass().add("units");
+        units.setAlignment(Pos.CENTER);
         mm.setId("units-mm");
         inch.setId("units-inch");
         mm.setOnAction(e -> actions.units(Units.MM));
@@ -71,28 +75,6 @@ final class Header extends HBox {
         editor.status().watch(status -> refresh());
         editor.units().watch(unit -> refresh());
         refresh();
-    }
-
-    private static HBox pair(String style, ToggleButton... all) {
-        ToggleGroup group = new ToggleGroup();
-        for (ToggleButton button : all) {
-            button.setToggleGroup(group);
-            button.getStyleClass().setAll("switch");
-            button.setMinWidth(Region.USE_PREF_SIZE);
-            // A switch has no third state in which neither is on.
-            button.addEventFilter(
-                    javafx.scene.input.MouseEvent.MOUSE_PRESSED,
-                    e -> {
-                        if (button.isSelected()) {
-                            e.consume();
-                        }
-                    });
-        }
-        all[0].setSelected(true);
-        HBox box = new HBox(all);
-        box.getStyleClass().addAll("switches", style);
-        box.setAlignment(Pos.CENTER);
-        return box;
     }
 
     void viewing(Showing showing) {

@@ -48,21 +48,21 @@ final class Menus extends MenuBar {
         again.getItems().add(new MenuItem("none yet"));
         menu.getItems()
                 .addAll(
-                        item("_New", actions::begin, key(KeyCode.N)),
-                        item("_Open…", actions::open, key(KeyCode.O)),
+                        MenuLine.of("_New", actions::begin, MenuLine.key(KeyCode.N)),
+                        MenuLine.of("_Open…", actions::open, MenuLine.key(KeyCode.O)),
                         again,
                         new SeparatorMenuItem(),
-                        item("_Save", actions::save, key(KeyCode.S)),
-                        item("Save _as…", actions::saveAs, shiftKey(KeyCode.S)),
-                        item(
+                        MenuLine.of("_Save", actions::save, MenuLine.key(KeyCode.S)),
+                        MenuLine.of("Save _as…", actions::saveAs, MenuLine.shiftKey(KeyCode.S)),
+                        MenuLine.of(
                                 "Na_me…",
                                 actions::renameSet,
                                 new KeyCodeCombination(KeyCode.F2, KeyCombination.SHIFT_DOWN)),
                         new SeparatorMenuItem(),
-                        item("_Export…", actions::showExport, key(KeyCode.E)),
-                        item("_Print…", actions::print, key(KeyCode.P)),
+                        MenuLine.of("_Export…", actions::showExport, MenuLine.key(KeyCode.E)),
+                        MenuLine.of("_Print…", actions::print, MenuLine.key(KeyCode.P)),
                         new SeparatorMenuItem(),
-                        item("_Close", actions::close, key(KeyCode.Q)));
+                        MenuLine.of("_Close", actions::close, MenuLine.key(KeyCode.Q)));
         return menu;
     }
 
@@ -92,18 +92,25 @@ final class Menus extends MenuBar {
         undo.setOnAction(e -> editor.undo());
         redo.setAccelerator(StepKeys.REDO);
         redo.setOnAction(e -> editor.redo());
-        alone.setAccelerator(shiftKey(KeyCode.T));
-        all.setAccelerator(shiftKey(KeyCode.A));
+        alone.setAccelerator(MenuLine.shiftKey(KeyCode.T));
+        all.setAccelerator(MenuLine.shiftKey(KeyCode.A));
         menu.getItems()
                 .addAll(
                         undo,
                         redo,
                         new SeparatorMenuItem(),
-                        item("Add a _node", actions::addNode, shiftKey(KeyCode.N)),
+                        MenuLine.of("Add a _node", actions::addNode, MenuLine.shiftKey(KeyCode.N)),
                         details(),
-                        item("_Slope at the node…", actions::askSlope, key(KeyCode.L)),
-                        item("_Crisp or smooth node", actions::turnJoin, key(KeyCode.K)),
-                        item("_Remove what is chosen", actions::removeChosen, key(KeyCode.DELETE)),
+                        MenuLine.of(
+                                "_Slope at the node…", actions::askSlope, MenuLine.key(KeyCode.L)),
+                        MenuLine.of(
+                                "_Crisp or smooth node",
+                                actions::turnJoin,
+                                MenuLine.key(KeyCode.K)),
+                        MenuLine.of(
+                                "_Remove what is chosen",
+                                actions::removeChosen,
+                                MenuLine.key(KeyCode.DELETE)),
                         new SeparatorMenuItem(),
                         alone,
                         all);
@@ -145,22 +152,31 @@ final class Menus extends MenuBar {
         inch.setToggleGroup(units);
         mm.setOnAction(e -> actions.units(Units.MM));
         inch.setOnAction(e -> actions.units(Units.INCH));
-        mm.setAccelerator(key(KeyCode.M));
-        inch.setAccelerator(key(KeyCode.I));
-        dark.setAccelerator(key(KeyCode.D));
+        mm.setAccelerator(MenuLine.key(KeyCode.M));
+        inch.setAccelerator(MenuLine.key(KeyCode.I));
+        dark.setAccelerator(MenuLine.key(KeyCode.D));
         dark.setOnAction(e -> actions.dark(dark.isSelected()));
         menu.getItems()
                 .addAll(
-                        item("_Board", actions::showBoard, key(KeyCode.DIGIT1)),
-                        item("_Line-up", actions::showLineUp, key(KeyCode.DIGIT2)),
-                        item("Shee_t", actions::showSheet, key(KeyCode.DIGIT3)),
-                        item("Te_mplates", actions::showTemplates, key(KeyCode.DIGIT4)),
-                        item("_New batch", actions::showBatch, key(KeyCode.DIGIT5)),
-                        item("_Production", actions::showProduction, key(KeyCode.DIGIT6)),
+                        MenuLine.of("_Board", actions::showBoard, MenuLine.key(KeyCode.DIGIT1)),
+                        MenuLine.of("_Line-up", actions::showLineUp, MenuLine.key(KeyCode.DIGIT2)),
+                        MenuLine.of("Shee_t", actions::showSheet, MenuLine.key(KeyCode.DIGIT3)),
+                        MenuLine.of(
+                                "Te_mplates", actions::showTemplates, MenuLine.key(KeyCode.DIGIT4)),
+                        MenuLine.of("_New batch", actions::showBatch, MenuLine.key(KeyCode.DIGIT5)),
+                        MenuLine.of(
+                                "_Production",
+                                actions::showProduction,
+                                MenuLine.key(KeyCode.DIGIT6)),
                         new SeparatorMenuItem(),
-                        item("_Fit the piece or sheet", actions::fit, key(KeyCode.DIGIT0)),
-                        item("Lar_ger", () -> actions.zoom(true), key(KeyCode.EQUALS)),
-                        item("_Smaller", () -> actions.zoom(false), key(KeyCode.MINUS)),
+                        MenuLine.of(
+                                "_Fit the piece or sheet",
+                                actions::fit,
+                                MenuLine.key(KeyCode.DIGIT0)),
+                        MenuLine.of(
+                                "Lar_ger", () -> actions.zoom(true), MenuLine.key(KeyCode.EQUALS)),
+                        MenuLine.of(
+                                "_Smaller", () -> actions.zoom(false), MenuLine.key(KeyCode.MINUS)),
                         new SeparatorMenuItem(),
                         mm,
                         inch,
@@ -172,24 +188,12 @@ final class Menus extends MenuBar {
     private Menu help() {
         Menu menu = new Menu("_Help");
         menu.getItems()
-                .add(item("_First steps", actions::showGuide, new KeyCodeCombination(KeyCode.F1)));
+                .add(
+                        MenuLine.of(
+                                "_First steps",
+                                actions::showGuide,
+                                new KeyCodeCombination(KeyCode.F1)));
         return menu;
-    }
-
-    static KeyCombination shiftKey(KeyCode code) {
-        return new KeyCodeCombination(
-                code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
-    }
-
-    static KeyCombination key(KeyCode code) {
-        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
-    }
-
-    static MenuItem item(String text, Runnable action, KeyCombination key) {
-        MenuItem item = new MenuItem(text);
-        item.setAccelerator(key);
-        item.setOnAction(e -> action.run());
-        return item;
     }
 
     void refresh() {

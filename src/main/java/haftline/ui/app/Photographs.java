@@ -23,8 +23,6 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 
 /** A photograph under the board: its menu, its column, and the way to the take-off. */
 final class Photographs implements PhotoPanel.Doings {
@@ -110,10 +108,11 @@ final class Photographs implements PhotoPanel.Doings {
 
     Menu menu() {
         Menu menu = new Menu("_Photograph under the board");
-        shown.setAccelerator(shiftKey(KeyCode.H));
+        shown.setAccelerator(MenuLine.shiftKey(KeyCode.H));
         shown.setOnAction(e -> model.isShown().set(shown.isSelected()));
         model.isShown().follow(shown::setSelected);
-        MenuItem remove = item("_Remove it", model::remove, shiftKey(KeyCode.BACK_SPACE));
+        MenuItem remove =
+                MenuLine.of("_Remove it", model::remove, MenuLine.shiftKey(KeyCode.BACK_SPACE));
         model.state()
                 .follow(
                         state -> {
@@ -122,29 +121,19 @@ final class Photographs implements PhotoPanel.Doings {
                         });
         menu.getItems()
                 .addAll(
-                        item("_Choose…", this::choose, shiftKey(KeyCode.P)),
-                        item("Set its _points", () -> use(Tool.POINTS), shiftKey(KeyCode.G)),
-                        item("_Trace the outline", () -> use(Tool.TRACE), key(KeyCode.G)),
+                        MenuLine.of("_Choose…", this::choose, MenuLine.shiftKey(KeyCode.P)),
+                        MenuLine.of(
+                                "Set its _points",
+                                () -> use(Tool.POINTS),
+                                MenuLine.shiftKey(KeyCode.G)),
+                        MenuLine.of(
+                                "_Trace the outline",
+                                () -> use(Tool.TRACE),
+                                MenuLine.key(KeyCode.G)),
                         new SeparatorMenuItem(),
                         shown,
                         remove);
         return menu;
-    }
-
-    private static MenuItem item(String text, Runnable action, KeyCombination key) {
-        MenuItem item = new MenuItem(text);
-        item.setAccelerator(key);
-        item.setOnAction(e -> action.run());
-        return item;
-    }
-
-    private static KeyCombination key(KeyCode code) {
-        return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
-    }
-
-    private static KeyCombination shiftKey(KeyCode code) {
-        return new KeyCodeCombination(
-                code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     }
 
     @Override

@@ -26,12 +26,14 @@ final class PieceMenu {
         Menu menu = new Menu("_Piece");
         menu.getItems()
                 .addAll(
-                        Menus.item(
-                                "_Next", () -> actions.nextPiece(1), Menus.key(KeyCode.PAGE_DOWN)),
-                        Menus.item(
+                        MenuLine.of(
+                                "_Next",
+                                () -> actions.nextPiece(1),
+                                MenuLine.key(KeyCode.PAGE_DOWN)),
+                        MenuLine.of(
                                 "_Previous",
                                 () -> actions.nextPiece(-1),
-                                Menus.key(KeyCode.PAGE_UP)),
+                                MenuLine.key(KeyCode.PAGE_UP)),
                         new SeparatorMenuItem(),
                         add());
         menu.getItems().addAll(order());
@@ -76,34 +78,34 @@ final class PieceMenu {
 
     private List<MenuItem> order() {
         return List.of(
-                Menus.item(
+                MenuLine.of(
                         "_Copy",
                         () -> pieces.copy(editor.piece().value()),
-                        Menus.shiftKey(KeyCode.C)),
-                Menus.item("_Rename…", actions::rename, new KeyCodeCombination(KeyCode.F2)),
-                Menus.item(
+                        MenuLine.shiftKey(KeyCode.C)),
+                MenuLine.of("_Rename…", actions::rename, new KeyCodeCombination(KeyCode.F2)),
+                MenuLine.of(
                         "Move _up",
                         () -> pieces.move(editor.piece().value(), -1),
-                        Menus.shiftKey(KeyCode.PAGE_UP)),
-                Menus.item(
+                        MenuLine.shiftKey(KeyCode.PAGE_UP)),
+                MenuLine.of(
                         "Move _down",
                         () -> pieces.move(editor.piece().value(), 1),
-                        Menus.shiftKey(KeyCode.PAGE_DOWN)));
+                        MenuLine.shiftKey(KeyCode.PAGE_DOWN)));
     }
 
     private List<MenuItem> standing() {
         return List.of(
-                Menus.item(
+                MenuLine.of(
                         "Back to the set's _ways",
                         () -> pieces.releaseAll(editor.piece().value()),
-                        Menus.shiftKey(KeyCode.R)),
-                Menus.item(
+                        MenuLine.shiftKey(KeyCode.R)),
+                MenuLine.of(
                         "_Give all pieces its shape",
                         () -> pieces.shareShape(editor.piece().value()),
-                        Menus.shiftKey(KeyCode.U)),
-                Menus.item(
+                        MenuLine.shiftKey(KeyCode.U)),
+                MenuLine.of(
                         "Re_move",
                         () -> pieces.remove(editor.piece().value()),
-                        Menus.shiftKey(KeyCode.DELETE)));
+                        MenuLine.shiftKey(KeyCode.DELETE)));
     }
 }

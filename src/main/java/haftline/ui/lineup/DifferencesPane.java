@@ -7,6 +7,7 @@ import haftline.ui.model.EditorModel;
 import haftline.ui.model.FamilyModel;
 import haftline.ui.model.FamilyModel.Matched;
 import haftline.ui.theme.Mark;
+import haftline.ui.theme.Switches;
 import haftline.ui.theme.WideCell;
 import haftline.ui.theme.WrapBar;
 import haftline.ui.words.Shown;
@@ -20,7 +21,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -95,22 +95,10 @@ final class DifferencesPane extends VBox {
     }
 
     private WrapBar bar() {
-        ToggleGroup group = new ToggleGroup();
-        HBox pair = new HBox(table, out);
-        pair.getStyleClass().add("switches");
-        for (ToggleButton button : List.of(table, out)) {
-            button.setToggleGroup(group);
-            button.getStyleClass().setAll("switch");
-            button.setMinWidth(Region.USE_PREF_SIZE);
-            button.setOnAction(
-                    e -> {
-                        button.setSelected(true);
-                        turn();
-                    });
-        }
+        table.setOnAction(e -> turn());
+        out.setOnAction(e -> turn());
         table.setId("show-differences");
         out.setId("show-strays");
-        table.setSelected(true);
         Label how =
                 new Label(
                         "Against the middle one of all pieces, which stands at the head. ▲ reads as"
@@ -118,7 +106,7 @@ final class DifferencesPane extends VBox {
         how.getStyleClass().add("small");
         how.setMinWidth(0);
         how.setWrapText(true);
-        return new WrapBar(List.of(pair, how), List.of());
+        return new WrapBar(List.of(new Switches(table, out), how), List.of());
     }
 
     private void turn() {

@@ -6,6 +6,7 @@ import haftline.ui.model.ProductionModel;
 import haftline.ui.model.Watched;
 import haftline.ui.theme.Later;
 import haftline.ui.theme.Palette;
+import haftline.ui.theme.Switches;
 import haftline.ui.theme.WideCell;
 import haftline.ui.theme.WrapBar;
 import java.nio.file.Path;
@@ -21,7 +22,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -85,22 +85,11 @@ public final class ProductionPane extends BorderPane {
     }
 
     private WrapBar bar(Function<Path, Optional<Path>> folder) {
-        ToggleGroup group = new ToggleGroup();
-        HBox pair = new HBox(showPlan, showProgress);
-        pair.getStyleClass().add("switches");
-        for (ToggleButton button : List.of(showPlan, showProgress)) {
-            button.setToggleGroup(group);
-            button.getStyleClass().setAll("switch");
-            button.setMinWidth(Region.USE_PREF_SIZE);
-            button.setOnAction(
-                    e -> {
-                        button.setSelected(true);
-                        turn();
-                    });
-        }
+        Switches pair = new Switches(showPlan, showProgress);
+        showPlan.setOnAction(e -> turn());
+        showProgress.setOnAction(e -> turn());
         showPlan.setId("production-plan");
         showProgress.setId("production-progress");
-        showPlan.setSelected(true);
         says.setId("production-says");
         says.setMinWidth(0);
         says.setWrapText(true);

@@ -5,6 +5,7 @@ import haftline.cli.PiecePaper.Kind;
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.PaperModel;
 import haftline.ui.theme.Later;
+import haftline.ui.theme.Switches;
 import haftline.ui.theme.WrapBar;
 import java.nio.file.Path;
 import java.util.EnumMap;
@@ -20,9 +21,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
@@ -103,26 +102,14 @@ public final class SheetPane extends BorderPane {
         show();
     }
 
-    private HBox chooser() {
-        ToggleGroup group = new ToggleGroup();
-        HBox box = new HBox();
-        box.getStyleClass().add("switches");
+    private Switches chooser() {
         for (Kind kind : Kind.values()) {
             ToggleButton button = new ToggleButton(kind.words());
             button.setId("paper-" + kind.name().toLowerCase(java.util.Locale.ROOT));
-            button.getStyleClass().setAll("switch");
-            button.setMinWidth(Region.USE_PREF_SIZE);
-            button.setToggleGroup(group);
-            button.setOnAction(
-                    e -> {
-                        // A switch has no third state in which none is on.
-                        button.setSelected(true);
-                        model.choose(kind);
-                    });
+            button.setOnAction(e -> model.choose(kind));
             kinds.put(kind, button);
-            box.getChildren().add(button);
         }
-        return box;
+        return new Switches(kinds.values().toArray(ToggleButton[]::new));
     }
 
     private void follow() {
