@@ -121,7 +121,7 @@ public final class RowView extends SteadyBox {
     private Node shown() {
         Control control =
                 switch (row.kind()) {
-                    case READINGS, NUMBER, PLAIN -> field();
+                    case READINGS, NUMBER, PLAIN, NAME -> field();
                     case CHOICE -> box();
                     case TICK -> tick();
                     case FIGURE -> figure();
@@ -186,8 +186,11 @@ public final class RowView extends SteadyBox {
     private TextField field() {
         TextField field = new Field();
         field.setMinWidth(Region.USE_PREF_SIZE);
-        if (row.kind() != Row.Kind.PLAIN) {
-            field.setTooltip(row.kind() == Row.Kind.READINGS ? READINGS : NUMBER);
+        switch (row.kind()) {
+            case READINGS -> field.setTooltip(READINGS);
+            case NUMBER -> field.setTooltip(NUMBER);
+            case NAME -> field.getStyleClass().add("name");
+            default -> {}
         }
         field.setOnMouseEntered(e -> tellWhole(field));
         field.textProperty().addListener(o -> tellWhole(field));

@@ -127,7 +127,7 @@ final class PartsRows {
     private Row kitName() {
         return Row.field(
                 "kit's name",
-                Row.Kind.PLAIN,
+                Row.Kind.NAME,
                 () ->
                         Row.State.of(
                                 at.piece().kit(),

@@ -25,8 +25,10 @@ public final class Row {
         READINGS,
         /** A length or an angle is typed. */
         NUMBER,
-        /** A number without a length's unit, or a word, is typed. */
+        /** A number without a length's unit, or a sign such as a currency's, is typed. */
         PLAIN,
+        /** A name is typed. */
+        NAME,
         /** One of {@link Row#options()} is chosen. */
         CHOICE,
         /** Yes or no. */
