@@ -2,6 +2,7 @@ package haftline.ui.app;
 
 import haftline.ui.model.EditorModel;
 import haftline.ui.model.PiecesModel;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
@@ -52,15 +53,10 @@ final class PieceMenu {
         List<MenuItem> standing = standing();
         standing.get(0).setDisable(pieces.summary(name).differences().isEmpty());
         standing.get(2).setDisable(names.size() == 1);
-        return List.of(
-                order.get(0),
-                order.get(1),
-                order.get(2),
-                order.get(3),
-                new SeparatorMenuItem(),
-                standing.get(0),
-                standing.get(1),
-                standing.get(2));
+        List<MenuItem> all = new ArrayList<>(order);
+        all.add(new SeparatorMenuItem());
+        all.addAll(standing);
+        return all;
     }
 
     private Menu add() {

@@ -83,16 +83,10 @@ final class Damage {
     void add(List<Mark> before, List<Mark> now) {
         int head = 0;
         int fewer = Math.min(before.size(), now.size());
-        if (before.size() == now.size()) {
-            head = fewer;
-            for (int i = 0; i < head; i++) {
-                add(before.get(i), now.get(i));
-            }
-        } else {
-            while (head < fewer && before.get(head).isLike(now.get(head))) {
-                add(before.get(head), now.get(head));
-                head++;
-            }
+        boolean isPaired = before.size() == now.size();
+        while (head < fewer && (isPaired || before.get(head).isLike(now.get(head)))) {
+            add(before.get(head), now.get(head));
+            head++;
         }
         int tail = 0;
         while (head + tail < fewer) {

@@ -120,7 +120,7 @@ final class Stroker {
         isOpen = false;
     }
 
-    /** Pixels are far from where squares overflow, and a root is ten times as quick as hypot. */
+    /** Pixels are far from where squares overflow, which alone would ask for hypot. */
     private static double length(double x, double y) {
         return Math.sqrt(x * x + y * y);
     }
